@@ -1,0 +1,12 @@
+# One libFuzzer program toft_fuzz_<stem> for each tests/fuzz/*.cpp; target `fuzz` builds them all.
+file(GLOB fuzz_sources CONFIGURE_DEPENDS tests/fuzz/*.cpp)
+add_custom_target(fuzz)
+foreach(source IN LISTS fuzz_sources)
+  cmake_path(GET source STEM stem)
+  set(program toft_fuzz_${stem})
+  add_executable(${program} ${source})
+  target_include_directories(${program} PRIVATE tests)
+  target_link_libraries(${program} PRIVATE ${toft_libraries} toft_flags)
+  target_link_options(${program} PRIVATE -fsanitize=fuzzer)
+  add_dependencies(fuzz ${program})
+endforeach()

@@ -1,0 +1,68 @@
+# One library toft_<folder> for each folder of src/, linked to what scripts/layers.txt lets it
+# include; the program toft from src/cli; with em++ the module toft.wasm from src/wasm instead.
+set(TOFT_EMBED_LIST_ONLY ON)
+include(cmake/embed_data.cmake)
+find_embedded_files(${CMAKE_CURRENT_SOURCE_DIR})
+set(embedded_source ${CMAKE_BINARY_DIR}/generated/embedded_data.cpp)
+string(MD5 names_digest "${embedded_names}")  # a file added or removed must change the command
+add_custom_command(
+  OUTPUT ${embedded_source}
+  COMMAND ${CMAKE_COMMAND} -DSOURCE_DIR=${CMAKE_CURRENT_SOURCE_DIR} -DOUTPUT=${embedded_source}
+          -DNAMES_DIGEST=${names_digest}
+          -P ${CMAKE_CURRENT_SOURCE_DIR}/cmake/embed_data.cmake
+  DEPENDS ${embedded_paths} cmake/embed_data.cmake
+  COMMENT "Embedding data, schemas and the demo"
+  VERBATIM)
+# Clang and em++ warn of string literals over 64 KiB; all compilers we use take them.
+set_source_files_properties(${embedded_source} PROPERTIES
+  COMPILE_OPTIONS $<$<CXX_COMPILER_ID:Clang>:-Wno-overlength-strings>)
+
+# Links target to each library that the row of folder names and that exists.
+function(link_allowed target visibility folder)
+  target_link_libraries(${target} ${visibility} toft_flags toft_fmt)
+  foreach(allowed IN LISTS toft_may_include_${folder})
+    if(TARGET toft_${allowed})
+      target_link_libraries(${target} ${visibility} toft_${allowed})
+    endif()
+  endforeach()
+endfunction()
+
+set(toft_libraries)
+foreach(folder IN LISTS toft_folders)
+  if(folder MATCHES "^(cli|wasm)$")
+    continue()
+  endif()
+  if(EMSCRIPTEN AND NOT folder IN_LIST toft_may_include_wasm)
+    continue()
+  endif()
+  file(GLOB sources CONFIGURE_DEPENDS src/${folder}/*.cpp)
+  file(GLOB headers CONFIGURE_DEPENDS src/${folder}/*.h)
+  if(${CMAKE_CURRENT_SOURCE_DIR}/src/${folder}/embedded.h IN_LIST headers)
+    list(APPEND sources ${embedded_source})
+  endif()
+  if(sources)
+    add_library(toft_${folder} STATIC ${sources})
+    link_allowed(toft_${folder} PUBLIC ${folder})
+  elseif(headers)
+    add_library(toft_${folder} INTERFACE)
+    link_allowed(toft_${folder} INTERFACE ${folder})
+  else()
+    continue()
+  endif()
+  list(APPEND toft_libraries toft_${folder})
+endforeach()
+
+file(GLOB cli_sources CONFIGURE_DEPENDS src/cli/*.cpp)
+if(cli_sources AND NOT EMSCRIPTEN)
+  add_executable(toft ${cli_sources})
+  link_allowed(toft PRIVATE cli)
+endif()
+
+file(GLOB wasm_sources CONFIGURE_DEPENDS src/wasm/*.cpp)
+if(wasm_sources AND EMSCRIPTEN)
+  add_executable(toft_wasm ${wasm_sources})
+  set_target_properties(toft_wasm PROPERTIES OUTPUT_NAME toft SUFFIX .wasm)
+  link_allowed(toft_wasm PRIVATE wasm)
+  target_link_options(toft_wasm PRIVATE --no-entry -sSTANDALONE_WASM -sALLOW_MEMORY_GROWTH=1
+    -sEXPORTED_FUNCTIONS=_malloc,_free)
+endif()

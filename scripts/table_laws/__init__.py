@@ -1,0 +1,1 @@
+"""Laws of the tables in data/, used by scripts/check_data."""

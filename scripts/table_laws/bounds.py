@@ -1,0 +1,30 @@
+"""Units and believable values of limits and of ranges for unknown facts."""
+
+# key: (unit, least, greatest believable value)
+LIMITS = {
+    "u0": ("V", 216, 253), "c.min": ("ratio", 0.9, 1), "c.max": ("ratio", 1, 1.1),
+    "disconnection.tn.run": ("s", 0.1, 5), "disconnection.tt.run": ("s", 0.07, 1),
+    "drop.run": ("%", 0.5, 5), "drop.lighting": ("%", 1, 3), "drop.other": ("%", 1, 5),
+    "touch.voltage": ("V", 12, 50), "electrode.stable": ("ohm", 20, 200),
+    "residual.socket": ("mA", 6, 30), "residual.ratio": ("ratio", 2, 5),
+    "overload.i2": ("ratio", 1, 1.45), "buried.cc": ("ratio", 0.8, 1),
+    "test.factor": ("ratio", 0.7, 0.85), "reach": ("m", 2.5, 5),
+    "extraneous": ("kohm", 22, 50), "declared.ze.tn-c-s": ("ohm", 0.35, 0.5),
+    "declared.ze.tn-s": ("ohm", 0.8, 1), "declared.tt.source": ("ohm", 20, 25),
+    "declared.pscc": ("kA", 16, 25), "assembly.conditional": ("kA", 6, 16),
+    "assembly.fuse": ("A", 60, 100), "bond.half": ("ratio", 0.5, 1),
+    "bond.min": ("mm2", 6, 10), "bond.max": ("mm2", 25, 35),
+    "separate.min.protected": ("mm2", 2.5, 4), "separate.min": ("mm2", 4, 6),
+    "separate.buried": ("mm2", 16, 25), "fault.longest": ("s", 1, 5),
+    "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25)}
+
+# fact: (unit, least believable low, greatest believable high)
+UNKNOWNS = {
+    "ze.tn-c-s": ("ohm", 0.005, 1), "ze.tn-s": ("ohm", 0.005, 2), "ln_loop.tt": ("ohm", 0.005, 2),
+    "electrode.house": ("ohm", 0.5, 2000), "supply_neutral": ("mm2", 6, 95),
+    "earthing_conductor": ("mm2", 2.5, 35), "main_bonding": ("mm2", 0, 35),
+    "service_fuse": ("A", 30, 100), "pscc": ("kA", 0.1, 25),
+    "thermal_resistivity": ("K.m/W", 0.5, 3), "ground_temperature": ("C", 0, 30),
+    "air_temperature": ("C", 0, 50), "depth": ("m", 0.1, 2), "grouped": ("circuits", 0, 10),
+    "grouped.buried": ("circuits", 0, 10),
+    "reach": ("m", 0, 50)}

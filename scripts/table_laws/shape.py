@@ -1,0 +1,130 @@
+"""Columns of every table, the kind of each cell, and the orders rows must keep."""
+import collections
+
+from table_laws.bounds import LIMITS, UNKNOWNS
+from table_laws.words import (
+    BASES, BREAKER, CITED, EARTHINGS, FAMILY, FUSE, PATHS, SOILS, SURFACES)
+
+# Every law a fault may name.
+LAW_NAMES = frozenset((
+    "file", "version", "encoding", "quote", "header", "width", "blank", "number", "range", "word",
+    "unique", "source", "seen", "note", "unused", "order", "interval", "unit", "physics", "pair",
+    "device", "whole", "price"))
+
+Number = collections.namedtuple("Number", "low high")
+Words = collections.namedtuple("Words", "words")
+TEXT, OPTIONAL = "text", "optional text"
+Fault = collections.namedtuple("Fault", "law file line what allowed")
+Row = collections.namedtuple("Row", "file line cells")
+
+SIZE, RATING = Number(1, 300), Number(1, 125)
+FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C")), Number(2, 3)
+LAYING, FAMILIES = Words(("direct", "duct")), Words((FAMILY,))
+STANDARD, KEY, UNIT = Words((FUSE, BREAKER)), TEXT, TEXT
+
+# file: (number of leading columns that make a row unique, its value columns)
+TABLES = {
+    "sources.csv": (1, dict(key=TEXT, title=TEXT, edition=TEXT, where=TEXT, note=OPTIONAL,
+                            seen=Words(("in print", "in reprint", "not seen")))),
+    "cable/conductor_resistance.csv": (2, dict(
+        material=Words(("copper",)), section_mm2=SIZE, r20_mohm_per_m=Number(0.05, 20))),
+    "cable/conductor_reactance.csv": (1, dict(section_mm2=SIZE, x_mohm_per_m=Number(0.06, 0.12))),
+    "cable/armour_area.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, area_mm2=Number(10, 300))),
+    "cable/armour_resistance.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, r20_mohm_per_m=Number(0.5, 15))),
+    "cable/overall_diameter.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, overall_mm=Number(8, 80))),
+    "cable/rating.csv": (4, dict(family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE,
+                                 method=Words(("C", "E", "D")), current_a=Number(10, 600))),
+    "cable/voltage_drop.csv": (3, dict(
+        family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE, r_mv_per_a_m=Number(0.1, 50),
+        x_mv_per_a_m=Number(0, 0.3))),
+    "cable/factor_ambient.csv": (3, dict(
+        place=Words(("air", "ground")), insulation=Words(("thermosetting 90",)),
+        temperature_c=Number(5, 85), factor=FACTOR)),
+    "cable/factor_soil.csv": (2, dict(
+        laying=LAYING, resistivity_k_m_per_w=Number(0.3, 4), factor=FACTOR)),
+    "cable/factor_depth.csv": (2, dict(laying=LAYING, depth_m=Number(0.3, 4), factor=FACTOR)),
+    "cable/factor_grouping.csv": (2, dict(
+        arrangement=Words(("bunched", "clipped", "tray", "buried direct", "buried in duct")),
+        circuits=Number(1, 20), factor=Number(0.1, 1))),
+    "cable/factor_insulation.csv": (1, dict(length_mm=Number(10, 1000), factor=Number(0.1, 1))),
+    "cable/fault_k.csv": (3, dict(
+        use=Words(("live", "core", "armour", "separate")), material=Words(("copper", "steel")),
+        insulation=Words(("thermosetting 90", "thermoplastic 70")), initial_c=Number(20, 100),
+        final_c=Number(130, 500), k=Number(20, 200))),
+    "cable/material.csv": (1, dict(
+        material=Words(("copper", "steel")), alpha20_per_k=Number(0.003, 0.006),
+        beta_c=Number(150, 300), big_k=Number(30, 300))),
+    "cable/armour_ac.csv": (1, dict(
+        key=Words(("ac_factor", "reactance")), value=Number(0.1, 2),
+        unit=Words(("ratio", "mohm/m")))),
+    "device/device.csv": (4, dict(
+        standard=STANDARD, curve=CURVE, rating_a=RATING, breaking_ka=Number(1, 50))),
+    "device/curve.csv": (4, dict(standard=STANDARD, curve=CURVE, rating_a=RATING,
+                                 time_s=Number(0.1, 5), current_a=Number(5, 3000))),
+    "device/let_through.csv": (6, dict(
+        standard=Words((BREAKER,)), curve=Words(("B", "C")), rating_from_a=RATING,
+        rating_to_a=RATING, breaking_ka=Number(1, 25), energy_class=Number(3, 3),
+        i2t_a2s=Number(1000, 500000))),
+    "device/rcd.csv": (2, dict(
+        kind=Words(("general", "delayed")), multiple=Number(1, 5), longest_ms=Number(10, 500),
+        shortest_ms=Number(0, 500))),
+    "rules/limit.csv": (1, dict(
+        key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
+    "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
+                                       neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
+    "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
+    "rules/dependability.csv": (2, dict(
+        earthing=Words(EARTHINGS), protective=Words(PATHS), ordinal=Number(1, 5))),
+    "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),
+                                  high=Number(0, 10000), unit=UNIT)),
+    "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),
+                               high_ohm_m=Number(1, 20000))),
+    "earth/rod_parallel.csv": (1, dict(rods=Number(1, 24), factor=Number(1, 3))),
+    "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0.01, 5000), note=TEXT))}
+UNCITED = ("sources.csv", "price/demo.csv")
+ORDER_OF = {"sources.csv": ("key", "title", "edition", "where", "seen", "note")}
+
+# (file, columns that stay equal, column that grows, value, what the value must never do)
+ORDERS = (
+    ("cable/conductor_resistance.csv", "material", "section_mm2", "r20_mohm_per_m", "rise"),
+    ("cable/armour_area.csv", "family cores", "section_mm2", "area_mm2", "fall"),
+    ("cable/armour_area.csv", "family section_mm2", "cores", "area_mm2", "fall"),
+    ("cable/armour_resistance.csv", "family cores", "section_mm2", "r20_mohm_per_m", "rise"),
+    ("cable/armour_resistance.csv", "family section_mm2", "cores", "r20_mohm_per_m", "rise"),
+    ("cable/overall_diameter.csv", "family cores", "section_mm2", "overall_mm", "fall"),
+    ("cable/overall_diameter.csv", "family section_mm2", "cores", "overall_mm", "fall"),
+    ("cable/rating.csv", "family loaded method", "section_mm2", "current_a", "fall"),
+    ("cable/voltage_drop.csv", "family loaded", "section_mm2", "r_mv_per_a_m", "rise"),
+    ("cable/factor_ambient.csv", "place insulation", "temperature_c", "factor", "rise"),
+    ("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w", "factor", "rise"),
+    ("cable/factor_depth.csv", "laying", "depth_m", "factor", "rise"),
+    ("cable/factor_grouping.csv", "arrangement", "circuits", "factor", "rise"),
+    ("cable/factor_insulation.csv", "", "length_mm", "factor", "rise"),
+    ("device/curve.csv", "standard curve rating_a", "time_s", "current_a", "rise"),
+    ("device/curve.csv", "standard curve time_s", "rating_a", "current_a", "fall"),
+    ("device/let_through.csv", "curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
+    ("device/let_through.csv", "curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
+    ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
+    ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
+    ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
+    ("earth/rod_parallel.csv", "", "rods", "factor", "fall"))
+
+# (file, lower column, upper column)
+INTERVALS = (
+    ("device/let_through.csv", "rating_from_a", "rating_to_a"),
+    ("device/rcd.csv", "shortest_ms", "longest_ms"),
+    ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
+    ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"))
+
+
+def header(file):
+    names = ORDER_OF.get(file, tuple(TABLES[file][1]))
+    return names if file in UNCITED else names + CITED
+
+
+def kind_of(file, column):
+    kinds = {"source": TEXT, "locator": TEXT, "basis": Words(BASES), "note": OPTIONAL}
+    return TABLES[file][1].get(column) or kinds[column]

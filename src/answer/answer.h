@@ -1,0 +1,190 @@
+#pragma once
+// What every face of the program shows: the same document is printed, sent and drawn. Figures are in
+// the unit their name ends with.
+
+#include "rules/rule.h"
+#include "search/search.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace toft::answer {
+
+struct PriceAnswer {
+    double house_end = 0, run = 0, ground = 0, far_end = 0, test_and_paper = 0, put_right_first = 0;
+    double net = 0, vat = 0, total = 0;
+    std::string currency = "GBP";
+    std::string basis;
+};
+
+struct CoreAnswer {
+    std::string colour;
+    std::string sleeve;  ///< empty for none
+    std::string use;     ///< line, neutral, protective
+};
+
+struct DeviceAnswer {
+    std::string standard;
+    std::string curve;  ///< empty for a fuse
+    double rating_a = 0;
+    double breaking_capacity_ka = 0;
+};
+
+struct RcdAnswer {
+    double sensitivity_ma = 0;
+    std::string type;
+    bool delayed = false;
+    std::vector<std::string> covers;
+};
+
+struct FactorsAnswer {
+    double ca = 1, cg = 1, ci = 1, cs = 1, cd = 1, cc = 1;
+};
+
+struct FigureAnswers {
+    double length_m = 0;
+    double design_current_a = 0;
+    double rating_a = 0;
+    int governing_leg = 1;
+    std::vector<FactorsAnswer> factors;
+    double voltage_drop_percent = 0;
+    double voltage_drop_total_percent = 0;
+    double loop_impedance_far_ohm = 0;
+    double loop_impedance_limit_ohm = 0;
+    double loop_impedance_test_limit_ohm = 0;
+    double fault_current_near_ka = 0;
+    double fault_current_far_ka = 0;
+    double earth_fault_current_far_a = 0;
+    std::optional<double> disconnection_s;  ///< none: the overcurrent device need not operate
+    double r1_plus_r2_20c_ohm = 0;
+    std::vector<std::pair<std::string, double>> longest_m;  ///< rule, metres
+};
+
+struct RunAnswer {
+    std::string id;
+    std::string family;
+    int cores = 2;
+    double live_mm2 = 0;
+    std::optional<double> cpc_mm2;
+    std::vector<CoreAnswer> core_list;
+    std::string protective_conductor;
+    bool armour_near = true;
+    bool armour_far = false;
+    std::optional<double> separate_mm2;
+    std::optional<double> bond_equivalent_mm2;
+    std::string fed_from;
+    DeviceAnswer device;
+    std::optional<RcdAnswer> rcd;
+    FigureAnswers figures;
+};
+
+struct BondAnswer {
+    std::string part;
+    double required_mm2 = 0;
+    double size_mm2 = 0;
+};
+
+struct ElectrodeAnswer {
+    int rods = 1;
+    double length_m = 0;
+    double largest_ohm = 0;  ///< the largest it may be: measured, or predicted from the soil
+    bool measured = false;
+};
+
+struct BuildingAnswer {
+    std::string id;
+    std::string name;
+    std::string earthing;
+    std::vector<BondAnswer> bonding;
+    std::optional<ElectrodeAnswer> electrode;
+    std::string main_switch;
+    std::vector<RcdAnswer> rcds;
+};
+
+struct FindingAnswer {
+    std::string rule, clause, subject, unit, says;
+    std::optional<double> value, limit, use;
+    bool at_least = false;
+    rules::Verdict verdict = rules::Verdict::meets;
+    std::vector<std::string> basis;  ///< of the figures behind it, each word once
+};
+
+struct TellAnswer {
+    std::string who, when, why;
+};
+
+struct SchemeAnswer {
+    int rank = 0;
+    std::string key;
+    std::string sentence;  ///< the scheme in words
+    std::vector<std::string> conditional_on;
+    PriceAnswer price;
+    double headroom = 0;
+    std::string governed_by;
+    int dependability = 0;
+    BuildingAnswer building;
+    RunAnswer run;
+    std::vector<FindingAnswer> findings;
+    std::vector<std::string> house_work;
+    std::vector<TellAnswer> tell;
+    std::vector<std::string> needs_a_person;
+    std::vector<std::string> cautions;
+    study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
+};
+
+struct DroppedAnswer {
+    std::string rule, title;
+    long count = 0;
+    std::string nearest_key;  ///< empty for none
+    std::string nearest_says;
+    double nearest_use = 0;
+};
+
+struct UnknownAnswer {
+    std::string fact, says, unit;
+    double low = 0, high = 0;
+    bool stated = false;  ///< the survey gave the range
+    std::string effect;   ///< decides, changes the scheme, changes the price only, does not matter
+};
+
+struct SearchAnswer {
+    long candidates = 0, evaluated = 0, sound = 0, conditional = 0;
+    double milliseconds = 0;
+};
+
+struct SourceAnswer {
+    std::string key, title, basis;
+};
+
+struct Answer {
+    std::string job;
+    std::string edition;
+    std::string data_version;
+    bool sound = false;
+    std::vector<SchemeAnswer> schemes;
+    std::vector<DroppedAnswer> dropped;
+    std::vector<UnknownAnswer> unknowns;
+    std::vector<std::string> assumed;
+    SearchAnswer search;
+    std::vector<SourceAnswer> sources;
+    std::vector<std::string> cautions;  ///< that belong to every job
+};
+
+/// What an answer is worked out from.
+struct Question {
+    const tables::Catalogue& catalogue;
+    const price::Book& book;
+    const site::Job& job;
+    bool all = false;
+    double (*milliseconds)() = nullptr;  ///< a clock, if there is one
+};
+
+/// Designs the (valid) job.
+Answer design(const Question& question);
+
+/// True when some scheme is sound once open facts turn out well but none is as things stand.
+bool only_conditional(const Answer& answer);
+
+}  // namespace toft::answer

@@ -1,0 +1,22 @@
+#pragma once
+// The words of an answer: what to do first, then why.
+
+#include "answer/answer.h"
+
+#include <string>
+
+namespace toft::answer {
+
+/// "Feed it with 3-core 10 mm² armoured cable from a 32 A fuse …": the scheme as one would say it.
+std::string sentence_of(const SchemeAnswer& scheme);
+
+/// What a near miss missed by.
+std::string nearest_sentence(const search::Dropped& dropped);
+
+/// Cautions that belong to every job.
+std::vector<std::string> standing_cautions();
+
+/// Cautions, duties to tell others, and what needs a specialist, for one scheme.
+void add_duties(const Question& question, const study::Setting<Silent>& setting, SchemeAnswer& scheme);
+
+}  // namespace toft::answer

@@ -1,0 +1,263 @@
+#include "answer/answer.h"
+#include "answer/describe.h"
+#include "answer/longest.h"
+#include "answer/recorded.h"
+#include "answer/unknowns.h"
+#include "base/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace toft::answer {
+
+namespace {
+
+using rules::Verdict;
+using study::BuildingEarthing;
+
+void add_once(std::vector<std::string>& words, const std::string& word) {
+    if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
+}
+
+class SchemeWriter {
+public:
+    SchemeWriter(const Question& q, const search::Contender& contender,
+                 const study::Setting<Silent>& setting)
+        : q_(q), c_(contender), s_(setting), recorded_(q, contender.scheme) {}
+
+    SchemeAnswer write(int rank) {
+        out_.rank = rank;
+        out_.key = c_.key;
+        out_.scheme = c_.scheme;
+        out_.conditional_on = c_.conditional_on;
+        out_.headroom = c_.headroom;
+        out_.governed_by = c_.governed_by ? c_.governed_by->name : "";
+        out_.dependability = static_cast<int>(c_.dependability);
+        price();
+        findings();
+        run();
+        figures();
+        building();
+        out_.sentence = sentence_of(out_);
+        house_work();
+        add_duties(q_, s_, out_);
+        return std::move(out_);
+    }
+
+    std::vector<const Citation*> citations() const { return recorded_.citations(); }
+
+private:
+    void price() {
+        const price::Price<Silent>& p = c_.price;
+        out_.price = {p.house_end.number(), p.run.number(),      p.ground.number(),
+                      p.far_end.number(),   p.test_and_paper.number(), p.remedies.number(),
+                      p.net.number(),       p.vat.number(),      p.total.number(),
+                      "GBP",                q_.book.name};
+    }
+
+    void findings() {
+        for (std::size_t i = 0; i < recorded_.findings().size(); ++i) {
+            const auto& f = recorded_.findings()[i];
+            FindingAnswer a;
+            a.rule = f.rule->name;
+            a.clause = f.rule->clause;
+            a.subject = s_.run->id;
+            a.unit = f.rule->unit;
+            a.says = f.says;
+            a.at_least = f.at_least;
+            a.verdict = c_.verdicts[i];
+            if (f.limited) {
+                a.value = f.value;
+                a.limit = f.limit;
+                a.use = f.use.value;
+            }
+            for (const Line& line : recorded_.lines_of(f)) {
+                if (line.citation) add_once(a.basis, basis_word(line.citation->basis));
+            }
+            out_.findings.push_back(std::move(a));
+        }
+    }
+
+    void run() {
+        const study::RunScheme& s = c_.scheme;
+        RunAnswer& r = out_.run;
+        r.id = s_.run->id;
+        r.family = tables::family_word(s.cable->family);
+        r.cores = s.cable->cores;
+        r.live_mm2 = s.cable->section.number();
+        if (study::core_serves(s.protective)) r.cpc_mm2 = r.live_mm2;
+        // IEC 60445 colours as they come in the cable; sleeves where a core's use differs from them.
+        if (s.cable->cores == 2) {
+            r.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
+        } else {
+            r.core_list = {{"brown", "", "line"},
+                           {"grey", "blue", "neutral"},
+                           {"black", "green-yellow", "protective"}};
+        }
+        r.protective_conductor = study::protective_word(s.protective);
+        r.armour_far = s.armour_at_far_end();
+        if (s.separate) r.separate_mm2 = s.separate->section.number();
+        r.fed_from = site::word(s.fed_from);
+        r.device = {s.device->standard, s.device->curve, s.device->rating.number(),
+                    s.device->breaking.value.number() / 1000};
+        if (s.rcd) r.rcd = RcdAnswer{s.rcd->sensitivity.number() * 1000, "A", s.rcd->delayed, {"the run"}};
+    }
+
+    double figure(const char* name) const { return recorded_.working(name)->value; }
+
+    void figures() {
+        FigureAnswers& f = out_.run.figures;
+        f.length_m = figure("length_m");
+        f.design_current_a = figure("design_current_a");
+        f.rating_a = figure("rating_a");
+        f.governing_leg = recorded_.figures().governing_leg;
+        for (const auto& leg : recorded_.setting().legs) {
+            f.factors.push_back({leg.factors.ca.value, leg.factors.cg.value, leg.factors.ci.value,
+                                 leg.factors.cs.value, leg.factors.cd.value, leg.factors.cc.value});
+        }
+        f.voltage_drop_percent = figure("voltage_drop_percent");
+        f.voltage_drop_total_percent = figure("voltage_drop_total_percent");
+        f.loop_impedance_far_ohm = figure("loop_impedance_far_ohm");
+        f.loop_impedance_limit_ohm = figure("loop_impedance_limit_ohm");
+        f.loop_impedance_test_limit_ohm = figure("loop_impedance_test_limit_ohm");
+        f.fault_current_near_ka = figure("fault_current_near_ka");
+        f.fault_current_far_ka = figure("fault_current_far_ka");
+        f.earth_fault_current_far_a = figure("earth_fault_current_far_a");
+        const double t = figure("disconnection_s");
+        if (std::isfinite(t)) f.disconnection_s = t;
+        f.r1_plus_r2_20c_ohm = figure("r1_plus_r2_20c_ohm");
+        f.longest_m = longest_by_rule(q_, c_.scheme);
+    }
+
+    void building() {
+        const site::Building& b = *s_.building_facts;
+        BuildingAnswer& a = out_.building;
+        a.id = b.id;
+        a.name = b.name.empty() ? b.id : b.name;
+        a.earthing = study::earthing_word(c_.scheme.earthing);
+        a.main_switch = "double-pole, at the building's board";
+        bonds(a);
+        if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
+        RcdAnswer rcd{q_.catalogue.limits.residual_socket.value.number() * 1000, "A", false, {}};
+        for (const site::Circuit& circuit : b.circuits) rcd.covers.push_back(circuit.name);
+        if (rcd.covers.empty()) rcd.covers.push_back("every circuit");
+        a.rcds.push_back(std::move(rcd));
+    }
+
+    void bonds(BuildingAnswer& a) {
+        const auto& limits = q_.catalogue.limits;
+        double required = limits.bond_min.value.number();
+        for (const FindingAnswer& f : out_.findings) {
+            if (f.rule != "bonding-size" || !f.limit) continue;
+            required = *f.limit;
+            out_.run.bond_equivalent_mm2 = f.value;
+        }
+        for (const study::MetalPart& part : s_.building.parts) {
+            if (!part.extraneous) continue;
+            a.bonding.push_back({part.name, required, std::max(10.0, stocked(required))});
+        }
+    }
+
+    /// The next copper section that is made.
+    double stocked(double required) const {
+        for (const tables::Conductor& conductor : q_.catalogue.conductors) {
+            if (conductor.section.number() >= required) return conductor.section.number();
+        }
+        return required;
+    }
+
+    void electrode(BuildingAnswer& a) {
+        const site::Electrode& e = s_.building_facts->electrode;
+        ElectrodeAnswer out;
+        out.rods = e.rods.known ? static_cast<int>(e.rods.low) : 1;
+        out.length_m = e.length.known ? e.length.low.number()
+                                       : q_.catalogue.limits.rod_length.value.number();
+        out.largest_ohm = s_.building.ra_most.number();
+        out.measured = e.resistance.known && e.resistance.standing == site::Standing::measured;
+        a.electrode = out;
+    }
+
+    void house_work() {
+        for (const auto& f : recorded_.findings()) {
+            bool found = false;
+            const price::Item item = price::item_of(f.remedy, found);
+            if (!found) continue;
+            out_.house_work.push_back(fmt::format("{} (about £{} before tax, in the price): {}",
+                                                  f.remedy, fixed(q_.book.amount(item), 0), f.says));
+        }
+    }
+
+    const Question& q_;
+    const search::Contender& c_;
+    const study::Setting<Silent>& s_;
+    Recorded recorded_;
+    SchemeAnswer out_;
+};
+
+void add_sources(const tables::Catalogue& catalogue, const std::vector<const Citation*>& citations,
+                 std::vector<SourceAnswer>& sources) {
+    for (const Citation* citation : citations) {
+        const char* basis = basis_word(citation->basis);
+        bool known = false;
+        for (const SourceAnswer& s : sources) {
+            known = known || (s.key == citation->source && s.basis == basis);
+        }
+        if (known) continue;
+        std::string title;
+        for (const tables::Source& source : catalogue.sources) {
+            if (source.key == citation->source) title = source.title;
+        }
+        sources.push_back({citation->source, title, basis});
+    }
+}
+
+DroppedAnswer dropped_answer(const search::Dropped& d) {
+    DroppedAnswer a{d.rule->name, d.rule->title, d.count, "", nearest_sentence(d), d.nearest_use};
+    if (d.nearest) a.nearest_key = study::scheme_key(*d.nearest);
+    return a;
+}
+
+}  // namespace
+
+Answer design(const Question& q) {
+    Answer answer;
+    answer.job = q.job.title;
+    answer.edition = rules::edition();
+    answer.data_version = q.catalogue.version;
+    answer.cautions = standing_cautions();
+    search::Options options;
+    options.all = q.all;
+    const double start = q.milliseconds ? q.milliseconds() : 0;
+    const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
+    const double took = q.milliseconds ? q.milliseconds() - start : 0;
+    answer.search = {found.candidates, found.evaluated, found.sound, found.conditional, took};
+    answer.sound = found.any_sound();
+
+    Silent silent;
+    const auto setting = study::prepare(silent, q.catalogue, q.job, 0, study::Corner{});
+    answer.assumed = setting.assumed;
+    answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
+    std::vector<const Citation*> citations;
+    int rank = 0;
+    for (const search::Contender& contender : found.contenders) {
+        SchemeWriter writer(q, contender, setting);
+        answer.schemes.push_back(writer.write(++rank));
+        const auto more = writer.citations();
+        citations.insert(citations.end(), more.begin(), more.end());
+    }
+    add_sources(q.catalogue, citations, answer.sources);
+    std::sort(answer.sources.begin(), answer.sources.end(),
+              [](const SourceAnswer& a, const SourceAnswer& b) {
+                  return std::tie(a.key, a.basis) < std::tie(b.key, b.basis);
+              });
+    for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
+    answer.unknowns = effects_of_unknowns(q, setting.open, found);
+    return answer;
+}
+
+bool only_conditional(const Answer& answer) { return !answer.sound && !answer.schemes.empty(); }
+
+}  // namespace toft::answer

@@ -1,0 +1,121 @@
+#include "answer/recorded.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::answer {
+
+namespace {
+
+using rules::Verdict;
+
+std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>>& findings) {
+    std::vector<price::Item> items;
+    for (const auto& finding : findings) {
+        bool found = false;
+        const price::Item item = price::item_of(finding.remedy, found);
+        if (found) items.push_back(item);
+    }
+    return items;
+}
+
+}  // namespace
+
+Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
+    setting_ = study::prepare(ledger_, q.catalogue, q.job, 0, study::Corner{});
+    study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
+    for (const rules::Rule& rule : rules::rulebook()) {
+        findings_.push_back(
+            rule.record(ledger_, rules::Case<Recording>{setting_, scheme, figures_}));
+    }
+    figures_of_run();
+    const auto limit = study::largest_loop_for(
+        ledger_, setting_, scheme,
+        setting_.supply.system == site::Earthing::tt ? q.catalogue.limits.disconnection_tt.value
+                                                     : q.catalogue.limits.disconnection_tn.value);
+    figure("loop_impedance_limit_ohm", "largest loop for the overcurrent device", limit, 1, "Ω");
+    const auto factor =
+        ledger_.table({"test", "share of the limit a cold reading may reach"}, q.catalogue.limits.test_factor);
+    figure("loop_impedance_test_limit_ohm", "largest loop a cold reading may show",
+           ledger_.let({"Zs.test", "largest loop a cold reading may show", 0, "", "Appendix 3"},
+                       limit * factor),
+           1, "Ω");
+    Silent silent;
+    const auto plain_setting = study::prepare(silent, q.catalogue, q.job, 0, study::Corner{});
+    figures_of_price(
+        price::price_of(ledger_, q.book, plain_setting, scheme, remedies_of(findings_)));
+}
+
+template <class T>
+void Recorded::figure(const char* name, const char* title, const Traced<T>& traced, double scale,
+                      const char* unit) {
+    named_.push_back({name, title, number_of(traced.value) * scale, unit, traced.expression});
+}
+
+void Recorded::figures_of_run() {
+    const auto& f = figures_;
+    figure("length_m", "length of the run", setting_.length_most, 1, "m");
+    figure("design_current_a", "design current Ib", setting_.ib, 1, "A");
+    figure("rating_a", "rating of the cable Iz", f.iz, 1, "A");
+    figure("voltage_drop_percent", "voltage drop of the run", f.drop_percent, 1, "%");
+    figure("voltage_drop_total_percent", "voltage drop from the origin to the building's board",
+           f.drop_percent, 1, "%");
+    figure("loop_impedance_far_ohm", "earth fault loop Zs at the far end, hot", f.zs_far, 1, "Ω");
+    figure("fault_current_near_ka", "largest fault current at the near end", f.ln_near, 1e-3, "kA");
+    figure("fault_current_far_ka", "largest fault current at the far end", f.ln_far, 1e-3, "kA");
+    figure("earth_fault_current_far_a", "smallest earth fault current at the far end", f.le_least, 1,
+           "A");
+    figure("disconnection_s", "time the overcurrent device may take", f.disconnection, 1, "s");
+    figure("r1_plus_r2_20c_ohm", "line and protective path at 20 °C", f.r1_r2_cold, 1, "Ω");
+}
+
+void Recorded::figures_of_price(const price::Price<Recording>& p) {
+    figure("price.house_end", "house end", p.house_end, 1, "£");
+    figure("price.run", "cable and its ends", p.run, 1, "£");
+    figure("price.ground", "ground and fixings", p.ground, 1, "£");
+    figure("price.far_end", "far end", p.far_end, 1, "£");
+    figure("price.test_and_paper", "test and paper", p.test_and_paper, 1, "£");
+    figure("price.put_right_first", "put right at the house first", p.remedies, 1, "£");
+    figure("price.net", "price without tax", p.net, 1, "£");
+    figure("price", "price with tax", p.total, 1, "£");
+}
+
+std::vector<Line> Recorded::lines_of(const rules::Finding<Recording>& finding) const {
+    return ledger_.working(finding.use.expression);
+}
+
+std::vector<std::string> Recorded::names() const {
+    std::vector<std::string> names;
+    for (const auto& finding : findings_) {
+        if (finding.limited) names.push_back(finding.rule->name);
+    }
+    for (const Figure& figure : named_) names.push_back(figure.name);
+    return names;
+}
+
+std::optional<Working> Recorded::working(const std::string& asked) const {
+    // What the run provides as bonding is a line of the rule that asks for it.
+    const std::string name = asked == "bond_equivalent_mm2" ? "bonding-size" : asked;
+    for (const auto& finding : findings_) {
+        if (name != finding.rule->name || !finding.limited) continue;
+        return Working{name, finding.rule->title, finding.use.value, "of the limit", lines_of(finding)};
+    }
+    for (const Figure& figure : named_) {
+        if (name != figure.name) continue;
+        return Working{name, figure.title, figure.value, figure.unit,
+                       ledger_.working(figure.expression)};
+    }
+    return std::nullopt;
+}
+
+std::vector<const Citation*> Recorded::citations() const {
+    std::vector<const Citation*> all;
+    for (const Line& line : ledger_.lines()) {
+        if (line.citation && std::find(all.begin(), all.end(), line.citation) == all.end()) {
+            all.push_back(line.citation);
+        }
+    }
+    return all;
+}
+
+}  // namespace toft::answer

@@ -1,0 +1,65 @@
+#pragma once
+// One scheme worked out with every line written down.
+
+#include "answer/answer.h"
+#include "rules/rulebook.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace toft::answer {
+
+/// A figure with its working.
+struct Working {
+    std::string name;   ///< what was asked for: a rule or a figure
+    std::string title;
+    double value = 0;
+    std::string unit;
+    std::vector<Line> lines;  ///< in the order they were worked out
+};
+
+/// A scheme's recording: settings, figures, findings, price. It points into job and catalogue.
+class Recorded {
+public:
+    Recorded(const Question& question, const study::RunScheme& scheme);
+
+    const study::Setting<Recording>& setting() const { return setting_; }
+    const study::Figures<Recording>& figures() const { return figures_; }
+    const std::vector<rules::Finding<Recording>>& findings() const { return findings_; }
+
+    /// Lines behind a finding's use; empty where it has none.
+    std::vector<Line> lines_of(const rules::Finding<Recording>& finding) const;
+
+    /// Names that `working` knows: rules with a figure, then figures.
+    std::vector<std::string> names() const;
+
+    /// The working of a rule or figure by name; none when there is no such name.
+    std::optional<Working> working(const std::string& asked) const;
+
+    /// Every citation on which any figure rests, each once.
+    std::vector<const Citation*> citations() const;
+
+private:
+    struct Figure {
+        std::string name;
+        std::string title;
+        double value = 0;
+        std::string unit;
+        Expression expression;
+    };
+
+    template <class T>
+    void figure(const char* name, const char* title, const Traced<T>& traced, double scale,
+                const char* unit);
+    void figures_of_run();
+    void figures_of_price(const price::Price<Recording>& price);
+
+    Recording ledger_;
+    study::Setting<Recording> setting_;
+    study::Figures<Recording> figures_;
+    std::vector<rules::Finding<Recording>> findings_;
+    std::vector<Figure> named_;
+};
+
+}  // namespace toft::answer

@@ -1,0 +1,40 @@
+#pragma once
+// What the program does when asked: each command reads, calls the engine, writes, and returns the exit
+// code. 0 done, 1 no sound scheme, 2 the input is at fault, 3 the program is at fault, 4 wrong usage,
+// 5 sound only on conditions not yet known.
+
+#include <string>
+
+namespace toft::cli {
+
+enum ExitCode { done = 0, no_sound_scheme = 1, bad_input = 2, program_fault = 3, wrong_usage = 4, conditional = 5 };
+
+struct DesignArguments {
+    std::string job;
+    bool json = false;
+    bool all = false;
+};
+
+struct ExplainArguments {
+    std::string job;
+    std::string name;    ///< rule or figure; empty lists them
+    std::string scheme;  ///< key or rank; empty for the first
+    bool json = false;
+};
+
+struct DrawArguments {
+    std::string job;
+    std::string out;  ///< empty for standard output
+    int rank = 1;
+};
+
+/// The demo job, on screen and as a picture in out/.
+int demo();
+int design(const DesignArguments& arguments);
+int explain(const ExplainArguments& arguments);
+int draw(const DrawArguments& arguments);
+int rules(bool json);
+int sources();
+int schema(const std::string& which);
+
+}  // namespace toft::cli

@@ -1,0 +1,178 @@
+#include "base/text.h"
+#include "cli/layout.h"
+#include "cli/screen.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::cli {
+
+namespace {
+
+using answer::Answer;
+using answer::FindingAnswer;
+using answer::SchemeAnswer;
+using rules::Verdict;
+
+/// A verdict is a shape and a word.
+std::string verdict_mark(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::meets: return "● meets";
+        case Verdict::caution: return "▲ caution";
+        case Verdict::not_known: return "○ not known";
+        case Verdict::fails: return "■ fails";
+    }
+    return "";
+}
+
+std::string heading(const char* text) { return fmt::format("\n{}\n", text); }
+
+std::string percent(double share) {
+    if (!std::isfinite(share)) return "no end";
+    return fmt::format("{} %", fixed(100 * share, 0));
+}
+
+std::string figures_of(const FindingAnswer& f) {
+    if (!f.value || !f.limit) return "";
+    const std::string unit = f.unit.empty() ? "" : " " + f.unit;
+    return fmt::format("{}{} {} {}{}", significant(*f.value, 4), unit,
+                       f.at_least ? "for at least" : "of at most", significant(*f.limit, 4), unit);
+}
+
+std::string money(double pounds) { return fmt::format("£{}", fixed(pounds, 0)); }
+
+std::string limits_part(const SchemeAnswer& s) {
+    std::vector<const FindingAnswer*> graded;
+    std::vector<const FindingAnswer*> others;
+    for (const FindingAnswer& f : s.findings) (f.use ? graded : others).push_back(&f);
+    std::stable_sort(graded.begin(), graded.end(), [](const FindingAnswer* a, const FindingAnswer* b) {
+        return *a->use > *b->use;
+    });
+    std::string text = heading("HOW CLOSE TO THE LIMITS");
+    for (const FindingAnswer* f : graded) {
+        text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 18), bar(*f->use, 16),
+                            percent(*f->use), padded(verdict_mark(f->verdict), 11), figures_of(*f));
+    }
+    for (const FindingAnswer* f : others) {
+        text += wrapped(fmt::format("  {} {}  ", padded(f->rule, 18), padded(verdict_mark(f->verdict), 11)),
+                        f->says, 34);
+    }
+    return text;
+}
+
+std::string figures_part(const SchemeAnswer& s) {
+    const auto& f = s.run.figures;
+    std::string text = heading("FIGURES TO EXPECT");
+    const auto line = [&](const char* what, const std::string& value) {
+        text += fmt::format("  {} {}\n", padded(what, 46), value);
+    };
+    const auto number = [](double x, const char* unit) {
+        return fmt::format("{} {}", significant(x, 4), unit);
+    };
+    line("design current Ib, cable rating Iz",
+         number(f.design_current_a, "A") + ", " + number(f.rating_a, "A") +
+             fmt::format(" (leg {} decides)", f.governing_leg));
+    line("voltage drop of the run", number(f.voltage_drop_percent, "%"));
+    line("loop Zs at the far end, hot; largest allowed",
+         number(f.loop_impedance_far_ohm, "Ω") + "; " + number(f.loop_impedance_limit_ohm, "Ω"));
+    line("  largest a cold test may read", number(f.loop_impedance_test_limit_ohm, "Ω"));
+    line("R1+R2 of the run at 20 °C", number(f.r1_plus_r2_20c_ohm, "Ω"));
+    line("largest fault current, near and far end",
+         number(f.fault_current_near_ka, "kA") + ", " + number(f.fault_current_far_ka, "kA"));
+    line("smallest earth fault current, far end", number(f.earth_fault_current_far_a, "A"));
+    line("disconnection by the device",
+         f.disconnection_s ? number(*f.disconnection_s, "s") : std::string("does not operate: the RCD must"));
+    for (const auto& [rule, length] : f.longest_m) {
+        line(fmt::format("longest run by {}", rule).c_str(), number(length, "m"));
+    }
+    return text;
+}
+
+std::string lists_part(const SchemeAnswer& s) {
+    std::string text;
+    const auto list = [&](const char* title, const std::vector<std::string>& lines) {
+        if (lines.empty()) return;
+        text += heading(title);
+        for (const std::string& line : lines) text += wrapped("  - ", line, 4);
+    };
+    list("FIRST, AT THE HOUSE", s.house_work);
+    std::vector<std::string> tell;
+    for (const auto& t : s.tell) tell.push_back(fmt::format("{}, {}: {}", t.who, t.when, t.why));
+    list("TELL", tell);
+    list("CAUTIONS FOR THIS SCHEME", s.cautions);
+    list("NEEDS A PERSON", s.needs_a_person);
+    return text;
+}
+
+std::string others_part(const Answer& a) {
+    if (a.schemes.size() < 2) return "";
+    std::string text = heading("WHAT ELSE WOULD DO");
+    for (std::size_t i = 1; i < a.schemes.size(); ++i) {
+        const SchemeAnswer& s = a.schemes[i];
+        const std::string lead =
+            fmt::format("  {:>2}  {:>7}  headroom {:>5}  ", s.rank, money(s.price.total), percent(s.headroom));
+        text += wrapped(lead, s.key + (s.conditional_on.empty() ? "" : "  (only if facts turn out well)"), 35);
+    }
+    return text;
+}
+
+std::string dropped_part(const Answer& a) {
+    if (a.dropped.empty()) return "";
+    std::string text = heading("WHAT FELL, AND WHY");
+    for (const auto& d : a.dropped) {
+        text += wrapped(fmt::format("  {:>6}  {} ", d.count, padded(d.rule, 18)),
+                        d.nearest_says.empty() ? d.title : "nearest: " + d.nearest_says, 28);
+    }
+    return text;
+}
+
+std::string unknowns_part(const Answer& a) {
+    std::string text;
+    if (!a.unknowns.empty()) text += heading("NOT KNOWN, AND WHAT IT DOES");
+    for (const auto& u : a.unknowns) {
+        text += wrapped("  - ",
+                        fmt::format("{} ({}): {}. Read as {} to {} {}.", u.says, u.fact, u.effect,
+                                    significant(u.low, 4), significant(u.high, 4), u.unit),
+                        4);
+    }
+    if (!a.assumed.empty()) text += heading("TAKEN FOR GRANTED");
+    for (const std::string& line : a.assumed) text += wrapped("  - ", line, 4);
+    return text;
+}
+
+std::string recommended_part(const Answer& a) {
+    if (a.schemes.empty()) {
+        return heading("NO SOUND SCHEME") +
+               wrapped("  ", "Nothing that can be bought and laid meets every rule. What fell, and the "
+                             "nearest misses, are below: change what they name and ask again.", 2);
+    }
+    const SchemeAnswer& s = a.schemes.front();
+    std::string text = heading(a.sound ? "DO THIS" : "ONLY IF FACTS TURN OUT WELL");
+    text += wrapped("  ", s.sentence, 2);
+    text += wrapped("  ", fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
+                                      money(s.price.total), money(s.price.net), s.price.basis,
+                                      percent(s.headroom), s.governed_by),
+                    2);
+    if (!s.conditional_on.empty()) {
+        text += "  Find out first:\n";
+        for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
+    }
+    return text + limits_part(s) + figures_part(s) + lists_part(s);
+}
+
+}  // namespace
+
+std::string design_screen(const Answer& a) {
+    std::string text = a.job + "\n";
+    text += recommended_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text += heading("BEFORE ANYONE ACTS ON THIS");
+    for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
+    text += fmt::format("\n{} schemes considered, {} sound, {} sound on conditions; search {} ms; data {}\n",
+                        a.search.candidates, a.search.sound, a.search.conditional,
+                        significant(a.search.milliseconds, 2), a.data_version);
+    return text;
+}
+
+}  // namespace toft::cli

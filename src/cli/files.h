@@ -1,0 +1,19 @@
+#pragma once
+// Files in and out. The only place, with the clock, where the program touches the world.
+
+#include "base/outcome.h"
+
+#include <string>
+
+namespace toft::cli {
+
+/// Bytes of a file, or of standard input for "-".
+Outcome<std::string> read_input(const std::string& path);
+
+/// Writes a file, making its folder if need be.
+Outcome<std::string> write_output(const std::string& path, const std::string& text);
+
+/// Milliseconds of a steady clock.
+double now_milliseconds();
+
+}  // namespace toft::cli

@@ -1,0 +1,98 @@
+#include "cli/commands.h"
+#include "cli/version.h"
+
+#include <CLI/CLI.hpp>
+
+#include <cstdio>
+#include <exception>
+
+namespace {
+
+using namespace toft::cli;
+
+constexpr const char* about =
+    "toft plans, prices and draws the electricity supply from a house to an outbuilding.\n\n"
+    "A job file says what the supply is, what the outbuilding is and what metal enters it, the\n"
+    "route leg by leg, and the load. toft considers every buildable scheme, keeps the sound ones\n"
+    "that nothing beats, and explains every figure. Start with:\n\n"
+    "  toft                                 the demo job, and its picture in out/\n"
+    "  toft schema job                      what a job file may say\n"
+    "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
+    "  toft explain my-job.json             which figures can be explained\n"
+    "  toft explain my-job.json voltage-drop\n"
+    "  toft draw my-job.json -o picture.svg\n\n"
+    "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
+    "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": 3000}],\n"
+    "  \"runs\": [{\"id\": \"feed\", \"from\": \"house\", \"to\": \"shed\",\n"
+    "            \"legs\": [{\"method\": \"buried direct\", \"length_m\": 25}]}]}\n\n"
+    "This work can kill. A competent, licensed person, the local code and the network operator\n"
+    "decide; toft only calculates.";
+
+constexpr const char* exit_codes =
+    "Exit codes: 0 done (design: a sound scheme), 1 no sound scheme, 2 the input is at fault,\n"
+    "3 the program is at fault, 4 wrong usage, 5 sound only on conditions not yet known.";
+
+struct Arguments {
+    DesignArguments design;
+    ExplainArguments explain;
+    DrawArguments draw;
+    bool rules_json = false;
+    std::string schema;
+};
+
+void add_commands(CLI::App& app, Arguments& a) {
+    auto* design = app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
+    design->add_option("JOB", a.design.job, "job file, or - for standard input")->required();
+    design->add_flag("--json", a.design.json, "print the whole answer as JSON");
+    design->add_flag("--all", a.design.all, "every sound scheme, not only those nothing beats");
+
+    auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
+    explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
+    explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
+    explain->add_option("--scheme", a.explain.scheme, "key of any sound scheme, or its rank in --all");
+    explain->add_flag("--json", a.explain.json, "print the working as JSON");
+
+    auto* draw = app.add_subcommand("draw", "Draw house, run, outbuilding and cable to scale, as SVG");
+    draw->add_option("JOB", a.draw.job, "job file, or - for standard input")->required();
+    draw->add_option("-o,--out", a.draw.out, "file to write; left out: standard output");
+    draw->add_option("--rank", a.draw.rank, "which of the schemes design lists")->check(CLI::Range(1, 1000));
+
+    auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
+    rules->add_flag("--json", a.rules_json, "print them as JSON");
+    app.add_subcommand("sources", "Where every figure of the tables comes from");
+    auto* schema = app.add_subcommand("schema", "JSON Schema of job, answer or faults");
+    schema->add_option("WHICH", a.schema, "job, answer or faults")->required();
+}
+
+int run(const CLI::App& app, const Arguments& a) {
+    if (app.got_subcommand("design")) return design(a.design);
+    if (app.got_subcommand("explain")) return explain(a.explain);
+    if (app.got_subcommand("draw")) return draw(a.draw);
+    if (app.got_subcommand("rules")) return rules(a.rules_json);
+    if (app.got_subcommand("sources")) return sources();
+    if (app.got_subcommand("schema")) return schema(a.schema);
+    return demo();
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    try {
+        CLI::App app{about, "toft"};
+        app.footer(exit_codes);
+        app.set_version_flag("--version", version());
+        app.require_subcommand(0, 1);
+        Arguments arguments;
+        add_commands(app, arguments);
+        try {
+            app.parse(argc, argv);
+        } catch (const CLI::ParseError& error) {
+            const int code = app.exit(error);
+            return code == 0 ? done : wrong_usage;
+        }
+        return run(app, arguments);
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "toft: %s\n", error.what());
+        return program_fault;
+    }
+}

@@ -1,0 +1,26 @@
+#pragma once
+// The answer, a working, the rules and the sources as a person reads them.
+
+#include "answer/answer.h"
+#include "answer/recorded.h"
+
+#include <string>
+
+namespace toft::cli {
+
+/// The answer: what to do, how close it is to the limits, what else would do, what fell and why.
+std::string design_screen(const answer::Answer& answer);
+
+/// One figure with its working.
+std::string working_screen(const answer::Working& working, const std::string& scheme_key);
+
+/// All rules with clause and what they read.
+std::string rules_screen();
+
+/// The bibliography, with how many figures rest on each entry and how well they are known.
+std::string sources_screen(const tables::Catalogue& catalogue);
+
+/// Faults, one paragraph each.
+std::string faults_screen(const Faults& faults);
+
+}  // namespace toft::cli

@@ -1,0 +1,95 @@
+#include "codec/answer.h"
+
+#include "codec/scheme.h"
+
+namespace toft::codec {
+
+namespace {
+
+Json dropped_json(const answer::DroppedAnswer& d) {
+    Json json{{"rule", d.rule}, {"count", d.count}, {"nearest", nullptr}};
+    if (!d.nearest_key.empty()) {
+        json["nearest"] = {{"key", d.nearest_key}, {"use", rounded(d.nearest_use)}};
+    }
+    return json;
+}
+
+Json unknown_json(const answer::UnknownAnswer& u) {
+    return {{"fact", u.fact},
+            {"says", u.says},
+            {"range", {rounded(u.low), rounded(u.high)}},
+            {"unit", u.unit},
+            {"from", u.stated ? "survey" : "rulebook"},
+            {"effect", u.effect}};
+}
+
+std::string text_of(const Json& json) {
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+Json line_json(const Line& line) {
+    Json json{{"symbol", line.symbol}, {"meaning", line.meaning}, {"value", finite(line.value)},
+              {"unit", line.unit}};
+    if (!line.formula.empty()) json["formula"] = line.formula;
+    if (!line.from.empty()) json["from"] = line.from;
+    if (line.citation) {
+        json["source"] = line.citation->source;
+        json["locator"] = line.citation->locator;
+        json["basis"] = basis_word(line.citation->basis);
+    }
+    return json;
+}
+
+}  // namespace
+
+std::string write_answer(const answer::Answer& a) {
+    Json json;
+    json["format"] = "toft-answer/1";
+    json["job"] = a.job;
+    json["rulebook"] = {{"id", "uk"}, {"edition", a.edition}, {"data_version", a.data_version}};
+    json["sound"] = a.sound;
+    json["schemes"] = Json::array();
+    for (const auto& scheme : a.schemes) json["schemes"].push_back(scheme_json(scheme));
+    json["dropped"] = Json::array();
+    for (const auto& d : a.dropped) json["dropped"].push_back(dropped_json(d));
+    json["unknowns"] = Json::array();
+    for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
+    json["assumed"] = a.assumed;
+    json["cautions"] = a.cautions;
+    json["search"] = {{"candidates", a.search.candidates},
+                      {"evaluated", a.search.evaluated},
+                      {"sound", a.search.sound},
+                      {"conditional", a.search.conditional},
+                      {"milliseconds", rounded(a.search.milliseconds)}};
+    json["sources"] = Json::array();
+    for (const auto& s : a.sources) {
+        json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});
+    }
+    return text_of(json);
+}
+
+std::string write_faults(const Faults& faults) {
+    Json json{{"format", "toft-faults/1"}, {"faults", Json::array()}};
+    for (const Fault& fault : faults) {
+        json["faults"].push_back({{"code", fault.code},
+                                  {"pointer", fault.pointer},
+                                  {"says", fault.says},
+                                  {"nearest", fault.nearest.empty() ? Json() : Json(fault.nearest)},
+                                  {"allowed", fault.allowed}});
+    }
+    return text_of(json);
+}
+
+std::string write_working(const answer::Working& working, const std::string& scheme_key) {
+    Json json{{"format", "toft-working/1"},
+              {"scheme", scheme_key},
+              {"name", working.name},
+              {"title", working.title},
+              {"value", finite(working.value)},
+              {"unit", working.unit},
+              {"lines", Json::array()}};
+    for (const Line& line : working.lines) json["lines"].push_back(line_json(line));
+    return text_of(json);
+}
+
+}  // namespace toft::codec

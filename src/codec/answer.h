@@ -1,0 +1,22 @@
+#pragma once
+// The answer and faults as JSON text. Numbers carry nine significant digits, so that builds that differ
+// in last bits print the same.
+
+#include "answer/answer.h"
+#include "answer/recorded.h"
+#include "base/outcome.h"
+
+#include <string>
+
+namespace toft::codec {
+
+/// The whole answer, `toft-answer/1`, ending with a line feed.
+std::string write_answer(const answer::Answer& answer);
+
+/// Faults, `toft-faults/1`.
+std::string write_faults(const Faults& faults);
+
+/// The working of one figure, `toft-working/1`.
+std::string write_working(const answer::Working& working, const std::string& scheme_key);
+
+}  // namespace toft::codec

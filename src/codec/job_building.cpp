@@ -1,0 +1,114 @@
+#include "codec/job_parts.h"
+
+namespace toft::codec {
+
+namespace {
+
+const std::vector<std::string> metals{"copper", "steel", "iron", "lead", "aluminium", "other"};
+
+site::Metalwork read_metal(Reader& in) {
+    site::Metalwork metal;
+    if (const auto what = in.word<site::Metal>("what", true)) metal.what = *what;
+    metal.material = in.listed("material", metals);
+    if (const auto from = in.word<site::ComesFrom>("comes_from")) metal.comes_from = *from;
+    metal.insulating_section = in.answer("insulating_section");
+    metal.bonded_at_house = in.answer("bonded_at_house");
+    metal.resistance_to_met = in.fact<Ohms>("resistance_to_met_kohm", {0, 1e6}, 1000);
+    in.finish();
+    return metal;
+}
+
+site::Electrode read_electrode(Reader& in) {
+    site::Electrode electrode;
+    electrode.rods = in.fact<double>("rods", {1, 4});
+    electrode.length = in.fact<Metres>("length_m", {0.3, 30});
+    electrode.diameter = in.fact<Metres>("diameter_mm", {5, 60}, 1e-3);
+    electrode.resistance = in.fact<Ohms>("resistance_ohm", {0.1, 100000});
+    in.finish();
+    return electrode;
+}
+
+site::Circuit read_circuit(Reader& in, site::Job& job) {
+    site::Circuit circuit;
+    circuit.name = in.text("name", true);
+    if (const auto kind = in.word<site::CircuitKind>("kind", true)) circuit.kind = *kind;
+    circuit.load_w = in.fact<double>("load_w", {0, 1e5});
+    circuit.power_factor = in.fact<double>("power_factor", {0.1, 1});
+    circuit.length = in.fact<Metres>("length_m", {0.1, 1000});
+    circuit.device = read_device(in, "device");
+    in.number("loop_length_m", {0.1, 1000});
+    in.answer("continuous");
+    const bool starts = in.number("starting_multiple", {1, 15}).has_value();
+    in.number("starts_per_hour", {0, 1000});
+    const bool cabled = in.takes("cable");
+    in.finish();
+    if (starts) job.unused.push_back(circuit.name + ": starting current is not judged here");
+    if (cabled) job.unused.push_back(circuit.name + ": its own cable is not judged here");
+    return circuit;
+}
+
+void read_load(Reader& in, site::Building& b) {
+    b.load = in.fact<Amperes>("load_a", {0.1, 400});
+    b.load_w = in.fact<double>("load_w", {1, 1e5});
+    b.power_factor = in.fact<double>("power_factor", {0.1, 1});
+    b.future_load = in.fact<Amperes>("future_load_a", {0, 400});
+    b.spare_ways = in.fact<double>("spare_ways", {0, 40});
+    if (b.load.known && b.load_w.known) {
+        in.fault("contradiction", "load_w", "state load_a or load_w, not both");
+    }
+}
+
+void read_place(Reader& in, site::Building& b) {
+    in.takes("at_m");
+    b.origin = in.listed("at", {"origin"}) == "origin";
+    if (const auto use = in.word<site::Use>("use")) b.use = *use;
+    if (const auto made = in.word<site::Construction>("construction")) b.construction = *made;
+    b.stands_in_ground = in.answer("stands_in_ground");
+    b.reach_of_house_earth = in.fact<Metres>("reach_of_house_earth_m", {0, 1000});
+    b.livestock = in.answer("livestock");
+    b.wet_floor = in.answer("wet_floor");
+    b.barefoot = in.answer("barefoot");
+    b.vehicle_outdoors = in.answer("vehicle_outdoors");
+    b.spread_of_fire_risk = in.answer("spread_of_fire_risk");
+}
+
+/// [x, y] in metres from the house.
+void read_position(const Json& node, Reader& in, site::Building& b) {
+    const auto found = node.find("at_m");
+    if (found == node.end() || found->is_null()) return;
+    const auto coordinate = [](const Json& n) {
+        return n.is_number() && n.get<double>() >= -2000 && n.get<double>() <= 2000;
+    };
+    if (!found->is_array() || found->size() != 2 || !coordinate(found->at(0)) || !coordinate(found->at(1))) {
+        in.fault("wrong-kind", "at_m", "at_m must be two numbers, metres east and north of the house");
+        return;
+    }
+    b.at_x_m = found->at(0).get<double>();
+    b.at_y_m = found->at(1).get<double>();
+}
+
+site::Building read_building(Reader& in, site::Job& job) {
+    site::Building b;
+    b.id = in.text("id", true);
+    b.name = in.text("name");
+    read_place(in, b);
+    read_position(in.node(), in, b);
+    for (Reader& metal : in.objects("metalwork", 50)) b.metalwork.push_back(read_metal(metal));
+    if (auto electrode = in.object("electrode")) b.electrode = read_electrode(*electrode);
+    for (Reader& circuit : in.objects("circuits", 100)) {
+        b.circuits.push_back(read_circuit(circuit, job));
+    }
+    read_load(in, b);
+    in.finish();
+    return b;
+}
+
+}  // namespace
+
+void read_buildings(Reader& in, site::Job& job) {
+    for (Reader& building : in.objects("buildings", 200)) {
+        job.buildings.push_back(read_building(building, job));
+    }
+}
+
+}  // namespace toft::codec

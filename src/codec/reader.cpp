@@ -1,0 +1,207 @@
+#include "codec/reader.h"
+
+#include "base/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::codec {
+
+namespace {
+
+constexpr std::size_t longest_text = 200;
+
+const char* kind_of(const Json& node) {
+    if (node.is_string()) return "text";
+    if (node.is_number()) return "a number";
+    if (node.is_boolean()) return "true or false";
+    if (node.is_array()) return "a list";
+    if (node.is_object()) return "an object";
+    return "nothing";
+}
+
+}  // namespace
+
+void Reader::fault(const char* code, const char* key, std::string says, std::string nearest,
+                   std::vector<std::string> allowed) {
+    faults_.push_back({code, *key ? child_pointer(pointer_, key) : pointer_, std::move(says),
+                       std::move(nearest), std::move(allowed)});
+}
+
+const Json* Reader::at(const char* key, bool required) {
+    asked_.push_back(key);
+    if (!node_.is_object()) return nullptr;
+    const auto found = node_.find(key);
+    if (found != node_.end() && !found->is_null()) return &*found;
+    if (required) fault("missing", key, fmt::format("{} is missing; it must be stated", key));
+    return nullptr;
+}
+
+std::string Reader::text(const char* key, bool required) {
+    const Json* node = at(key, required);
+    if (!node) return {};
+    if (!node->is_string()) {
+        fault("wrong-kind", key, fmt::format("{} must be text, not {}", key, kind_of(*node)));
+        return {};
+    }
+    const std::string& s = node->get_ref<const std::string&>();
+    if (s.empty() || s.size() > longest_text) {
+        fault("out-of-range", key, fmt::format("{} must have 1 to {} bytes", key, longest_text));
+        return {};
+    }
+    for (const char c : s) {
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) {
+            fault("out-of-range", key, fmt::format("{} holds a control character", key));
+            return {};
+        }
+    }
+    return s;
+}
+
+std::string Reader::listed(const char* key, const std::vector<std::string>& allowed, bool required) {
+    const std::string s = text(key, required);
+    if (s.empty() || std::find(allowed.begin(), allowed.end(), s) != allowed.end()) return s;
+    fault("unknown-word", key, fmt::format("\"{}\" is not a word for {}", s, key),
+          nearest_word(s, allowed), allowed);
+    return {};
+}
+
+site::Answer Reader::answer(const char* key) {
+    const Json* node = at(key, false);
+    if (!node) return site::Answer::unknown;
+    if (!node->is_boolean()) {
+        fault("wrong-kind", key,
+              fmt::format("{} must be true, false or null (unknown), not {}", key, kind_of(*node)));
+        return site::Answer::unknown;
+    }
+    return node->get<bool>() ? site::Answer::yes : site::Answer::no;
+}
+
+std::optional<double> Reader::ranged(const Json& node, const std::string& pointer, Range range) {
+    if (!node.is_number()) {
+        faults_.push_back({"wrong-kind", pointer,
+                           fmt::format("must be a number, not {}", kind_of(node)), "", {}});
+        return std::nullopt;
+    }
+    const double value = node.get<double>();
+    if (!std::isfinite(value) || value < range.low || value > range.high) {
+        faults_.push_back({"out-of-range", pointer,
+                           fmt::format("{} is outside {} to {}", significant(value, 9),
+                                       significant(range.low, 9), significant(range.high, 9)),
+                           "",
+                           {}});
+        return std::nullopt;
+    }
+    return value;
+}
+
+std::optional<double> Reader::number(const char* key, Range range, bool required) {
+    const Json* node = at(key, required);
+    if (!node) return std::nullopt;
+    return ranged(*node, child_pointer(pointer_, key), range);
+}
+
+site::Fact<double> Reader::known(const char* key, Range range) {
+    const Json* node = at(key, false);
+    if (!node) return {};
+    const std::string pointer = child_pointer(pointer_, key);
+    if (node->is_object()) return detailed(*node, pointer, range);
+    const auto value = ranged(*node, pointer, range);
+    if (!value) return {};
+    return {true, *value, *value, site::Standing::measured};
+}
+
+site::Fact<double> Reader::detailed(const Json& node, const std::string& pointer, Range range) {
+    Reader inner(node, pointer, faults_);
+    const auto value = inner.number("value", range);
+    const auto low = inner.number("low", range);
+    const auto high = inner.number("high", range);
+    const auto standing = inner.word<site::Standing>("basis");
+    inner.finish();
+    const bool single = inner.has("value");
+    const bool both = inner.has("low") && inner.has("high");
+    if (single == both || (single && (inner.has("low") || inner.has("high")))) {
+        inner.fault("wrong-kind", "", "state either value, or both low and high", "",
+                    {"value", "low and high"});
+        return {};
+    }
+    if (single && value) return {true, *value, *value, standing.value_or(site::Standing::measured)};
+    if (!low || !high) return {};
+    if (*low > *high) {
+        inner.fault("out-of-range", "", "low is above high; swap them");
+        return {};
+    }
+    return {true, *low, *high, standing.value_or(site::Standing::assumed)};
+}
+
+std::optional<Reader> Reader::object(const char* key, bool required) {
+    const Json* node = at(key, required);
+    if (!node) return std::nullopt;
+    if (!node->is_object()) {
+        fault("wrong-kind", key, fmt::format("{} must be an object, not {}", key, kind_of(*node)));
+        return std::nullopt;
+    }
+    return Reader(*node, child_pointer(pointer_, key), faults_);
+}
+
+std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
+    std::vector<Reader> readers;
+    const Json* node = at(key, false);
+    if (!node) return readers;
+    if (!node->is_array()) {
+        fault("wrong-kind", key, fmt::format("{} must be a list, not {}", key, kind_of(*node)));
+        return readers;
+    }
+    if (node->size() > most) {
+        fault("too-many", key, fmt::format("{} holds {} entries; at most {} are read", key,
+                                           node->size(), most));
+        return readers;
+    }
+    const std::string list = child_pointer(pointer_, key);
+    for (std::size_t i = 0; i < node->size(); ++i) {
+        const std::string pointer = fmt::format("{}/{}", list, i);
+        if (node->at(i).is_object()) {
+            readers.emplace_back(node->at(i), pointer, faults_);
+        } else {
+            faults_.push_back({"wrong-kind", pointer,
+                               fmt::format("must be an object, not {}", kind_of(node->at(i))), "", {}});
+        }
+    }
+    return readers;
+}
+
+std::vector<std::string> Reader::list_of(const char* key, const std::vector<std::string>& allowed) {
+    std::vector<std::string> found;
+    const Json* node = at(key, false);
+    if (!node) return found;
+    if (!node->is_array() || node->size() > 64) {
+        fault("wrong-kind", key, fmt::format("{} must be a list of words", key));
+        return found;
+    }
+    for (std::size_t i = 0; i < node->size(); ++i) {
+        const Json& entry = node->at(i);
+        const std::string s = entry.is_string() ? entry.get<std::string>() : std::string();
+        if (std::find(allowed.begin(), allowed.end(), s) != allowed.end()) {
+            found.push_back(s);
+            continue;
+        }
+        faults_.push_back({"unknown-word", fmt::format("{}/{}", child_pointer(pointer_, key), i),
+                           fmt::format("{} is not a word for {}", entry.dump(-1, ' ', true, Json::error_handler_t::replace).substr(0, 80), key),
+                           nearest_word(s, allowed), allowed});
+    }
+    return found;
+}
+
+bool Reader::takes(const char* key) { return at(key, false) != nullptr; }
+
+void Reader::finish() {
+    if (!node_.is_object()) return;
+    for (const auto& [key, value] : node_.items()) {
+        if (std::find(asked_.begin(), asked_.end(), key) != asked_.end()) continue;
+        faults_.push_back({"unknown-key", child_pointer(pointer_, key),
+                           fmt::format("there is no key {} here", key.substr(0, 80)),
+                           nearest_word(key, asked_), asked_});
+    }
+}
+
+}  // namespace toft::codec

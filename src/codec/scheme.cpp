@@ -1,0 +1,163 @@
+#include "codec/scheme.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstdlib>
+
+namespace toft::codec {
+
+namespace {
+
+using namespace answer;
+
+Json optional_number(const std::optional<double>& x) { return x ? finite(*x) : Json(); }
+Json word_or_null(const std::string& word) { return word.empty() ? Json() : Json(word); }
+
+Json price_json(const PriceAnswer& p) {
+    return {{"net", rounded(p.net)},
+            {"vat", rounded(p.vat)},
+            {"total", rounded(p.total)},
+            {"currency", p.currency},
+            {"basis", p.basis},
+            {"parts",
+             {{"house_end", rounded(p.house_end)},
+              {"run", rounded(p.run)},
+              {"ground", rounded(p.ground)},
+              {"far_end", rounded(p.far_end)},
+              {"test_and_paper", rounded(p.test_and_paper)},
+              {"put_right_first", rounded(p.put_right_first)}}}};
+}
+
+Json rcd_json(const RcdAnswer& r) {
+    return {{"covers", r.covers},
+            {"sensitivity_ma", rounded(r.sensitivity_ma)},
+            {"type", r.type},
+            {"delayed", r.delayed}};
+}
+
+Json building_json(const BuildingAnswer& b) {
+    Json bonding = Json::array();
+    for (const BondAnswer& bond : b.bonding) {
+        bonding.push_back({{"part", bond.part},
+                           {"required_mm2", rounded(bond.required_mm2)},
+                           {"size_mm2", rounded(bond.size_mm2)},
+                           {"material", "copper"}});
+    }
+    Json electrode;
+    if (b.electrode) {
+        electrode = {{"rods", b.electrode->rods},
+                     {"length_m", rounded(b.electrode->length_m)},
+                     {"largest_ohm", rounded(b.electrode->largest_ohm)},
+                     {"measured", b.electrode->measured}};
+    }
+    Json rcds = Json::array();
+    for (const RcdAnswer& rcd : b.rcds) rcds.push_back(rcd_json(rcd));
+    return {{"earthing", b.earthing},
+            {"bonding", bonding},
+            {"electrode", electrode},
+            {"board", {{"main_switch", b.main_switch}, {"rcds", rcds}}}};
+}
+
+Json figures_json(const FigureAnswers& f) {
+    Json factors = Json::array();
+    for (const FactorsAnswer& x : f.factors) {
+        factors.push_back({{"ca", rounded(x.ca)}, {"cg", rounded(x.cg)}, {"ci", rounded(x.ci)},
+                           {"cs", rounded(x.cs)}, {"cd", rounded(x.cd)}, {"cc", rounded(x.cc)}});
+    }
+    Json longest = Json::object();
+    for (const auto& [rule, length] : f.longest_m) longest[rule] = rounded(length);
+    return {{"length_m", rounded(f.length_m)},
+            {"design_current_a", rounded(f.design_current_a)},
+            {"rating_a", rounded(f.rating_a)},
+            {"governing_leg", f.governing_leg},
+            {"factors", factors},
+            {"voltage_drop_percent", rounded(f.voltage_drop_percent)},
+            {"voltage_drop_total_percent", rounded(f.voltage_drop_total_percent)},
+            {"loop_impedance_far_ohm", rounded(f.loop_impedance_far_ohm)},
+            {"loop_impedance_limit_ohm", rounded(f.loop_impedance_limit_ohm)},
+            {"loop_impedance_test_limit_ohm", rounded(f.loop_impedance_test_limit_ohm)},
+            {"fault_current_near_ka", rounded(f.fault_current_near_ka)},
+            {"fault_current_far_ka", rounded(f.fault_current_far_ka)},
+            {"earth_fault_current_far_a", rounded(f.earth_fault_current_far_a)},
+            {"disconnection_s", optional_number(f.disconnection_s)},
+            {"r1_plus_r2_20c_ohm", rounded(f.r1_plus_r2_20c_ohm)},
+            {"longest_m", longest}};
+}
+
+Json run_json(const RunAnswer& r) {
+    Json cores = Json::array();
+    for (const CoreAnswer& core : r.core_list) {
+        cores.push_back(
+            {{"colour", core.colour}, {"sleeve", word_or_null(core.sleeve)}, {"use", core.use}});
+    }
+    return {{"cable",
+             {{"family", r.family},
+              {"cores", r.cores},
+              {"live_mm2", rounded(r.live_mm2)},
+              {"cpc_mm2", optional_number(r.cpc_mm2)}}},
+            {"cores", cores},
+            {"protective_conductor", r.protective_conductor},
+            {"armour_earthed_at", {{"near", r.armour_near}, {"far", r.armour_far}}},
+            {"separate_conductor_mm2", optional_number(r.separate_mm2)},
+            {"bond_equivalent_mm2", optional_number(r.bond_equivalent_mm2)},
+            {"fed_from", r.fed_from},
+            {"device",
+             {{"standard", r.device.standard},
+              {"curve", word_or_null(r.device.curve)},
+              {"rating_a", rounded(r.device.rating_a)},
+              {"breaking_capacity_ka", rounded(r.device.breaking_capacity_ka)}}},
+            {"rcd", r.rcd ? rcd_json(*r.rcd) : Json()},
+            {"figures", figures_json(r.figures)}};
+}
+
+Json finding_json(const FindingAnswer& f) {
+    return {{"rule", f.rule},
+            {"clause", f.clause},
+            {"subject", f.subject},
+            {"value", optional_number(f.value)},
+            {"limit", optional_number(f.limit)},
+            {"unit", f.unit},
+            {"at_least", f.at_least},
+            {"use", optional_number(f.use)},
+            {"verdict", rules::verdict_word(f.verdict)},
+            {"says", f.says},
+            {"basis", f.basis}};
+}
+
+}  // namespace
+
+double rounded(double x) {
+    if (!std::isfinite(x)) return x;
+    return std::strtod(fmt::format("{:.9g}", x).c_str(), nullptr);
+}
+
+Json finite(double x) { return std::isfinite(x) ? Json(rounded(x)) : Json(); }
+
+Json scheme_json(const SchemeAnswer& s) {
+    Json findings = Json::array();
+    for (const FindingAnswer& f : s.findings) findings.push_back(finding_json(f));
+    Json tell = Json::array();
+    for (const TellAnswer& t : s.tell) tell.push_back({{"who", t.who}, {"when", t.when}, {"why", t.why}});
+    Json json;
+    json["rank"] = s.rank;
+    json["key"] = s.key;
+    json["sentence"] = s.sentence;
+    json["conditional_on"] = s.conditional_on;
+    json["price"] = price_json(s.price);
+    json["headroom"] = finite(s.headroom);
+    json["governed_by"] = s.governed_by;
+    json["dependability"] = s.dependability;
+    json["buildings"] = Json::object();
+    json["buildings"][s.building.id] = building_json(s.building);
+    json["runs"] = Json::object();
+    json["runs"][s.run.id] = run_json(s.run);
+    json["findings"] = findings;
+    json["house_work"] = s.house_work;
+    json["tell"] = tell;
+    json["needs_a_person"] = s.needs_a_person;
+    json["cautions"] = s.cautions;
+    return json;
+}
+
+}  // namespace toft::codec

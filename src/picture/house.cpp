@@ -1,0 +1,217 @@
+#include "picture/house.h"
+
+#include "base/text.h"
+#include "drawing/conductor_colours.h"
+#include "drawing/measure.h"
+#include "picture/fittings.h"
+#include "picture/texture.h"
+#include "picture/words.h"
+
+#include <fmt/format.h>
+
+namespace toft::picture {
+
+using namespace drawing;
+
+namespace {
+
+constexpr double intake_x = 88;
+constexpr double unit_right = 226;
+
+bool fed_from_tails(const Stage& stage) {
+    return stage.scheme && stage.scheme->run.fed_from != "spare way";
+}
+
+Box cut_out_box(const Stage& s) { return {intake_x - 14, s.ground - 56, intake_x + 14, s.ground - 22}; }
+Box meter_box(const Stage& s) { return {intake_x - 16, s.ground - 108, intake_x + 16, s.ground - 76}; }
+Box terminal_box(const Stage& s) { return {132, s.ground - 50, 200, s.ground - 42}; }
+
+Board house_board(const Stage& s) {
+    const double right = fed_from_tails(s) ? 174 : unit_right;
+    Board board{.box = {118, s.indoors() - 22, right, s.indoors() + 22}};
+    board.ways = fed_from_tails(s) ? 4 : 7;
+    if (s.scheme && !fed_from_tails(s)) board.chosen = board.ways - 1;
+    return board;
+}
+
+Board new_unit(const Stage& s) {
+    Board board{.box = {184, s.indoors() - 22, unit_right, s.indoors() + 22}};
+    board.ways = s.scheme->run.fed_from == "tails" ? 1 : 2;
+    board.chosen = 0;
+    board.main_switch = true;
+    return board;
+}
+
+/// Cable of the supply, cut-out, meter.
+Items intake(const Stage& s) {
+    Items items;
+    const Box cut_out = cut_out_box(s);
+    const Box meter = meter_box(s);
+    append(items, pipe({{margin, s.ground + 64}, {intake_x, s.ground + 64}, {intake_x, cut_out.bottom}}, 7));
+    Style box = stroked(palette::ink, weight::firm);
+    box.fill = palette::wash;
+    for (const double side : {-4.0, 4.0}) {
+        const Colour colour = side < 0 ? conductor::brown : conductor::blue;
+        items.emplace_back(Line{{intake_x + side, cut_out.top}, {intake_x + side, meter.bottom},
+                                stroked(colour, 2.4)});
+    }
+    items.emplace_back(Rect{cut_out, box, 2});
+    items.emplace_back(Rect{{cut_out.left + 5, cut_out.top + 6, cut_out.left + 13, cut_out.bottom - 8},
+                            stroked(palette::ink, 1)});
+    items.emplace_back(Rect{meter, box, 2});
+    items.emplace_back(Circle{meter.centre() - Point{0, 3}, 9, stroked(palette::ink, 1)});
+    TextStyle style{.size = 7, .anchor = Anchor::middle};
+    items.emplace_back(text(meter.centre() - Point{0, 0.5}, "kWh", style));
+    return items;
+}
+
+/// Tails from the meter to the board, and to a new unit beside it.
+Items tails(const Stage& s) {
+    Items items;
+    const Box meter = meter_box(s);
+    for (const double side : {-4.0, 4.0}) {
+        const Colour colour = side < 0 ? conductor::brown : conductor::blue;
+        const double over = s.indoors() - 36 + side * 0.8;
+        std::vector<double> ends{126 - side};
+        if (fed_from_tails(s)) ends.push_back(192 - side);
+        for (const double end : ends) {
+            items.emplace_back(Polyline{{{intake_x + side, meter.top},
+                                         {intake_x + side, over},
+                                         {end, over},
+                                         {end, s.indoors() - 22}},
+                                        stroked(colour, 2.4)});
+        }
+    }
+    return items;
+}
+
+/// How the terminal gets its earth.
+void draw_supply_earth(const Stage& s, Sketch& sketch) {
+    const Box bar = terminal_box(s);
+    const double y = bar.centre().y;
+    switch (s.job->intake.earthing) {
+        case site::Earthing::tn_s:
+            sketch.draw(protective_line({{bar.left, y}, {112, y}, {112, s.ground - 10}, {intake_x, s.ground - 10}}));
+            sketch.put(Circle{{intake_x, s.ground - 10}, 3.2, filled(palette::ink)});
+            break;
+        case site::Earthing::tn_c_s:
+            sketch.draw(protective_line({{bar.left, y}, {cut_out_box(s).right - 4, y}}));
+            sketch.put(Circle{{cut_out_box(s).right - 4, y}, 3.2, filled(palette::ink)});
+            break;
+        case site::Earthing::tt:
+            sketch.draw(protective_line({{bar.left + 8, bar.bottom}, {bar.left + 8, s.ground + 12}}));
+            sketch.thing(rod({bar.left + 8, s.ground + 8}, 96), "house-rod", "the house's earth electrode");
+            break;
+    }
+    sketch.thing(terminal_bar(bar), "house-terminal", "the house's earth terminal");
+}
+
+std::string ohms_words(const site::Fact<Ohms>& fact) {
+    if (!fact.known) return "not known";
+    if (fact.single()) return significant(fact.high.number(), 3) + " Ω";
+    return fmt::format("{} to {} Ω", significant(fact.low.number(), 3), significant(fact.high.number(), 3));
+}
+
+void note_supply(const Stage& s, Sketch& sketch) {
+    const site::Intake& in = s.job->intake;
+    std::vector<std::string> more;
+    Point target{60, s.ground + 64};
+    switch (in.earthing) {
+        case site::Earthing::tn_s:
+            more = {"earth through the supply cable's sheath", "Ze " + ohms_words(in.ze)};
+            break;
+        case site::Earthing::tn_c_s:
+            more = {"earth joined to the supply's neutral at the intake", "Ze " + ohms_words(in.ze)};
+            break;
+        case site::Earthing::tt:
+            more = {"no earth from the supply; the house's own electrode " + ohms_words(in.electrode)};
+            target = {terminal_box(s).left + 8, s.ground + 60};
+            break;
+    }
+    if (!in.ze.known && in.ze_declared.known && in.earthing != site::Earthing::tt) {
+        more.back() = "Ze declared " + ohms_words(in.ze_declared) + ", not measured";
+    }
+    sketch.callouts.push_back(note(target, "supply " + site::word(in.earthing), more, palette::soil));
+    const std::string fuse =
+        in.service_fuse ? fmt::format("{} A {}", significant(in.service_fuse->rating.number(), 4),
+                                      in.service_fuse->standard)
+                        : "rating not known";
+    sketch.callouts.push_back(note({intake_x - 6, s.ground - 40}, "operator's fuse", {fuse}));
+}
+
+void note_feed(const Stage& s, Sketch& sketch) {
+    if (!s.scheme) {
+        sketch.callouts.push_back(note(house_board(s).box.centre(), "house's board"));
+        return;
+    }
+    const answer::RunAnswer& run = s.scheme->run;
+    const std::string head = run.fed_from == "tails"       ? "new switch-fuse on the tails"
+                             : run.fed_from == "new board" ? "new small board on the tails"
+                                                           : "house's board, a spare way";
+    std::vector<std::string> more{device_words(run.device)};
+    if (run.rcd) more.push_back(rcd_words(*run.rcd) + " at the head of the run");
+    const Board unit = fed_from_tails(s) ? new_unit(s) : house_board(s);
+    sketch.callouts.insert(sketch.callouts.begin(),
+                           note(way_centre(unit, unit.chosen) - Point{0, 13}, head, more));
+    std::vector<std::string> first;
+    for (const std::string& work : s.scheme->house_work) {
+        first.push_back("first: " + work.substr(0, work.find(" (")));
+    }
+    sketch.callouts.push_back(note({terminal_box(s).right - 10, terminal_box(s).bottom},
+                                   "house's earth terminal", first));
+}
+
+}  // namespace
+
+Point feed_point(const Stage& s) { return {unit_right, s.indoors()}; }
+
+Point house_terminal(const Stage& s) {
+    const Box bar = terminal_box(s);
+    return {bar.right, bar.centre().y};
+}
+
+std::string device_words(const answer::DeviceAnswer& device) {
+    const std::string rating = significant(device.rating_a, 6);
+    if (device.curve.empty()) return fmt::format("{} A {} fuse", rating, device.standard);
+    return fmt::format("{} A type {} breaker, {} kA", rating, device.curve,
+                       significant(device.breaking_capacity_ka, 4));
+}
+
+std::string rcd_words(const answer::RcdAnswer& rcd) {
+    return fmt::format("{} mA RCD type {}{}", significant(rcd.sensitivity_ma, 4), rcd.type,
+                       rcd.delayed ? ", delayed" : "");
+}
+
+void draw_house(const Stage& s, Sketch& sketch) {
+    const Box& outer = s.house_box;
+    sketch.draw(building_shell(outer, 11, 58));
+    const double room = outer.width() - 60;
+    TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
+    const std::string called = capital(shortened(name_or(s.house->name, s.house->id),
+                                                 0.55 * room, 13, Weight::bold));
+    sketch.thing({Item(text({outer.centre().x, outer.top - 10}, called, name))}, "name", "");
+    sketch.keep({outer.left, outer.top - 2, outer.left + 12, outer.bottom});
+    sketch.keep({outer.right - 12, outer.top - 2, outer.right, outer.bottom});
+    sketch.draw(tails(s));
+    sketch.thing(intake(s), "intake", "supply cable, cut-out and meter");
+    draw_supply_earth(s, sketch);
+    const Board board = house_board(s);
+    sketch.draw(protective_line({{150, board.box.bottom}, {150, terminal_box(s).top}}));
+    sketch.thing(board_items(board), "board", "the house's board");
+    if (fed_from_tails(s)) {
+        sketch.draw(protective_line({{194, board.box.bottom}, {194, terminal_box(s).top}}));
+        sketch.thing(board_items(new_unit(s)), "board", "the new unit that feeds the run");
+    }
+    if (s.scheme && s.scheme->run.rcd) {
+        const Box box{unit_right + 2, s.indoors() - 9, unit_right + 22, s.indoors() + 9};
+        Style style = stroked(palette::ink, weight::firm);
+        style.fill = palette::paper;
+        TextStyle letters{.size = 7.5, .weight = Weight::bold, .anchor = Anchor::middle};
+        sketch.thing({Item(Rect{box, style}), Item(text(box.centre() + Point{0, 3}, "RCD", letters))},
+                     "head-rcd", "residual current device at the head of the run");
+    }
+    note_feed(s, sketch);
+    note_supply(s, sketch);
+}
+
+}  // namespace toft::picture

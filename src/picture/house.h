@@ -1,0 +1,24 @@
+#pragma once
+// The house: its intake, how the supply is earthed, its board or the new unit, and what the run is fed
+// from.
+
+#include "picture/sketch.h"
+#include "picture/stage.h"
+
+namespace toft::picture {
+
+/// Where the run leaves the unit that feeds it.
+drawing::Point feed_point(const Stage& stage);
+
+/// The earth terminal of the house, its right end.
+drawing::Point house_terminal(const Stage& stage);
+
+void draw_house(const Stage& stage, Sketch& sketch);
+
+/// Words of the overcurrent device: "32 A type B breaker, 6 kA", "32 A BS 88-3 fuse".
+std::string device_words(const answer::DeviceAnswer& device);
+
+/// Words of an RCD: "30 mA RCD type A", "100 mA RCD type A, delayed".
+std::string rcd_words(const answer::RcdAnswer& rcd);
+
+}  // namespace toft::picture

@@ -1,0 +1,95 @@
+#include "picture/lower_row.h"
+
+#include "drawing/measure.h"
+#include "picture/cable_section.h"
+#include "picture/gland.h"
+#include "picture/use_bars.h"
+#include "picture/verdict_mark.h"
+#include "picture/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toft::picture {
+
+using namespace drawing;
+
+namespace {
+
+constexpr double letters = 11;
+
+Text column_title(Point at, const std::string& words) {
+    return text(at, words, TextStyle{.size = 13, .weight = Weight::bold});
+}
+
+ArmourEnd armour_end(bool earthed) { return earthed ? ArmourEnd::earthed : ArmourEnd::insulated; }
+
+Items armour_ends(const Stage& s, const Box& box) {
+    Items items;
+    const answer::RunAnswer& run = s.scheme->run;
+    const double half = box.height() / 2;
+    append(items, gland_detail(armour_end(run.armour_near), "at the " + name_or(s.house->name, s.house->id),
+                               {box.left, box.top, box.right, box.top + half - 4}));
+    append(items, gland_detail(armour_end(run.armour_far), "at the " + name_or(s.far->name, s.far->id),
+                               {box.left, box.top + half + 4, box.right, box.bottom}));
+    return items;
+}
+
+/// The first reason of each rule, the most often met first.
+Items reason_lines(const answer::DroppedAnswer& d, Point at, double room) {
+    Items items;
+    append(items, verdict_mark(rules::Verdict::fails, at + Point{6, -4}, 10));
+    Spans head = rule_words(d.rule);
+    TextStyle bold{.size = letters, .weight = Weight::bold};
+    items.emplace_back(Text{at + Point{20, 0}, head, bold});
+    const double left = at.x + 210;
+    std::string words = fmt::format("{} fell: {}", d.count, d.title);
+    if (!d.nearest_says.empty()) words += "; nearest " + d.nearest_says;
+    items.emplace_back(text({left, at.y}, shortened(words, at.x + room - left, letters),
+                            TextStyle{.size = letters}));
+    return items;
+}
+
+}  // namespace
+
+Items scheme_row(const Stage& s, const Box& row) {
+    Items items;
+    const double top = row.top + 26;
+    const double glands = row.left + 400;
+    const double bars = row.left + 740;
+    items.emplace_back(column_title({row.left, row.top + 8}, "the cable cut through"));
+    append(items, cable_section(s.scheme->run, {row.left, top, glands - 24, row.bottom}));
+    items.emplace_back(column_title({glands, row.top + 8}, "how its armour ends"));
+    append(items, armour_ends(s, {glands, top - 4, bars - 30, row.bottom}));
+    items.emplace_back(column_title({bars, row.top + 8}, "use of each limit"));
+    const std::vector<UseBar> list = bars_of(*s.scheme);
+    const double bars_room = row.height() - 26 - 34;
+    const double bars_high = std::min(bars_room, bar_row * static_cast<double>(list.size()));
+    append(items, use_bars(list, {bars, top, row.right, top + bars_high}));
+    append(items, plain_verdicts(plain_verdicts_of(*s.scheme), {bars, top + bars_high + 6, row.right, row.bottom}));
+    return items;
+}
+
+Items reasons_row(const answer::Answer& answer, const Box& row) {
+    Items items;
+    items.emplace_back(column_title({row.left, row.top + 8}, "no sound scheme: what fell, and why"));
+    std::vector<answer::DroppedAnswer> dropped = answer.dropped;
+    std::stable_sort(dropped.begin(), dropped.end(),
+                     [](const auto& a, const auto& b) { return a.count > b.count; });
+    double y = row.top + 34;
+    const double step = 17;
+    for (std::size_t i = 0; i < dropped.size(); ++i) {
+        const bool last_row = y + step > row.bottom;
+        if (last_row && i + 1 < dropped.size()) {
+            items.emplace_back(text({row.left + 20, y}, fmt::format("and {} more rules", dropped.size() - i),
+                                    TextStyle{.size = letters}));
+            break;
+        }
+        items.emplace_back(Group{reason_lines(dropped[i], {row.left, y}, row.width()), {}, "", "reason", ""});
+        y += step;
+    }
+    return items;
+}
+
+}  // namespace toft::picture

@@ -1,0 +1,153 @@
+#include "picture/outbuilding.h"
+
+#include "base/text.h"
+#include "drawing/hatch.h"
+#include "drawing/measure.h"
+#include "picture/fittings.h"
+#include "picture/house.h"
+#include "picture/metalwork.h"
+#include "picture/texture.h"
+#include "picture/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toft::picture {
+
+using namespace drawing;
+
+namespace {
+
+constexpr double wall = 9;
+constexpr int most_ways = 8;
+
+Board far_board(const Stage& s) {
+    const int circuits = static_cast<int>(std::clamp<std::size_t>(s.far->circuits.size(), 1, most_ways));
+    Board board{.box = {s.route.end + 24, s.indoors() - 22, s.route.end + 96, s.indoors() + 22}};
+    board.ways = circuits;
+    return board;
+}
+
+Box terminal_box(const Stage& s) {
+    const double x = s.route.end + 60;
+    return {x, s.ground - 62, x + 8, s.ground - 30};
+}
+
+/// Walls that reach into the ground, a slab on it, or a question.
+void draw_footing(const Stage& s, Sketch& sketch) {
+    const Box& box = s.far_box;
+    if (s.far->stands_in_ground == site::Answer::yes) {
+        for (const double x : {box.left, box.right - wall}) {
+            const Box foot = box_at({x, box.bottom}, wall, 30);
+            Style cut = stroked(palette::ink, weight::firm);
+            cut.fill = palette::stone;
+            sketch.put(Rect{foot, cut});
+            sketch.draw(hatched(foot, masonry));
+        }
+        return;
+    }
+    if (s.far->stands_in_ground == site::Answer::no) {
+        const Box slab{box.left - 6, box.bottom - 3, box.right + 6, box.bottom + 7};
+        Style cut = stroked(palette::ink, weight::thin);
+        cut.fill = palette::stone;
+        sketch.put(Rect{slab, cut});
+        sketch.draw(hatched(slab, concrete));
+        return;
+    }
+    if (!site::metallic(s.far->construction)) return;
+    for (const double x : {box.left, box.right - wall}) {
+        sketch.put(Rect{box_at({x, box.bottom}, wall, 30), dashed(palette::ink, weight::thin, {4, 3})});
+    }
+    sketch.callouts.push_back(note({box.left + 4, box.bottom + 24}, "in the ground?",
+                                   {"not known whether the metal stands in it"}, palette::soil));
+}
+
+void note_board(const Stage& s, Sketch& sketch) {
+    const Board board = far_board(s);
+    const std::string head = name_or(s.far->name, s.far->id) + ": board";
+    std::vector<std::string> more;
+    if (!s.scheme) {
+        sketch.callouts.push_back(note(board.box.centre(), head, more));
+        return;
+    }
+    more.push_back("main switch " + s.scheme->building.main_switch.substr(0, s.scheme->building.main_switch.find(',')));
+    for (const answer::RcdAnswer& rcd : s.scheme->building.rcds) {
+        std::string covers;
+        for (const std::string& name : rcd.covers) covers += (covers.empty() ? "" : ", ") + name;
+        more.push_back(rcd_words(rcd) + " on " + covers);
+    }
+    sketch.callouts.insert(sketch.callouts.begin(),
+                           note(board.box.centre() - Point{0, 22}, capital(head), more));
+}
+
+void draw_electrode(const Stage& s, Sketch& sketch) {
+    const answer::ElectrodeAnswer& electrode = *s.scheme->building.electrode;
+    const Box bar = terminal_box(s);
+    const int count = std::clamp(electrode.rods, 1, 4);
+    const double first = s.far_box.right + 30;
+    const double top = s.ground + 12;
+    const double last = first + 22 * (count - 1);
+    sketch.draw(protective_line({{bar.left + 4, bar.bottom}, {bar.left + 4, top + 4}, {last, top + 4}}));
+    for (int i = 0; i < count; ++i) {
+        sketch.thing(rod({first + 22 * i, top}, 116), "rod", "the building's own earth rod");
+    }
+    const std::string rods = fmt::format("{} rod{} of {} m", electrode.rods, electrode.rods == 1 ? "" : "s",
+                                         significant(electrode.length_m, 3));
+    const std::string ohms = fmt::format("{} {} Ω, {}", electrode.measured ? "measured" : "at most",
+                                         significant(electrode.largest_ohm, 3),
+                                         electrode.measured ? "test it again when built"
+                                                            : "predicted from the soil: test it");
+    sketch.callouts.insert(sketch.callouts.begin(),
+                           note({first, top + 70}, "own electrode", {rods, ohms}, palette::soil));
+}
+
+void note_earth(const Stage& s, Sketch& sketch) {
+    const Box bar = terminal_box(s);
+    std::vector<std::string> more;
+    if (!s.scheme) return;
+    const std::string& earthing = s.scheme->building.earthing;
+    if (earthing == "own electrode") {
+        more.push_back("joined to its own electrode, not to the run's armour");
+    } else {
+        more.push_back(std::string(earthing == "shared electrode" ? "the house's electrode"
+                                                                  : "the supply's earth") +
+                       " by the run's " + s.scheme->run.protective_conductor);
+    }
+    sketch.callouts.push_back(note({bar.left, bar.bottom - 4}, "earth terminal", more));
+}
+
+}  // namespace
+
+void draw_outbuilding_shell(const Stage& s, Sketch& sketch) {
+    const Box& box = s.far_box;
+    const double rise = s.far->construction == site::Construction::steel_container ? 6 : 48;
+    sketch.draw(building_shell(box, wall, rise));
+    sketch.draw(wall_texture(s.far->construction, {box.left + wall, box.top, box.right - wall, box.bottom}));
+    TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
+    const double above = rise > 20 ? 10 : 18;
+    const std::string called = capital(shortened(name_or(s.far->name, s.far->id),
+                                                 (rise > 20 ? 0.6 : 0.95) * box.width(), 13, Weight::bold));
+    sketch.thing({Item(text({box.centre().x, box.top - above}, called, name))}, "name", "");
+    sketch.keep({box.left, box.top - 2, box.left + wall, box.bottom});
+    sketch.keep({box.right - wall, box.top - 2, box.right, box.bottom});
+    draw_footing(s, sketch);
+}
+
+void draw_outbuilding_fittings(const Stage& s, Sketch& sketch) {
+    const Board board = far_board(s);
+    const Box bar = terminal_box(s);
+    sketch.draw(protective_line({{bar.left + 4, board.box.bottom}, {bar.left + 4, bar.top}}));
+    if (s.own_electrode()) draw_electrode(s, sketch);
+    draw_metalwork(s, {bar.right, bar.centre().y}, s.route.end + 124, sketch);
+    sketch.thing(terminal_bar(bar), "far-terminal", "the outbuilding's earth terminal");
+    sketch.thing(board_items(board), "board", "the outbuilding's board");
+    note_board(s, sketch);
+    note_earth(s, sketch);
+    if (s.far->construction != site::Construction::timber || s.parts.empty()) {
+        sketch.callouts.push_back(note({s.far_box.right - 4, s.far_box.top + 20},
+                                       site::word(s.far->construction), {}));
+    }
+}
+
+}  // namespace toft::picture

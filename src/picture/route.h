@@ -1,0 +1,22 @@
+#pragma once
+// The ground and the run through it: legs at their height or depth, ducts, warning tape, surfaces, and
+// the chain of lengths below.
+
+#include "picture/sketch.h"
+#include "picture/stage.h"
+
+namespace toft::picture {
+
+/// The cable's way from the unit that feeds it to the outbuilding's board.
+std::vector<drawing::Point> cable_way(const Stage& stage);
+
+/// Soil, ground line and surfaces: behind everything else.
+void draw_ground(const Stage& stage, Sketch& sketch);
+
+/// The cable, a conductor beside it, and what holds or covers them.
+void draw_route(const Stage& stage, Sketch& sketch);
+
+/// What a leg is, in words: "buried direct, 0.6 m under lawn".
+std::string leg_words(const site::Leg& leg);
+
+}  // namespace toft::picture

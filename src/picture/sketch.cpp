@@ -1,0 +1,64 @@
+#include "picture/sketch.h"
+
+#include "drawing/measure.h"
+#include "picture/words.h"
+
+namespace toft::picture {
+
+using namespace drawing;
+
+namespace {
+
+constexpr double column = 176;
+constexpr double letters = 11;
+
+/// Where the words would stand: around the target, near first, then farther above and below.
+std::vector<Box> wishes_of(const Callout& callout) {
+    const Box box = callout_box(callout);
+    std::vector<Box> wishes;
+    for (const double reach : {1.0, 2.2}) {
+        const auto ring = around(callout.target, box.width(), box.height(), reach * callout.reach);
+        wishes.insert(wishes.end(), ring.begin(), ring.end());
+    }
+    return wishes;
+}
+
+}  // namespace
+
+void Sketch::thing(Items more, const char* kind, std::string title) {
+    const Box box = box_of(more);
+    if (!box.empty()) keep(box);
+    items.emplace_back(Group{std::move(more), {}, "", kind, std::move(title)});
+}
+
+Callout note(Point target, std::string_view head, const std::vector<std::string>& more,
+             Colour under) {
+    Callout callout{.target = target};
+    callout.size = letters;
+    callout.under = under;
+    callout.lines.push_back(plain(shortened(head, column, letters, Weight::bold)));
+    for (const std::string& line : more) {
+        for (std::string& part : paragraph(line, column, letters, 3)) {
+            callout.lines.push_back(plain(std::move(part)));
+        }
+    }
+    return callout;
+}
+
+std::size_t settle_callouts(Sketch& sketch, const Box& frame) {
+    std::vector<Wish> wishes;
+    for (const Callout& callout : sketch.callouts) wishes.push_back({wishes_of(callout)});
+    const std::vector<Place> places = placed(wishes, Room{frame, sketch.taken, 5});
+    std::size_t left_out = 0;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (!places[i].free) {
+            ++left_out;
+            continue;
+        }
+        sketch.put(Group{callout_at(sketch.callouts[i], places[i].box), {}, "", "note", ""});
+        sketch.keep(places[i].box);
+    }
+    return left_out;
+}
+
+}  // namespace toft::picture

@@ -1,0 +1,166 @@
+#include "picture/use_bars.h"
+
+#include "base/text.h"
+#include "drawing/hatch.h"
+#include "drawing/measure.h"
+#include "picture/verdict_mark.h"
+#include "picture/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::picture {
+
+namespace {
+
+using namespace drawing;
+
+constexpr double letters = 11;
+constexpr double label_wide = 166;
+constexpr double verdict_wide = 82;
+constexpr double figures_wide = 190;
+constexpr double most_use = 1.2;  // how far past the limit a bar may reach
+
+struct RuleWords {
+    const char* rule;
+    const char* plain;
+    const char* letter;
+    const char* below;
+};
+
+constexpr RuleWords known_rules[] = {
+    {"voltage-drop", "voltage drop ", "", ""},
+    {"disconnection", "loop impedance ", "Z", "s"},
+    {"current-rating", "rating of the cable ", "I", "z"},
+    {"overload", "current drawn ", "I", "b"},
+    {"fault-heat", "fault heat ", "I²t", ""},
+    {"breaking-capacity", "fault current at device", "", ""},
+    {"bonding-size", "bonding conductor", "", ""},
+    {"house-earthing", "house's earthing", "", ""},
+    {"electrode", "electrode ", "R", "A"},
+    {"separation", "reach of the house's earth", "", ""},
+    {"suitability", "earthed covering", "", ""},
+    {"feed-point", "where it is fed from", "", ""},
+    {"earthing-choice", "choice of earth", "", ""},
+    {"residual-current", "residual current devices", "", ""},
+};
+
+std::string figure_words(double value, const std::string& unit) {
+    if (unit == "A" && value >= 1000) return significant(value / 1000, 3) + " kA";
+    if (unit.empty()) return significant(value, 3);
+    return significant(value, 3) + " " + unit;
+}
+
+Items bar_row_items(const UseBar& bar, const Box& row, double full) {
+    Items items;
+    const double base = row.bottom - 5;
+    TextStyle style{.size = letters};
+    items.emplace_back(Text{{row.left, base}, bar.label, style});
+    const double left = row.left + label_wide;
+    const Box whole{left, row.top + 4, left + full, row.bottom - 4};
+    items.emplace_back(Rect{whole, filled(palette::wash)});
+    const double used = std::isfinite(bar.use) ? std::clamp(bar.use, 0.0, most_use) : most_use;
+    Box part = whole;
+    part.right = left + full * used;
+    const bool fails = bar.verdict == rules::Verdict::fails;
+    if (part.width() > 0) {
+        Style ink = stroked(palette::ink, weight::hair);
+        ink.fill = fails ? palette::accent : palette::graphite;
+        if (bar.verdict == rules::Verdict::not_known) ink.fill = palette::paper;
+        items.emplace_back(Rect{part, ink});
+        if (bar.verdict == rules::Verdict::not_known) append(items, hatched(part, masonry));
+    }
+    const double after = left + full * most_use + 10;
+    items.emplace_back(text({after, base}, bar.figures, style));
+    append(items, verdict_words(bar.verdict, {row.right - verdict_wide, base}, letters));
+    return items;
+}
+
+}  // namespace
+
+Spans rule_words(const std::string& rule) {
+    for (const RuleWords& known : known_rules) {
+        if (rule != known.rule) continue;
+        Spans spans{Span{std::string(known.plain) + known.letter}};
+        if (known.below[0] != '\0') spans.push_back({known.below, Script::below});
+        return spans;
+    }
+    std::string words = rule;
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return plain(shortened(words, label_wide - 8, letters));
+}
+
+std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme) {
+    std::vector<UseBar> bars;
+    for (const answer::FindingAnswer& f : scheme.findings) {
+        if (!f.value || !f.limit || !f.use) continue;
+        const std::string figures =
+            fmt::format("{}, at {} {}", figure_words(*f.value, f.unit),
+                        f.at_least ? "least" : "most", figure_words(*f.limit, f.unit));
+        bars.push_back({rule_words(f.rule), figures, *f.use, f.verdict});
+    }
+    std::stable_sort(bars.begin(), bars.end(),
+                     [](const UseBar& a, const UseBar& b) { return a.use > b.use; });
+    return bars;
+}
+
+std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme) {
+    std::vector<PlainVerdict> list;
+    for (const answer::FindingAnswer& f : scheme.findings) {
+        if (f.value && f.limit && f.use) continue;
+        std::string label;
+        for (const Span& span : rule_words(f.rule)) label += span.text;
+        while (!label.empty() && label.back() == ' ') label.pop_back();
+        list.push_back({label, f.verdict});
+    }
+    return list;
+}
+
+Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
+    Items items;
+    const double bars_wide = box.width() - label_wide - figures_wide - verdict_wide;
+    const double full = std::max(40.0, (bars_wide - 10) / most_use);
+    auto room = static_cast<std::size_t>(std::max(0.0, box.height() / bar_row));
+    const bool all = bars.size() <= room;
+    if (!all && room > 0) --room;
+    const std::size_t count = std::min(room, bars.size());
+    for (std::size_t i = 0; i < count; ++i) {
+        const double top = box.top + static_cast<double>(i) * bar_row;
+        const Box row{box.left, top, box.right, top + bar_row};
+        items.emplace_back(Group{bar_row_items(bars[i], row, full), {}, "", "use-bar", ""});
+    }
+    const double limit = box.left + label_wide + full;
+    const double foot = box.top + static_cast<double>(count) * bar_row;
+    if (count > 0) {
+        items.emplace_back(
+            Line{{limit, box.top - 2}, {limit, foot}, stroked(palette::ink, weight::firm)});
+        TextStyle style{.size = 10, .anchor = Anchor::middle, .colour = palette::graphite};
+        items.emplace_back(text({limit, box.top - 5}, "limit", style));
+    }
+    if (!all) {
+        TextStyle style{.size = letters, .colour = palette::graphite};
+        items.emplace_back(text({box.left, foot + bar_row - 5},
+                                fmt::format("and {} more", bars.size() - count), style));
+    }
+    return items;
+}
+
+Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const Box& box) {
+    Items items;
+    Point at{box.left, box.top + letters};
+    for (const PlainVerdict& v : verdicts) {
+        const std::string label = v.label + ":";
+        const double label_length = text_width(label, letters);
+        const double wide = label_length + 6 + 1.5 * letters +
+                            text_width(rules::verdict_word(v.verdict), letters, Weight::bold);
+        if (at.x > box.left && at.x + wide > box.right) at = {box.left, at.y + 1.55 * letters};
+        items.emplace_back(text(at, label, TextStyle{.size = letters}));
+        append(items, verdict_words(v.verdict, at + Point{label_length + 6, 0}, letters));
+        at.x += wide + 18;
+    }
+    return items;
+}
+
+}  // namespace toft::picture

@@ -1,0 +1,44 @@
+#pragma once
+// How much of each limit a scheme uses: a bar a rule, longest first, with value, limit, unit and
+// verdict. Rules that compare no figures are told in words.
+
+#include "answer/answer.h"
+#include "drawing/scene.h"
+
+#include <string>
+#include <vector>
+
+namespace toft::picture {
+
+struct UseBar {
+    drawing::Spans label;  ///< plain words and the symbol
+    std::string figures;   ///< "1.9 %, at most 2.5 %"
+    double use = 0;        ///< share of the limit; over 1 when it fails
+    rules::Verdict verdict = rules::Verdict::meets;
+};
+
+/// A verdict that rests on no figure.
+struct PlainVerdict {
+    std::string label;
+    rules::Verdict verdict = rules::Verdict::meets;
+};
+
+/// What a rule is about, in the trade's words with its symbol; its name for a rule not known here.
+drawing::Spans rule_words(const std::string& rule);
+
+/// The scheme's findings that have a limit, the largest use first.
+std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme);
+
+/// The scheme's findings that have none, in the rulebook's order.
+std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme);
+
+/// The bars from the top of `box` down, as many as it has room for; says how many are left out.
+drawing::Items use_bars(const std::vector<UseBar>& bars, const drawing::Box& box);
+
+/// The verdicts one after another in rows of the width of `box`, from its top.
+drawing::Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const drawing::Box& box);
+
+/// Height of one bar's row.
+inline constexpr double bar_row = 18.5;
+
+}  // namespace toft::picture

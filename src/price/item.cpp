@@ -1,0 +1,38 @@
+#include "price/item.h"
+
+#include <array>
+
+namespace toft::price {
+
+namespace {
+
+constexpr std::array<const char*, item_count> item_words{
+    "gland pair small", "gland pair medium", "gland pair large", "insulated gland kit",
+    "switch-fuse", "breaker over 40 A extra", "new board", "connector blocks and tails",
+    "delayed RCD", "outbuilding board", "30 mA RCBO", "rod", "rod connection and pit",
+    "bond per connection", "bond conductor 6", "bond conductor 10", "bond conductor 16",
+    "bond conductor 25", "house bonding upgrade", "earthing conductor upgrade", "trench lawn",
+    "trench bed", "trench path", "trench drive", "trench patio", "trench field",
+    "trench shared path", "trench road", "sand and tape", "duct", "clips", "tray",
+    "labour hour", "hours gland pair small", "hours gland pair medium",
+    "hours gland pair large", "hours per m clipped", "hours per m pulled", "hours board",
+    "hours house end", "hours rod", "hours bond", "test and paper", "VAT percent",
+    "allowance percent", "tail m", "separate 4", "separate 6", "separate 10", "separate 16",
+    "separate 25"};
+
+}  // namespace
+
+const char* item_word(Item item) { return item_words[static_cast<std::size_t>(item)]; }
+
+Item item_of(std::string_view word, bool& found) {
+    for (std::size_t i = 0; i < item_count; ++i) {
+        if (item_words[i] == word) {
+            found = true;
+            return static_cast<Item>(i);
+        }
+    }
+    found = false;
+    return Item::labour_hour;
+}
+
+}  // namespace toft::price

@@ -1,0 +1,30 @@
+#pragma once
+// The items every price book must price, besides cables and devices. Each has a word in the book.
+
+#include <cstddef>
+#include <string_view>
+
+namespace toft::price {
+
+enum class Item {
+    gland_pair_small, gland_pair_medium, gland_pair_large, insulated_gland_kit, switch_fuse,
+    breaker_over_40_a_extra, new_board, connector_blocks_and_tails, delayed_rcd,
+    outbuilding_board, rcbo, rod, rod_connection_and_pit, bond_per_connection,
+    bond_conductor_6, bond_conductor_10, bond_conductor_16, bond_conductor_25,
+    house_bonding_upgrade, earthing_conductor_upgrade, trench_lawn, trench_bed, trench_path,
+    trench_drive, trench_patio, trench_field, trench_shared_path, trench_road, sand_and_tape,
+    duct, clips, tray, labour_hour, hours_gland_pair_small, hours_gland_pair_medium,
+    hours_gland_pair_large, hours_per_m_clipped, hours_per_m_pulled, hours_board,
+    hours_house_end, hours_rod, hours_bond, test_and_paper, vat_percent, allowance_percent,
+    tail_m, separate_4, separate_6, separate_10, separate_16, separate_25
+};
+
+inline constexpr std::size_t item_count = 51;
+
+/// The item's word in the book.
+const char* item_word(Item item);
+
+/// The item of that word; `found` says whether there is one.
+Item item_of(std::string_view word, bool& found);
+
+}  // namespace toft::price

@@ -1,0 +1,220 @@
+#include "price/price.h"
+
+namespace toft::price {
+
+namespace {
+
+using study::BuildingEarthing;
+
+template <class L>
+class Pricer {
+public:
+    Pricer(L& ledger, const Book& book, const study::Setting<Silent>& setting,
+           const study::RunScheme& scheme)
+        : ledger_(ledger), book_(book), s_(setting), scheme_(scheme) {}
+
+    using Money = ValueIn<L, Pounds>;
+
+    Money house_end() {
+        const auto& devices = s_.catalogue->devices;
+        const auto index = static_cast<std::size_t>(scheme_.device - devices.data());
+        Money sum = each({"p.device", "device at the head of the run"}, book_.devices[index]);
+        switch (scheme_.fed_from) {
+            case site::FedFrom::tails:
+                sum = sum + item({"p.switch", "switch-fuse"}, Item::switch_fuse) + blocks();
+                break;
+            case site::FedFrom::new_board:
+                sum = sum + item({"p.newboard", "new board beside the old one"}, Item::new_board) + blocks();
+                break;
+            case site::FedFrom::spare_way: break;
+        }
+        if (scheme_.rcd) sum = sum + item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
+        sum = sum + labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
+        return ledger_.let({"P.house", "house end"}, sum);
+    }
+
+    Money run() {
+        const auto& cables = s_.catalogue->cables;
+        const auto index = static_cast<std::size_t>(scheme_.cable - cables.data());
+        const auto bought = bought_length();
+        Money sum = metres_of({"p.cable", "cable"}, book_.cables[index], bought);
+        if (scheme_.separate) {
+            sum = sum + metres_of({"p.separate", "separate conductor"},
+                                  pounds_per_metre(book_.amount(separate_item())), bought) +
+                  labour({"p.separatelabour", "labour of laying it, per hour"}, Item::hours_per_m_pulled,
+                         s_.length_most.number());
+        }
+        const int size = gland_size();
+        sum = sum + item({"p.glands", "pair of glands"}, from(Item::gland_pair_small, size));
+        if (scheme_.earthing == BuildingEarthing::own_electrode) {
+            sum = sum + item({"p.insulated", "insulated gland at the far end"}, Item::insulated_gland_kit);
+        }
+        sum = sum + labour({"p.glandlabour", "labour on the glands"},
+                           from(Item::hours_gland_pair_small, size), 1.0);
+        return ledger_.let({"P.run", "cable and its ends"}, sum);
+    }
+
+    Money ground() {
+        Money sum = each({"p.nothing", "nothing yet"}, pounds(0));
+        for (std::size_t i = 0; i < s_.legs.size(); ++i) {
+            sum = sum + leg(s_.run->legs[i], s_.legs[i].length.number(), static_cast<int>(i) + 1);
+        }
+        return ledger_.let({"P.ground", "ground and fixings"}, sum);
+    }
+
+    Money far_end() {
+        const auto& circuits = s_.building_facts->circuits;
+        const double ways = circuits.empty() ? 2.0 : static_cast<double>(circuits.size());
+        Money sum = item({"p.board", "board of the building"}, Item::outbuilding_board) +
+                    times({"p.rcbo", "RCBOs, one a circuit"}, Item::rcbo, ways) +
+                    labour({"p.boardlabour", "labour on the board"}, Item::hours_board, 1.0);
+        if (scheme_.earthing == BuildingEarthing::own_electrode) sum = sum + electrode();
+        const double parts = extraneous_parts();
+        if (parts > 0) sum = sum + bonds(parts);
+        return ledger_.let({"P.far", "far end"}, sum);
+    }
+
+    Money test_and_paper() {
+        return ledger_.let({"P.paper", "test and paper"},
+                           item({"p.paper", "tests, certificate, notification"}, Item::test_and_paper));
+    }
+
+    Money remedies(const std::vector<Item>& items) {
+        Money sum = each({"p.nothing", "nothing yet"}, pounds(0));
+        int number = 0;
+        for (const Item name : items) {
+            sum = sum + item({"p.remedy", "to be put right at the house first", ++number}, name);
+        }
+        return ledger_.let({"P.remedy", "put right at the house first"}, sum);
+    }
+
+    ValueIn<L, double> vat_share() {
+        return ledger_.stated({"vat", "value added tax", 0, "%"}, book_.amount(Item::vat_percent), book());
+    }
+
+private:
+    const char* book() const { return book_.name.c_str(); }
+
+    Money each(const Name& name, Pounds price) { return ledger_.stated(name, price, book()); }
+    Money item(const Name& name, Item key) {
+        return each(name, pounds(book_.amount(key)));
+    }
+    Money times(const Name& name, Item key, double count) { return item(name, key) * count; }
+    Money blocks() {
+        return item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails);
+    }
+    /// Hours of the item times `count`, at the price of an hour.
+    Money labour(const Name& name, Item key, double count) {
+        return each(name, pounds(book_.amount(Item::labour_hour))) * (book_.amount(key) * count);
+    }
+    Money metres_of(const Name& name, PoundsPerMetre price, const ValueIn<L, Metres>& length) {
+        return ledger_.stated(name, price, book()) * length;
+    }
+    Money metres_of(const Name& name, Item key, double length) {
+        return each(name, pounds(book_.amount(key))) * length;
+    }
+
+    ValueIn<L, Metres> bought_length() {
+        const auto length = ledger_.stated({"L.run", "length of the run"}, s_.length_most, "survey");
+        const double allowance = 1.0 + book_.amount(Item::allowance_percent) / 100;
+        const double tails = 2 * book_.amount(Item::tail_m);
+        return ledger_.let({"L.bought", "cable to buy, with tails and allowance"},
+                           (length + metres(tails)) * allowance);
+    }
+
+    /// The item that stands `steps` after `first`.
+    static Item from(Item first, int steps) { return static_cast<Item>(static_cast<int>(first) + steps); }
+
+    int gland_size() const {
+        const double section = scheme_.cable->section.number();
+        return section <= 6 ? 0 : section <= 16 ? 1 : 2;
+    }
+
+    Item separate_item() const {
+        const double s = scheme_.separate->section.number();
+        return from(Item::separate_4, s <= 4 ? 0 : s <= 6 ? 1 : s <= 10 ? 2 : s <= 16 ? 3 : 4);
+    }
+
+    Money leg(const site::Leg& leg, double length, int number) {
+        const Name laying{"p.lay", "labour of laying, per metre hour", number};
+        if (!site::buried(leg.method)) {
+            const bool tray = leg.method == site::LegMethod::tray;
+            return metres_of({"p.fix", "fixings per metre", number}, tray ? Item::tray : Item::clips, length) +
+                   labour(laying, Item::hours_per_m_clipped, length);
+        }
+        const auto surface = leg.surface.value_or(site::Surface::lawn);
+        const bool duct = leg.method == site::LegMethod::buried_in_duct;
+        return metres_of({"p.trench", "trench per metre", number}, from(Item::trench_lawn, static_cast<int>(surface)), length) +
+               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape, length) +
+               metres_of({"p.duct", "duct per metre", number}, Item::duct, duct ? length : 0) +
+               labour(laying, Item::hours_per_m_pulled, length);
+    }
+
+    Money electrode() {
+        const site::Electrode& e = s_.building_facts->electrode;
+        const double rods = e.rods.known ? e.rods.low : 1;
+        return times({"p.rod", "rods"}, Item::rod, rods) +
+               item({"p.pit", "connection and inspection pit"}, Item::rod_connection_and_pit) +
+               labour({"p.rodlabour", "labour on the electrode"}, Item::hours_rod, rods);
+    }
+
+    double extraneous_parts() const {
+        double parts = 0;
+        for (const study::MetalPart& part : s_.building.parts) parts += part.extraneous;
+        return parts;
+    }
+
+    Money bonds(double parts) {
+        constexpr double metres_a_part = 3;
+        return times({"p.bond", "bonding clamps and labels"}, Item::bond_per_connection, parts) +
+               metres_of({"p.bondwire", "bonding conductor per metre"}, Item::bond_conductor_10,
+                         metres_a_part * parts) +
+               labour({"p.bondlabour", "labour on the bonds"}, Item::hours_bond, parts);
+    }
+
+    L& ledger_;
+    const Book& book_;
+    const study::Setting<Silent>& s_;
+    const study::RunScheme& scheme_;
+};
+
+}  // namespace
+
+namespace {
+
+template <class L>
+void add_up_in(L& ledger, const ValueIn<L, double>& vat_percent, Price<L>& p) {
+    p.net = ledger.let({"P.net", "price without tax"}, p.house_end + p.run + p.ground + p.far_end +
+                                                           p.test_and_paper + p.remedies);
+    p.vat = ledger.let({"P.vat", "tax"}, p.net * (vat_percent / 100.0));
+    p.total = ledger.let({"P", "price with tax"}, p.net + p.vat);
+}
+
+}  // namespace
+
+void add_up(Price<Silent>& price, const Book& book) {
+    Silent silent;
+    add_up_in(silent, book.amount(Item::vat_percent), price);
+}
+
+template <class L>
+Price<L> price_of(L& ledger, const Book& book, const study::Setting<Silent>& setting,
+                  const study::RunScheme& scheme, const std::vector<Item>& remedies) {
+    Pricer<L> pricer(ledger, book, setting, scheme);
+    Price<L> p;
+    p.house_end = pricer.house_end();
+    p.run = pricer.run();
+    p.ground = pricer.ground();
+    p.far_end = pricer.far_end();
+    p.test_and_paper = pricer.test_and_paper();
+    p.remedies = pricer.remedies(remedies);
+    add_up_in(ledger, pricer.vat_share(), p);
+    return p;
+}
+
+template Price<Silent> price_of(Silent&, const Book&, const study::Setting<Silent>&,
+                                const study::RunScheme&, const std::vector<Item>&);
+template Price<Recording> price_of(Recording&, const Book&, const study::Setting<Silent>&,
+                                   const study::RunScheme&, const std::vector<Item>&);
+
+}  // namespace toft::price

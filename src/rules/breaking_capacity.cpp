@@ -1,0 +1,51 @@
+#include "rules/breaking_capacity.h"
+
+#include "rules/judge.h"
+
+namespace toft::rules {
+
+using study::Stage;
+
+const RuleInfo breaking_capacity_rule{
+    "breaking-capacity",
+    "the device can break the largest fault current at the origin",
+    "434.5.1, 536.4.201",
+    "A",
+    Sees::head,
+    Stage::none,
+    false,
+    false,
+    Trend::none,
+    Trend::none,
+    Trend::none,
+    Trend::none,
+    "the fault current at the origin, Ze, the line-neutral loop, the operator's fuse"};
+
+namespace {
+
+/// A domestic board behind an operator's fuse of the right kind is taken as rated for the declared
+/// fault current, whatever its breakers say.
+template <class L>
+bool backed(const Case<L>& c) {
+    return c.scheme.fed_from != site::FedFrom::tails && c.setting.house.assembly_backed;
+}
+
+}  // namespace
+
+template <class L>
+Finding<L> breaking_capacity(L& ledger, const Case<L>& c) {
+    const auto own = ledger.table({"Icn", "breaking capacity of the device"}, c.scheme.device->breaking);
+    if (!backed(c)) return keeps_under(ledger, breaking_capacity_rule, c.setting.supply.pscc, own);
+    const auto board = ledger.table({"Icc", "conditional rating of a domestic board behind such a fuse"},
+                                    c.setting.catalogue->limits.assembly_conditional);
+    const auto limit = ledger.let({"Icn.backed", "what the board with its breaker can take"},
+                                  most(own, board));
+    Finding<L> f = keeps_under(ledger, breaking_capacity_rule, c.setting.supply.pscc, limit);
+    f.says = "backed up by the operator's fuse";
+    return f;
+}
+
+template Finding<Silent> breaking_capacity(Silent&, const Case<Silent>&);
+template Finding<Recording> breaking_capacity(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

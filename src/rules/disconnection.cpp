@@ -1,0 +1,50 @@
+#include "rules/disconnection.h"
+
+#include "rules/judge.h"
+
+namespace toft::rules {
+
+using study::Stage;
+
+const RuleInfo disconnection_rule{
+    "disconnection",
+    "an earth fault at the far end of the run clears in time on the system its armour is earthed to",
+    "411.3.2.3, 411.3.2.4, 411.4.4, 411.5.3",
+    "Ω",
+    Sees::both,
+    Stage::current,
+    true,
+    true,
+    Trend::worse,
+    Trend::better,
+    Trend::none,
+    Trend::worse,
+    "the supply's earthing, Ze, the house's electrode, the legs' lengths"};
+
+template <class L>
+Finding<L> disconnection(L& ledger, const Case<L>& c) {
+    const tables::Limits& limits = c.setting.catalogue->limits;
+    const bool tt = c.setting.supply.system == site::Earthing::tt;
+    const Cited<Seconds>& time = tt ? limits.disconnection_tt : limits.disconnection_tn;
+    if (c.scheme.rcd) {
+        const auto touch = ledger.table({"U.touch", "touch voltage allowed"}, limits.touch_voltage);
+        const auto idn = ledger.stated({"IdN", "residual current rating of the RCD at the head"},
+                                       c.scheme.rcd->sensitivity, "scheme");
+        const auto allowed = ledger.let(
+            {"Zs.rcd", "largest loop with that RCD", 0, "", "411.5.3"}, touch / idn);
+        Finding<L> f = keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
+        f.says = "the RCD at the head of the run clears it";
+        if (!within(c.scheme.rcd->longest.value.number(), time.value.number())) {
+            f.verdict = Verdict::fails;
+        }
+        return f;
+    }
+    const auto allowed =
+        study::largest_loop_for(ledger, c.setting, c.scheme, time.value);
+    return keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
+}
+
+template Finding<Silent> disconnection(Silent&, const Case<Silent>&);
+template Finding<Recording> disconnection(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

@@ -1,0 +1,14 @@
+#pragma once
+// A fault to earth at the far end clears in time, on the system the armour is earthed to.
+// Page: docs/methods/disconnection.md.
+
+#include "rules/rule.h"
+
+namespace toft::rules {
+
+extern const RuleInfo disconnection_rule;
+
+template <class L>
+Finding<L> disconnection(L& ledger, const Case<L>& c);
+
+}  // namespace toft::rules

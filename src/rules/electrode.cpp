@@ -1,0 +1,50 @@
+#include "rules/electrode.h"
+
+#include "rules/judge.h"
+
+namespace toft::rules {
+
+using study::Stage;
+
+const RuleInfo electrode_rule{
+    "electrode",
+    "the electrode keeps metal below the touch voltage when a 30 mA RCD acts, and is low enough to last",
+    "411.5.3, Table 41.5, 542.2.4",
+    "Ω",
+    Sees::run,
+    Stage::none,
+    false,
+    false,
+    Trend::none,
+    Trend::none,
+    Trend::none,
+    Trend::none,
+    "the electrode, the soil"};
+
+template <class L>
+Finding<L> electrode(L& ledger, const Case<L>& c) {
+    if (c.scheme.earthing == study::BuildingEarthing::supply_earth) {
+        return plain_finding<L>(electrode_rule, Verdict::meets, "the building has no electrode");
+    }
+    const tables::Limits& limits = c.setting.catalogue->limits;
+    const auto ra = c.scheme.earthing == study::BuildingEarthing::own_electrode
+                        ? c.setting.building.ra_most
+                        : c.setting.supply.ra_most;
+    const auto touch = ledger.table({"U.touch", "touch voltage allowed"}, limits.touch_voltage);
+    const auto idn = ledger.table({"IdN.board", "residual current rating at the building"},
+                                  limits.residual_socket);
+    const auto allowed =
+        ledger.let({"RA.max", "largest electrode resistance", 0, "", "411.5.3"}, touch / idn);
+    Finding<L> f = keeps_under(ledger, electrode_rule, ra, allowed);
+    if (f.verdict == Verdict::meets && plain(ra) > limits.electrode_stable.value) {
+        f.verdict = Verdict::caution;
+        f.says = "above 200 Ω an electrode may not stay low through a dry summer: drive it deeper or "
+                 "add rods";
+    }
+    return f;
+}
+
+template Finding<Silent> electrode(Silent&, const Case<Silent>&);
+template Finding<Recording> electrode(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

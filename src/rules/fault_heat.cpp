@@ -1,0 +1,35 @@
+#include "rules/fault_heat.h"
+
+#include "rules/judge.h"
+
+namespace toft::rules {
+
+using study::Stage;
+
+const RuleInfo fault_heat_rule{
+    "fault-heat",
+    "live cores, protective path and armour survive the smallest and the largest fault",
+    "434.5.2, 543.1.3",
+    "",
+    Sees::both,
+    Stage::heat,
+    true,
+    true,
+    Trend::either,
+    Trend::either,
+    Trend::none,
+    Trend::either,
+    "Ze, the line-neutral loop, the fault current at the origin, the legs' lengths"};
+
+template <class L>
+Finding<L> fault_heat(L& ledger, const Case<L>& c) {
+    const auto worst = ledger.let({"heat", "fault heat over what is withstood, worst conductor"},
+                                  most(c.figures.heat_live, c.figures.heat_path));
+    return keeps_under(ledger, fault_heat_rule, worst,
+                       ledger.stated({"heat.max", "all that is withstood"}, 1.0, "by definition"));
+}
+
+template Finding<Silent> fault_heat(Silent&, const Case<Silent>&);
+template Finding<Recording> fault_heat(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

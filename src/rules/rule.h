@@ -1,0 +1,67 @@
+#pragma once
+// What a rule is: a clause that turns figures into a finding. Physics is done before it (study), limits
+// are data; a rule compares, and says what its answer depends on.
+
+#include "study/figures.h"
+
+#include <string>
+#include <vector>
+
+namespace toft::rules {
+
+enum class Verdict { meets, caution, not_known, fails };
+
+const char* verdict_word(Verdict verdict);
+
+/// Which way a rule moves when one thing about a scheme grows and nothing else changes.
+enum class Trend { none, worse, better, either };
+
+const char* trend_word(Trend trend);
+
+/// Which choices of a scheme a rule looks at: what lies in the route and the earthing (the run), what
+/// stands at its head (device, place, residual current device), or both.
+enum class Sees { run, head, both };
+
+/// What a rule declares of itself. The search prunes and explains by this, never by name.
+struct RuleInfo {
+    const char* name;
+    const char* title;   ///< what it asks, in a sentence
+    const char* clause;  ///< regulations it stands on
+    const char* unit;    ///< of value and limit; empty when it has none
+    Sees sees;           ///< choices it looks at
+    study::Stage needs;  ///< how much must be worked out before it can judge
+    bool graded;         ///< its use counts as headroom: a margin worth having
+    bool adds;           ///< adds along a path of runs
+    Trend longer;        ///< as the run gets longer
+    Trend thicker;       ///< as the cores get thicker
+    Trend heavier;       ///< as the load grows
+    Trend larger;        ///< as the rating of the device grows
+    const char* reads;   ///< facts of the job it depends on
+};
+
+/// What a rule is shown.
+template <class L>
+struct Case {
+    const study::Setting<L>& setting;
+    const study::RunScheme& scheme;
+    const study::Figures<L>& figures;
+};
+
+/// A rule's judgement of one run.
+template <class L>
+struct Finding {
+    const RuleInfo* rule = nullptr;
+    Verdict verdict = Verdict::meets;
+    bool limited = false;        ///< there is a value and a limit
+    bool at_least = false;       ///< the value must reach the limit rather than keep under it
+    double value = 0;
+    double limit = 0;
+    ValueIn<L, double> use{};    ///< share of the limit; at most 1 when met
+    const char* says = "";       ///< why, where the figures alone do not tell
+    const char* remedy = "";     ///< item of the price book that would put it right
+};
+
+/// Room for every rule's finding on one run, without allocation.
+inline constexpr std::size_t most_rules = 16;
+
+}  // namespace toft::rules

@@ -1,0 +1,32 @@
+#include "rules/voltage_drop.h"
+
+#include "rules/judge.h"
+
+namespace toft::rules {
+
+using study::Stage;
+
+const RuleInfo voltage_drop_rule{
+    "voltage-drop",
+    "the run loses no more of the voltage than is set aside for it",
+    "525, Appendix 4 item 6",
+    "%",
+    Sees::run,
+    Stage::drop,
+    true,
+    true,
+    Trend::worse,
+    Trend::better,
+    Trend::worse,
+    Trend::none,
+    "the legs' lengths and surroundings, the load, the power factor, the wishes"};
+
+template <class L>
+Finding<L> voltage_drop(L& ledger, const Case<L>& c) {
+    return keeps_under(ledger, voltage_drop_rule, c.figures.drop_percent, c.setting.drop_limit);
+}
+
+template Finding<Silent> voltage_drop(Silent&, const Case<Silent>&);
+template Finding<Recording> voltage_drop(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

@@ -1,0 +1,45 @@
+#include "search/evaluate.h"
+
+namespace toft::search {
+
+namespace {
+
+rules::Finding<Silent> judge(const rules::Rule& rule, const study::Setting<Silent>& setting,
+                             const study::RunScheme& scheme, study::Figures<Silent>& figures) {
+    Silent silent;
+    study::work_out(silent, setting, scheme, rule.info->needs, figures);
+    return rule.judge(silent, rules::Case<Silent>{setting, scheme, figures});
+}
+
+}  // namespace
+
+void count_headroom(const rules::Finding<Silent>& finding, double& headroom,
+                    const rules::RuleInfo*& governed_by) {
+    if (!finding.limited || !finding.rule->graded) return;
+    if (governed_by && 1 - finding.use >= headroom) return;
+    headroom = 1 - finding.use;
+    governed_by = finding.rule;
+}
+
+void evaluate(const study::Setting<Silent>& setting, const study::RunScheme& scheme,
+              Evaluation& evaluation) {
+    evaluation.figures.done = study::Stage::none;
+    evaluation.worst = rules::Verdict::meets;
+    evaluation.headroom = 1;
+    evaluation.governed_by = nullptr;
+    const auto& rules = rules::rulebook();
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        rules::Finding<Silent>& finding = evaluation.findings[i];
+        finding = judge(rules[i], setting, scheme, evaluation.figures);
+        if (evaluation.worst < finding.verdict) evaluation.worst = finding.verdict;
+        count_headroom(finding, evaluation.headroom, evaluation.governed_by);
+    }
+}
+
+rules::Verdict judge_one(const study::Setting<Silent>& setting, const study::RunScheme& scheme,
+                         std::size_t index) {
+    study::Figures<Silent> figures;
+    return judge(rules::rulebook()[index], setting, scheme, figures).verdict;
+}
+
+}  // namespace toft::search

@@ -1,0 +1,101 @@
+#include "search/judge.h"
+
+namespace toft::search {
+
+namespace {
+
+using rules::rule_count;
+using rules::Verdict;
+using study::Corner;
+using study::End;
+
+constexpr End kinder_ends[] = {End::better, End::low, End::high};
+
+bool pinned(const Corner& corner, const std::string& pointer) {
+    for (const auto& [p, end] : corner.except) {
+        if (p == pointer) return true;
+    }
+    return false;
+}
+
+bool any_open(const study::Setting<Silent>& setting, const Corner& corner) {
+    for (const study::OpenFact& fact : setting.open) {
+        if (!pinned(corner, fact.pointer)) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+Judge::Judge(const tables::Catalogue& catalogue, const site::Job& job, std::size_t run_index,
+             const Corner& corner)
+    : catalogue_(catalogue), job_(job), run_(run_index), corner_(corner) {
+    Silent silent;
+    worse_ = study::prepare(silent, catalogue, job, run_index, corner);
+    if (!any_open(worse_, corner)) return;
+    for (End end : kinder_ends) {
+        Corner kinder = corner;
+        kinder.all = end;
+        kinder_.push_back(study::prepare(silent, catalogue, job, run_index, kinder));
+    }
+}
+
+rules::Finding<Silent> Judge::judge(std::size_t index, const study::RunScheme& scheme,
+                                    study::Figures<Silent>& figures) const {
+    Silent silent;
+    const rules::Rule& rule = rules::rulebook()[index];
+    study::work_out(silent, worse_, scheme, rule.info->needs, figures);
+    return rule.judge(silent, rules::Case<Silent>{worse_, scheme, figures});
+}
+
+void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const {
+    const auto& rules = rules::rulebook();
+    out.first_hard = rule_count;
+    out.failures = 0;
+    for (std::size_t i = 0; i < rule_count; ++i) {
+        if (rules[i].info->sees != sees) continue;
+        out.findings[i] = judge(i, scheme, out.figures);
+        if (out.findings[i].verdict != Verdict::fails) continue;
+        ++out.failures;
+        if (out.first_hard == rule_count && !may_meet(i, scheme)) out.first_hard = i;
+    }
+}
+
+bool Judge::may_meet(std::size_t index, const study::RunScheme& scheme) const {
+    for (const auto& kinder : kinder_) {
+        if (judge_one(kinder, scheme, index) != Verdict::fails) return true;
+    }
+    return false;
+}
+
+std::vector<std::string> Judge::hangs_on(const study::RunScheme& scheme,
+                                         const Verdicts& verdicts) const {
+    std::vector<std::size_t> unsure;
+    for (std::size_t i = 0; i < rule_count; ++i) {
+        if (verdicts[i] == Verdict::not_known) unsure.push_back(i);
+    }
+    std::vector<std::string> facts;
+    if (unsure.empty()) return facts;
+    for (const study::OpenFact& fact : worse_.open) {
+        if (breaks(scheme, unsure, fact.pointer)) facts.push_back(fact.pointer);
+    }
+    if (!facts.empty()) return facts;
+    for (const study::OpenFact& fact : worse_.open) facts.push_back(fact.pointer);
+    return facts;
+}
+
+/// Whether that fact at its worse end breaks the scheme with all others at their better.
+bool Judge::breaks(const study::RunScheme& scheme, const std::vector<std::size_t>& unsure,
+                   const std::string& pointer) const {
+    Corner corner = corner_;
+    corner.all = End::better;
+    corner.except.emplace_back(pointer, End::worse);
+    Silent silent;
+    const auto setting = study::prepare(silent, catalogue_, job_, run_, corner);
+    for (std::size_t i : unsure) {
+        if (judge_one(setting, scheme, i) == Verdict::fails) return true;
+    }
+    return false;
+}
+
+}  // namespace toft::search

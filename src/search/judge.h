@@ -1,0 +1,50 @@
+#pragma once
+// Judging runs, heads and their pairs for one job: at the worse end of every open fact, and at kinder
+// ends where that fails.
+
+#include "search/search.h"
+
+namespace toft::search {
+
+/// Findings of the rules that look at one part of a scheme, each part judged once.
+struct PartJudgement {
+    std::array<rules::Finding<Silent>, rules::rule_count> findings;
+    study::Figures<Silent> figures;         ///< as far as no head is needed
+    std::size_t first_hard = rules::rule_count;  ///< first rule that fails at every end
+    std::size_t failures = 0;               ///< rules that fail at the worse end
+};
+
+class Judge {
+public:
+    Judge(const tables::Catalogue& catalogue, const site::Job& job, std::size_t run_index,
+          const study::Corner& corner);
+
+    const study::Setting<Silent>& setting() const { return worse_; }
+    const study::Corner& corner() const { return corner_; }
+
+    /// Judges the rules that look only at `sees` on `scheme`.
+    void judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const;
+
+    /// Rule `index` on `scheme`, with figures already worked out as far as they go.
+    rules::Finding<Silent> judge(std::size_t index, const study::RunScheme& scheme,
+                                 study::Figures<Silent>& figures) const;
+
+    /// Whether rule `index`, which fails at the worse end, is met at some kinder end.
+    bool may_meet(std::size_t index, const study::RunScheme& scheme) const;
+
+    /// Facts on which `scheme` hangs, given the rules that are not known.
+    std::vector<std::string> hangs_on(const study::RunScheme& scheme, const Verdicts& verdicts) const;
+
+private:
+    bool breaks(const study::RunScheme& scheme, const std::vector<std::size_t>& unsure,
+                const std::string& pointer) const;
+
+    const tables::Catalogue& catalogue_;
+    const site::Job& job_;
+    std::size_t run_;
+    study::Corner corner_;
+    study::Setting<Silent> worse_;
+    std::vector<study::Setting<Silent>> kinder_;
+};
+
+}  // namespace toft::search

@@ -1,0 +1,105 @@
+#include "search/keep.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace toft::search {
+
+namespace {
+
+using Combination = std::tuple<int, int, int, bool>;
+
+/// On TN-S it matters whether the bond would serve a combined supply too; a caution of a rule that
+/// thicker cores would lift tells it without naming the rule.
+Combination combination(const Sound& s) {
+    bool cautioned = false;
+    for (std::size_t i = 0; i < s.verdicts.size(); ++i) {
+        cautioned = cautioned || (s.verdicts[i] == rules::Verdict::caution &&
+                                  rules::rulebook()[i].info->thicker == rules::Trend::better);
+    }
+    return {static_cast<int>(s.scheme.earthing), static_cast<int>(s.scheme.protective),
+            static_cast<int>(s.scheme.cable->family), cautioned};
+}
+
+bool equal(const Sound& a, const Sound& b) {
+    return a.total == b.total && a.headroom == b.headroom && a.dependability == b.dependability;
+}
+
+/// Indices of those that nothing beats. In order of price only dearer ones can be beaten, so each is
+/// held against the best headroom met so far at its dependability or above.
+std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
+    std::vector<std::size_t> order(found.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return comes_before(found[a], found[b], site::Prefer::price);
+    });
+    std::map<double, double, std::greater<>> best;  // headroom reached, by dependability
+    std::vector<std::size_t> stay;
+    for (std::size_t i : order) {
+        bool beaten = false;
+        for (const auto& [dependability, headroom] : best) {
+            if (dependability < found[i].dependability) break;
+            beaten = beaten || headroom >= found[i].headroom;
+        }
+        if (beaten) continue;
+        stay.push_back(i);
+        auto& reached = best.emplace(found[i].dependability, found[i].headroom).first->second;
+        reached = std::max(reached, found[i].headroom);
+    }
+    return stay;
+}
+
+}  // namespace
+
+bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer) {
+    const auto rank = [prefer](const Sound& s) {
+        switch (prefer) {
+            case site::Prefer::headroom: return std::make_tuple(-s.headroom, s.total, -s.dependability);
+            case site::Prefer::dependability:
+                return std::make_tuple(-s.dependability, s.total, -s.headroom);
+            case site::Prefer::price: break;
+        }
+        return std::make_tuple(s.total, -s.headroom, -s.dependability);
+    };
+    const auto ra = rank(a);
+    const auto rb = rank(b);
+    if (ra != rb) return ra < rb;
+    return study::scheme_key(a.scheme) < study::scheme_key(b.scheme);
+}
+
+bool beats(const Sound& a, const Sound& b) {
+    if (a.total > b.total || a.headroom < b.headroom || a.dependability < b.dependability) return false;
+    return !equal(a, b) || study::scheme_key(a.scheme) < study::scheme_key(b.scheme);
+}
+
+std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer) {
+    std::sort(found.begin(), found.end(),
+              [prefer](const Sound& a, const Sound& b) { return comes_before(a, b, prefer); });
+    return found;
+}
+
+std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, std::size_t most) {
+    std::map<Combination, std::size_t> best_of;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const auto [at, fresh] = best_of.emplace(combination(found[i]), i);
+        if (!fresh && comes_before(found[i], found[at->second], prefer)) at->second = i;
+    }
+    std::vector<Sound> chosen;
+    for (const auto& [kind, i] : best_of) chosen.push_back(found[i]);
+    chosen = ranked(std::move(chosen), prefer);
+    if (chosen.size() > most) chosen.resize(most);
+    std::vector<Sound> others;
+    for (std::size_t i : unbeaten(found)) {
+        const auto at = best_of.find(combination(found[i]));
+        if (at->second != i) others.push_back(found[i]);
+    }
+    others = ranked(std::move(others), prefer);
+    for (const Sound& s : others) {
+        if (chosen.size() >= most) break;
+        chosen.push_back(s);
+    }
+    return ranked(std::move(chosen), prefer);
+}
+
+}  // namespace toft::search

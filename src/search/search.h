@@ -1,0 +1,65 @@
+#pragma once
+// The search: every buildable scheme judged, the sound ones that nothing beats kept, the rest counted
+// with their nearest misses. Exact: no scheme is skipped on a guess. What rules declare they look at
+// lets one judgement stand for many schemes. Page: docs/methods/search.md.
+
+#include "price/price.h"
+#include "search/candidates.h"
+#include "search/evaluate.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toft::search {
+
+using Verdicts = std::array<rules::Verdict, rules::rule_count>;
+
+/// A scheme that is sound, or would be if open facts turned out well.
+struct Sound {
+    study::RunScheme scheme;
+    double total = 0;          ///< price with tax, pounds
+    double headroom = 0;
+    double dependability = 0;
+    const rules::RuleInfo* governed_by = nullptr;
+    Verdicts verdicts{};       ///< a failure at the worse end reads not_known here
+};
+
+/// A scheme worth showing.
+struct Contender : Sound {
+    std::string key;
+    price::Price<Silent> price;
+    std::vector<std::string> conditional_on;  ///< pointers of facts its soundness hangs on
+    bool conditional() const { return !conditional_on.empty(); }
+};
+
+/// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule.
+struct Dropped {
+    const rules::RuleInfo* rule = nullptr;
+    long count = 0;
+    std::optional<study::RunScheme> nearest;
+    double nearest_use = 0;
+};
+
+struct Result {
+    std::vector<Contender> contenders;  ///< unconditional first, each part in order of preference
+    std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count
+    long candidates = 0;   ///< buildable schemes
+    long evaluated = 0;    ///< of them, judged one by one; the others fell with their run or head
+    long sound = 0;        ///< schemes that meet every rule, kept or not
+    long conditional = 0;  ///< schemes sound only if open facts turn out well
+
+    bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }
+};
+
+struct Options {
+    bool all = false;  ///< keep every sound scheme, not only those nothing beats
+    std::size_t most = 24;
+    study::Corner corner;
+};
+
+/// Searches run `run_index` of a valid job.
+Result search(const tables::Catalogue& catalogue, const price::Book& book, const site::Job& job,
+              std::size_t run_index, const Options& options);
+
+}  // namespace toft::search

@@ -1,0 +1,28 @@
+#pragma once
+// A fact of the survey: a figure, how well it is known, or nothing at all.
+
+#include "base/units.h"
+
+namespace toft::site {
+
+/// How a stated figure is known.
+enum class Standing { measured, declared, assumed };
+
+const char* standing_word(Standing standing);
+
+/// A figure from `low` to `high` (equal when one figure was stated); not `known` when left out. What
+/// is not known is never replaced here: whoever calculates takes the rulebook's range and says so.
+template <class Q>
+struct Fact {
+    bool known = false;
+    Q low{};
+    Q high{};
+    Standing standing = Standing::measured;
+
+    bool single() const { return known && low == high; }
+};
+
+/// A yes or no that may be unknown.
+enum class Answer { unknown, no, yes };
+
+}  // namespace toft::site

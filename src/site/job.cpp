@@ -1,0 +1,18 @@
+#include "site/job.h"
+
+namespace toft::site {
+
+const Building* find_building(const Job& job, const std::string& id) {
+    for (const Building& building : job.buildings) {
+        if (building.id == id) return &building;
+    }
+    return nullptr;
+}
+
+std::size_t building_index(const Job& job, const std::string& id) {
+    std::size_t i = 0;
+    while (i + 1 < job.buildings.size() && job.buildings[i].id != id) ++i;
+    return i;
+}
+
+}  // namespace toft::site

@@ -1,0 +1,151 @@
+#pragma once
+// A job as the user states it: the supply, the ground, the buildings, the runs between them, the
+// wishes. Nothing here is calculated and nothing missing is filled in.
+
+#include "base/temperature.h"
+#include "base/units.h"
+#include "site/fact.h"
+#include "site/words.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toft::site {
+
+/// The operator's fuse, or another device named by standard and rating.
+struct NamedDevice {
+    std::string standard;
+    std::string curve;  ///< empty for fuses
+    Amperes rating;
+};
+
+struct HouseBoard {
+    Fact<double> spare_ways;       ///< 0 to 40
+    Fact<Amperes> max_device;      ///< largest device a way of the board may take
+    Fact<Amperes> behind_rcd;      ///< sensitivity of the RCD in front of the ways; 0 for none
+};
+
+struct Intake {
+    int phases = 1;
+    Volts u0{230};
+    Earthing earthing = Earthing::tn_c_s;
+    Fact<Ohms> ze;                 ///< external earth fault loop, measured or otherwise
+    Fact<Ohms> ze_declared;        ///< the operator's declared maximum
+    Fact<Ohms> line_neutral_loop;
+    Fact<Amperes> pscc;            ///< line to neutral, at the origin
+    Fact<Amperes> pefc;            ///< line to earth, at the origin
+    std::optional<NamedDevice> service_fuse;
+    Answer looped = Answer::unknown;
+    Fact<SquareMillimetres> supply_neutral;  ///< the operator's, not the tails
+    Fact<SquareMillimetres> tails;
+    Fact<Metres> tails_length;
+    Fact<SquareMillimetres> earthing_conductor;
+    Fact<SquareMillimetres> main_bonding;    ///< at the house; 0 for none
+    Fact<Ohms> electrode;          ///< the house's own, for TT
+    HouseBoard board;
+    Fact<Amperes> demand;
+};
+
+struct Ground {
+    std::string soil;              ///< a soil word of the tables; empty when not stated
+    Fact<OhmMetres> resistivity;
+    Fact<double> thermal_resistivity;  ///< K m/W
+    Fact<Celsius> temperature;
+};
+
+struct Metalwork {
+    Metal what = Metal::other;
+    std::string material;
+    ComesFrom comes_from = ComesFrom::ground;
+    Answer insulating_section = Answer::unknown;
+    Answer bonded_at_house = Answer::unknown;
+    Fact<Ohms> resistance_to_met;  ///< measured from the part to the main earthing terminal
+};
+
+struct Electrode {
+    Fact<double> rods;             ///< number
+    Fact<Metres> length;           ///< of one rod in the ground
+    Fact<Metres> diameter;
+    Fact<Ohms> resistance;         ///< measured; then the rods do not matter
+};
+
+struct Circuit {
+    std::string name;
+    CircuitKind kind = CircuitKind::fixed_load;
+    Fact<double> load_w;
+    Fact<double> power_factor;
+    Fact<Metres> length;
+    std::optional<NamedDevice> device;
+};
+
+struct Building {
+    std::string id;
+    std::string name;
+    bool origin = false;           ///< the building with the intake
+    Use use = Use::other;
+    Construction construction = Construction::timber;
+    Answer stands_in_ground = Answer::unknown;
+    std::optional<double> at_x_m;  ///< plan position from the house
+    std::optional<double> at_y_m;
+    std::vector<Metalwork> metalwork;
+    Fact<Metres> reach_of_house_earth;  ///< nearest thing on the house's earth
+    Electrode electrode;
+    std::vector<Circuit> circuits;
+    Fact<double> spare_ways;
+    Fact<Amperes> future_load;
+    Fact<Amperes> load;
+    Fact<double> load_w;
+    Fact<double> power_factor;
+    Answer livestock = Answer::unknown;
+    Answer wet_floor = Answer::unknown;
+    Answer barefoot = Answer::unknown;
+    Answer vehicle_outdoors = Answer::unknown;
+    Answer spread_of_fire_risk = Answer::unknown;
+};
+
+struct Leg {
+    LegMethod method = LegMethod::clipped;
+    Fact<Metres> length;
+    Fact<Celsius> ambient;         ///< of the air, for legs not in the ground
+    Fact<double> other_loaded_circuits;
+    Fact<Metres> depth;
+    std::optional<Surface> surface;
+    Fact<Metres> insulation_length;  ///< of the leg that is inside thermal insulation
+};
+
+struct Run {
+    std::string id;
+    std::string from;
+    std::string to;
+    std::vector<Leg> legs;
+    std::optional<FedFrom> fed_from;
+};
+
+struct Wishes {
+    Fact<double> drop_run;         ///< per cent
+    Fact<double> drop_lighting;
+    Fact<double> drop_other;
+    std::vector<std::string> offer;  ///< cable families; empty for all
+    Fact<SquareMillimetres> smallest_core;
+    Prefer prefer = Prefer::price;
+};
+
+struct Job {
+    std::string title;
+    std::string rulebook = "uk";
+    Intake intake;
+    Ground ground;
+    std::vector<Building> buildings;
+    std::vector<Run> runs;
+    Wishes wishes;
+    std::vector<std::string> unused;  ///< what was stated but no calculation reads yet, in sentences
+};
+
+/// The building of that id, or null.
+const Building* find_building(const Job& job, const std::string& id);
+
+/// Place of the building in the job's list; the id must exist.
+std::size_t building_index(const Job& job, const std::string& id);
+
+}  // namespace toft::site

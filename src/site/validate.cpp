@@ -1,0 +1,158 @@
+#include "site/validate.h"
+
+#include <fmt/format.h>
+
+#include "base/nearest.h"
+
+#include <set>
+
+namespace toft::site {
+
+namespace {
+
+std::vector<std::string> ids_of(const Job& job) {
+    std::vector<std::string> ids;
+    for (const Building& building : job.buildings) ids.push_back(building.id);
+    return ids;
+}
+
+class Checker {
+public:
+    explicit Checker(const Job& job) : job_(job) {}
+
+    Faults check() {
+        buildings();
+        runs();
+        if (faults_.empty()) tree();
+        if (faults_.empty()) loads();
+        return std::move(faults_);
+    }
+
+private:
+    void fault(const char* code, std::string pointer, std::string says, std::string nearest = "",
+               std::vector<std::string> allowed = {}) {
+        faults_.push_back(
+            {code, std::move(pointer), std::move(says), std::move(nearest), std::move(allowed)});
+    }
+
+    void buildings() {
+        std::set<std::string> seen;
+        int origins = 0;
+        for (std::size_t i = 0; i < job_.buildings.size(); ++i) {
+            const Building& b = job_.buildings[i];
+            origins += b.origin;
+            if (!seen.insert(b.id).second) {
+                fault("duplicate-id", fmt::format("/buildings/{}/id", i),
+                      fmt::format("two buildings are called {}; give each its own id", b.id));
+            }
+        }
+        if (origins != 1) {
+            fault("origin", "/buildings",
+                  fmt::format("{} buildings are at the origin; exactly one must carry "
+                              "\"at\": \"origin\"",
+                              origins));
+        }
+    }
+
+    void known_building(const std::string& id, const std::string& pointer) {
+        if (find_building(job_, id)) return;
+        const auto ids = ids_of(job_);
+        fault("unknown-building", pointer, fmt::format("there is no building {}", id),
+              nearest_word(id, ids), ids);
+    }
+
+    void runs() {
+        std::set<std::string> seen;
+        std::set<std::string> fed;
+        if (job_.runs.empty()) fault("no-run", "/runs", "there is no run to plan; add one");
+        for (std::size_t i = 0; i < job_.runs.size(); ++i) {
+            const Run& run = job_.runs[i];
+            const std::string at = fmt::format("/runs/{}", i);
+            if (!seen.insert(run.id).second) {
+                fault("duplicate-id", at + "/id", fmt::format("two runs are called {}", run.id));
+            }
+            known_building(run.from, at + "/from");
+            known_building(run.to, at + "/to");
+            if (run.from == run.to) fault("cycle", at + "/to", "a run cannot feed its own start");
+            if (!fed.insert(run.to).second) {
+                fault("fed-twice", at + "/to",
+                      fmt::format("{} is fed by two runs; one building has one feed", run.to));
+            }
+            if (run.legs.empty()) fault("no-leg", at + "/legs", "a run needs at least one leg");
+        }
+        if (job_.runs.size() > 1) {
+            fault("too-many-runs", "/runs",
+                  "this version plans one run at a time; give each outbuilding a job of its own");
+        }
+    }
+
+    void tree() {
+        for (std::size_t i = 0; i < job_.runs.size(); ++i) {
+            const Run& run = job_.runs[i];
+            const std::string at = fmt::format("/runs/{}", i);
+            if (find_building(job_, run.to)->origin) {
+                fault("cycle", at + "/to", "the building with the intake cannot be fed by a run");
+            }
+            if (!reaches_origin(run)) {
+                fault("orphan", at + "/from",
+                      fmt::format("run {} does not lead back to the origin", run.id));
+            }
+        }
+        for (std::size_t i = 0; i < job_.buildings.size(); ++i) {
+            const Building& b = job_.buildings[i];
+            if (!b.origin && !run_to(b.id)) {
+                fault("orphan", fmt::format("/buildings/{}", i),
+                      fmt::format("no run feeds {}; add one or leave the building out", b.id));
+            }
+        }
+    }
+
+    const Run* run_to(const std::string& id) const {
+        for (const Run& run : job_.runs) {
+            if (run.to == id) return &run;
+        }
+        return nullptr;
+    }
+
+    bool reaches_origin(const Run& run) const {
+        const Run* at = &run;
+        for (std::size_t steps = 0; steps <= job_.runs.size(); ++steps) {
+            if (find_building(job_, at->from)->origin) return true;
+            at = run_to(at->from);
+            if (!at) return false;
+        }
+        return false;
+    }
+
+    void loads() {
+        for (std::size_t i = 0; i < job_.buildings.size(); ++i) {
+            const Building& b = job_.buildings[i];
+            if (b.origin || b.load.known || b.load_w.known) continue;
+            const std::string at = fmt::format("/buildings/{}", i);
+            if (b.circuits.empty()) {
+                fault("no-load", at,
+                      fmt::format("say what {} will use: load_a in amperes, load_w in watts, or its "
+                                  "circuits",
+                                  b.id),
+                      "", {"load_a", "load_w", "circuits"});
+            }
+            for (std::size_t c = 0; c < b.circuits.size(); ++c) {
+                if (b.circuits[c].load_w.known || b.circuits[c].device) continue;
+                fault("no-load", fmt::format("{}/circuits/{}", at, c),
+                      fmt::format("circuit {} needs load_w or a device, or state load_a or load_w "
+                                  "for the whole building",
+                                  b.circuits[c].name),
+                      "", {"load_w", "device"});
+            }
+        }
+    }
+
+    const Job& job_;
+    Faults faults_;
+};
+
+}  // namespace
+
+Faults validate(const Job& job) { return Checker(job).check(); }
+
+}  // namespace toft::site

@@ -1,0 +1,128 @@
+#include "earth/rod.h"
+#include "study/setting_parts.h"
+
+namespace toft::study {
+
+namespace {
+
+/// Whether a part brings in a potential: not with an insulating section at its entry, not when its
+/// measured resistance to the earthing terminal exceeds the rulebook's figure.
+MetalPart judge_part(Settler& settler, const site::Metalwork& m, const std::string& pointer,
+                     Ohms threshold) {
+    MetalPart part;
+    part.name = site::word(m.what);
+    part.pointer = pointer;
+    const bool broken = settler.settle(
+        m.insulating_section,
+        {pointer + "/insulating_section", "an insulating section in the " + part.name, ""}, false);
+    if (broken) return part;
+    const bool measured_high =
+        m.resistance_to_met.known && m.resistance_to_met.low > threshold &&
+        m.resistance_to_met.standing == site::Standing::measured;
+    part.extraneous = !measured_high;
+    const bool tied = settler.settle(
+        m.bonded_at_house,
+        {pointer + "/bonded_at_house", "the " + part.name + " bonded at the house", ""}, true);
+    part.bridges = m.comes_from == site::ComesFrom::house || tied;
+    return part;
+}
+
+template <class L>
+void metalwork(Settler& settler, Setting<L>& s, const std::string& at) {
+    const site::Building& b = *s.building_facts;
+    const Ohms threshold = s.catalogue->limits.extraneous.value;
+    for (std::size_t i = 0; i < b.metalwork.size(); ++i) {
+        s.building.parts.push_back(
+            judge_part(settler, b.metalwork[i], fmt::format("{}/metalwork/{}", at, i), threshold));
+    }
+    if (site::metallic(b.construction)) {
+        MetalPart frame;
+        frame.name = site::word(b.construction);
+        frame.pointer = at + "/construction";
+        frame.extraneous = settler.settle(
+            b.stands_in_ground, {at + "/stands_in_ground", "the metal building stands in the ground", ""},
+            true);
+        s.building.parts.push_back(frame);
+    }
+    for (const MetalPart& part : s.building.parts) {
+        s.building.extraneous = s.building.extraneous || part.extraneous;
+        s.building.bridged = s.building.bridged || part.bridges;
+    }
+}
+
+/// The soil's resistivity: stated, else the range of the soil's word, else the widest of all soils.
+template <class L>
+Settled<OhmMetres> resistivity(Settler& settler, const Setting<L>& s) {
+    const site::Ground& ground = s.job->ground;
+    site::Fact<OhmMetres> fact = ground.resistivity;
+    if (!fact.known) {
+        fact = {true, ohm_metres(1e9), ohm_metres(0), site::Standing::assumed};
+        for (const tables::Soil& soil : s.catalogue->soils) {
+            if (!ground.soil.empty() && soil.word != ground.soil) continue;
+            fact.low = least(fact.low, soil.low.value);
+            fact.high = most(fact.high, soil.high.value);
+        }
+    }
+    return settler.settle(fact,
+                          {"/ground/resistivity_ohm_m", "resistivity of the soil", ""});
+}
+
+template <class L>
+void electrode(L& ledger, Settler& settler, Setting<L>& s, const std::string& at) {
+    const site::Electrode& e = s.building_facts->electrode;
+    const Name name{"RA", "the outbuilding's own electrode, the largest it may be"};
+    if (e.resistance.known) {
+        const auto ra = settler.settle(
+            e.resistance, {at + "/electrode/resistance_ohm", "the electrode's resistance", ""});
+        s.building.ra_most = ledger.stated(name, ra.bounds.most, ra.from);
+        return;
+    }
+    const auto rho = resistivity(settler, s);
+    earth::Rods<L> rods;
+    rods.resistivity = ledger.stated({"rho", "resistivity of the soil, the largest it may be"},
+                                     rho.bounds.most, rho.from);
+    const tables::Limits& usual = s.catalogue->limits;
+    const Name length_name{"L.rod", "length of a rod"};
+    const Name diameter_name{"d.rod", "diameter of a rod"};
+    rods.length = e.length.known ? ledger.stated(length_name, e.length.low, "survey")
+                                 : ledger.table(length_name, usual.rod_length);
+    rods.diameter = e.diameter.known ? ledger.stated(diameter_name, e.diameter.low, "survey")
+                                     : ledger.table(diameter_name, usual.rod_diameter);
+    if (!e.length.known) {
+        s.assumed.push_back("where no rod is stated, the usual one is proposed for an own electrode");
+    }
+    rods.count = e.rods.known ? e.rods.low : 1;
+    s.building.ra_most =
+        earth::rod_resistance(ledger, name, s.catalogue->rod_parallel, rods);
+}
+
+}  // namespace
+
+template <class L>
+void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
+    const site::Building& b = *s.building_facts;
+    const std::string at = fmt::format("/buildings/{}", site::building_index(*s.job, b.id));
+    s.building.use = b.use;
+    metalwork(settler, s, at);
+    const auto reach = settler.settle(
+        b.reach_of_house_earth,
+        {at + "/reach_of_house_earth_m", "distance from the building to anything on the house's earth",
+         "reach"});
+    // Closer is worse: the worse end is the smaller distance.
+    s.building.reach_least = ledger.stated(
+        {"reach", "distance to the nearest thing on the house's earth"}, reach.bounds.least, reach.from);
+    electrode(ledger, settler, s, at);
+    const auto open = [](site::Answer a) { return a == site::Answer::unknown; };
+    if (open(b.wet_floor) || open(b.barefoot) || open(b.livestock)) {
+        s.assumed.push_back("where not stated, the floor is taken as dry, people as shod, and no animals "
+                            "as kept there");
+    }
+    if (open(b.vehicle_outdoors)) {
+        s.assumed.push_back("where not stated, no vehicle is taken to be charged in the open from there");
+    }
+}
+
+template void prepare_building(Silent&, Settler&, Setting<Silent>&);
+template void prepare_building(Recording&, Settler&, Setting<Recording>&);
+
+}  // namespace toft::study

@@ -1,0 +1,60 @@
+#pragma once
+// How open facts are read. A fact that the survey leaves open, or states as an assumed range, is judged
+// at its worse end; other corners tell whether the answer hangs on it.
+
+#include "base/citation.h"
+#include "site/fact.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace toft::study {
+
+/// Which end of an open range serves: for each rule the worse, for each rule the better, or one and the
+/// same figure everywhere.
+enum class End { worse, better, low, high };
+
+/// All open facts at one end, but for some named by pointer.
+struct Corner {
+    End all = End::worse;
+    std::vector<std::pair<std::string, End>> except;
+
+    End at(const std::string& pointer) const {
+        for (const auto& [p, end] : except) {
+            if (p == pointer) return end;
+        }
+        return all;
+    }
+};
+
+/// A fact with a range: where it stands in the job, the range, and whose range it is.
+struct OpenFact {
+    std::string pointer;
+    std::string says;  ///< what it is, in words
+    double low = 0;
+    double high = 0;
+    std::string unit;
+    bool stated = false;                 ///< the survey gave the range; otherwise the rulebook did
+    const Citation* citation = nullptr;  ///< of the rulebook's range
+};
+
+/// The figures to use where a larger value is worse and where a smaller one is.
+template <class Q>
+struct Bounds {
+    Q most{};
+    Q least{};
+};
+
+template <class Q>
+Bounds<Q> at_end(End end, Q low, Q high) {
+    switch (end) {
+        case End::better: return {low, high};
+        case End::low: return {low, low};
+        case End::high: return {high, high};
+        case End::worse: break;
+    }
+    return {high, low};
+}
+
+}  // namespace toft::study

@@ -1,0 +1,81 @@
+#include "study/figures.h"
+
+#include "cable/drop.h"
+#include "device/curve.h"
+#include "network/drop.h"
+#include "study/fault_figures.h"
+
+namespace toft::study {
+
+namespace {
+
+template <class L>
+void work_out_rating(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
+    for (std::size_t i = 0; i < s.legs.size(); ++i) {
+        const int leg = static_cast<int>(i) + 1;
+        const auto iz = cable::leg_rating(ledger, *scheme.cable, s.legs[i].factors, leg);
+        if (i == 0 || plain(iz) < plain(f.iz)) f.governing_leg = leg;
+        f.iz = i == 0 ? iz : least(f.iz, iz);
+    }
+    f.iz = ledger.let({"Iz", "rating of the cable on its worst leg", 0, "", "433.1.1"}, f.iz);
+}
+
+template <class L>
+void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
+    ImpedanceIn<L> run;
+    for (std::size_t i = 0; i < s.legs.size(); ++i) {
+        const LegSetting<L>& leg = s.legs[i];
+        const auto part = cable::leg_drop(
+            ledger, s.catalogue->cable_constants, *scheme.cable,
+            cable::DropInput<L>{s.ib, leg.surroundings, leg.length, &leg.factors,
+                                static_cast<int>(i) + 1});
+        run = i == 0 ? part.loop : run + part.loop;
+    }
+    run.r = ledger.let({"R.run", "resistance of line and neutral, all legs"}, run.r);
+    run.x = ledger.let({"X.run", "reactance of line and neutral, all legs"}, run.x);
+    f.drop = network::line_drop(ledger, s.supply.u0, s.ib, s.power_factor, run);
+    f.drop_percent = ledger.let({"drop", "voltage drop of the run", 0, "%", "525"},
+                                100.0 * f.drop / s.supply.u0);
+}
+
+}  // namespace
+
+template <class L>
+void work_out(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Stage stage,
+              Figures<L>& figures) {
+    if (figures.done < Stage::rating && stage >= Stage::rating) {
+        work_out_rating(ledger, setting, scheme, figures);
+        figures.done = Stage::rating;
+    }
+    if (figures.done < Stage::drop && stage >= Stage::drop) {
+        work_out_drop(ledger, setting, scheme, figures);
+        figures.done = Stage::drop;
+    }
+    if (figures.done < Stage::current && stage >= Stage::current) {
+        work_out_currents(ledger, setting, scheme, figures);
+        figures.done = Stage::current;
+    }
+    if (figures.done < Stage::heat && stage >= Stage::heat) {
+        work_out_heat(ledger, setting, scheme, figures);
+        figures.done = Stage::heat;
+    }
+}
+
+template <class L>
+ValueIn<L, Ohms> largest_loop_for(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
+                                  Seconds time) {
+    const auto ia = device::operating_current(
+        ledger, {"Ia", "current that operates the device in time", 0, "", "Appendix 3"},
+        *scheme.device, time);
+    return ledger.let({"Zs.max", "largest loop that still operates the device", 0, "", "411.4.4"},
+                      setting.supply.c_min * setting.supply.u0 / ia);
+}
+
+template void work_out(Silent&, const Setting<Silent>&, const RunScheme&, Stage, Figures<Silent>&);
+template void work_out(Recording&, const Setting<Recording>&, const RunScheme&, Stage,
+                       Figures<Recording>&);
+template Ohms largest_loop_for(Silent&, const Setting<Silent>&, const RunScheme&, Seconds);
+template Traced<Ohms> largest_loop_for(Recording&, const Setting<Recording>&, const RunScheme&,
+                                       Seconds);
+
+}  // namespace toft::study

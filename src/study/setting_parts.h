@@ -1,0 +1,28 @@
+#pragma once
+// The parts of a setting, each prepared in a file of its own.
+
+#include "study/settle.h"
+
+namespace toft::study {
+
+/// The supply's loops and fault levels at the origin.
+template <class L>
+void prepare_supply(L& ledger, Settler& settler, Setting<L>& setting);
+
+/// The house's conductors and the board the run may be fed from.
+template <class L>
+void prepare_house(L& ledger, Settler& settler, Setting<L>& setting);
+
+/// The outbuilding: its metalwork, what stands near, its electrode.
+template <class L>
+void prepare_building(L& ledger, Settler& settler, Setting<L>& setting);
+
+/// Legs with their factors and lengths.
+template <class L>
+void prepare_legs(L& ledger, Settler& settler, Setting<L>& setting, std::size_t run_index);
+
+/// Design current, power factor and the drop allowed.
+template <class L>
+void prepare_load(L& ledger, Settler& settler, Setting<L>& setting);
+
+}  // namespace toft::study

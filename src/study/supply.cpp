@@ -1,0 +1,130 @@
+#include "study/setting_parts.h"
+
+namespace toft::study {
+
+namespace {
+
+using site::Earthing;
+
+constexpr const char* ze_pointer = "/intake/ze_ohm";
+constexpr const char* zn_pointer = "/intake/line_neutral_loop_ohm";
+constexpr const char* pscc_pointer = "/intake/pscc_ka";
+
+template <class L>
+void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
+    const site::Intake& in = s.job->intake;
+    SupplySetting<L>& out = s.supply;
+    const Name most_name{"Ze", "external earth fault loop, the largest it may be", 0, "", "411.4.4"};
+    const Name least_name{"Ze.least", "external earth fault loop, the smallest it may be"};
+    if (in.earthing == Earthing::tt && !in.ze.known) {
+        const auto source = ledger.table({"R.source", "source electrode of the distributor"},
+                                         s.catalogue->limits.declared_tt_source);
+        out.ze_most = ledger.let(most_name, out.ra_most + source);
+        out.ze_least = ledger.let(least_name, out.ra_most * 0.5);
+        s.assumed.push_back("the loop of the TT supply is taken from the house electrode and the "
+                            "declared source electrode; measure it");
+        return;
+    }
+    const char* range = in.earthing == Earthing::tn_s ? "ze.tn-s" : "ze.tn-c-s";
+    site::Fact<Ohms> ze = in.ze;
+    if (!ze.known && in.ze_declared.known) {
+        ze = in.ze_declared;
+        ze.low = ohms(tables::find_open_range(*s.catalogue, range)->low.value);
+        ze.standing = site::Standing::declared;
+    }
+    const auto settled =
+        settler.settle(ze, {ze_pointer, "external earth fault loop impedance Ze", range});
+    Bounds<Ohms> bounds = settled.bounds;
+    const char* from = settled.from;
+    if (in.ze.known && in.ze_declared.known && in.ze_declared.high > bounds.most) {
+        bounds.most = in.ze_declared.high;
+        from = "declared; the measured value is lower";
+    }
+    out.ze_most = ledger.stated(most_name, bounds.most, from);
+    out.ze_least = ledger.stated(least_name, bounds.least, settled.from);
+}
+
+/// Line-neutral loop: stated, else from the stated fault current, else (TN-C-S) the earth loop, whose
+/// return is the same conductor up to the origin, else the rulebook's range.
+template <class L>
+void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
+    const site::Intake& in = s.job->intake;
+    SupplySetting<L>& out = s.supply;
+    const Name most_name{"Zn", "external line-neutral loop, the largest it may be"};
+    const Name least_name{"Zn.least", "external line-neutral loop, the smallest it may be"};
+    if (!in.line_neutral_loop.known && in.pscc.known) {
+        const auto settled = settler.settle(
+            in.pscc, {pscc_pointer, "prospective fault current at the origin", "pscc"}, 1000);
+        const auto low = ledger.stated({"Ipf.low", "fault current at the origin, smallest"},
+                                       settled.bounds.least, settled.from);
+        const auto high = ledger.stated({"Ipf.high", "fault current at the origin, largest"},
+                                        settled.bounds.most, settled.from);
+        out.zn_most = ledger.let(most_name, out.u0 / low);
+        out.zn_least = ledger.let(least_name, out.u0 / high);
+        return;
+    }
+    if (!in.line_neutral_loop.known && in.earthing == Earthing::tn_c_s) {
+        out.zn_most = ledger.let(most_name, out.ze_most * 1.0);
+        out.zn_least = ledger.let(least_name, out.ze_least * 1.0);
+        s.assumed.push_back("on TN-C-S the line-neutral loop at the origin is taken as equal to Ze");
+        return;
+    }
+    const auto settled = settler.settle(in.line_neutral_loop,
+                                        {zn_pointer, "line-neutral loop at the origin", "ln_loop.tt"});
+    out.zn_most = ledger.stated(most_name, settled.bounds.most, settled.from);
+    out.zn_least = ledger.stated(least_name, settled.bounds.least, settled.from);
+}
+
+template <class L>
+void fault_level(L& ledger, Settler& settler, Setting<L>& s) {
+    const site::Intake& in = s.job->intake;
+    SupplySetting<L>& out = s.supply;
+    const Name name{"Ipf", "largest fault current at the origin", 0, "", "434.1"};
+    const auto from_neutral =
+        ledger.let({"Ipf.n", "line to neutral, from the loop"}, out.c_max * out.u0 / out.zn_least);
+    const auto from_earth =
+        ledger.let({"Ipf.e", "line to earth, from the loop"}, out.c_max * out.u0 / out.ze_least);
+    if (!in.pscc.known && !in.pefc.known) {
+        out.pscc = ledger.let(name, most(from_neutral, from_earth));
+        return;
+    }
+    const bool line = in.pscc.known;
+    const auto settled = settler.settle(
+        line ? in.pscc : in.pefc,
+        {line ? pscc_pointer : "/intake/pefc_ka", "prospective fault current at the origin", "pscc"},
+        1000);
+    const auto stated =
+        ledger.stated({"Ipf.stated", "fault current at the origin"}, settled.bounds.most, settled.from);
+    out.pscc = line ? ledger.let(name, most(stated, from_earth))
+                    : ledger.let(name, most(stated, from_neutral));
+}
+
+}  // namespace
+
+template <class L>
+void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
+    const site::Intake& in = s.job->intake;
+    const tables::Limits& limits = s.catalogue->limits;
+    s.supply.system = in.earthing;
+    s.supply.u0 = ledger.stated({"U0", "voltage to earth"}, in.u0, "survey");
+    s.supply.c_min = ledger.table({"c.min", "voltage factor for the smallest fault"}, limits.c_min);
+    s.supply.c_max = ledger.table({"c.max", "voltage factor for the largest fault"}, limits.c_max);
+    const Name ra_name{"RA.house", "electrode of the house, the largest it may be"};
+    if (in.earthing == Earthing::tt) {
+        const auto ra = settler.settle(
+            in.electrode.known ? in.electrode : in.ze,
+            {in.electrode.known || !in.ze.known ? "/intake/electrode_ohm" : ze_pointer,
+             "resistance of the house's electrode", "electrode.house"});
+        s.supply.ra_most = ledger.stated(ra_name, ra.bounds.most, ra.from);
+    } else {
+        s.supply.ra_most = ledger.stated(ra_name, ohms(0), "not a TT supply");
+    }
+    earth_loop(ledger, settler, s);
+    neutral_loop(ledger, settler, s);
+    fault_level(ledger, settler, s);
+}
+
+template void prepare_supply(Silent&, Settler&, Setting<Silent>&);
+template void prepare_supply(Recording&, Settler&, Setting<Recording>&);
+
+}  // namespace toft::study

@@ -1,0 +1,66 @@
+#pragma once
+// Everything the tables hold, typed, checked and immutable. Parsed once from memory; rows are then
+// read by reference for as long as the catalogue lives.
+
+#include "base/outcome.h"
+#include "tables/cable.h"
+#include "tables/device.h"
+#include "tables/embedded.h"
+#include "tables/rulebook.h"
+
+#include <deque>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toft::tables {
+
+/// One entry of the bibliography.
+struct Source {
+    std::string key;
+    std::string title;
+    std::string edition;
+    std::string where;
+    std::string seen;  ///< "in print", "in reprint", "not seen"
+    std::string note;
+};
+
+struct Catalogue {
+    std::string version;
+    std::vector<Source> sources;
+    std::deque<Citation> citations;  ///< one per cited row; never moves
+
+    std::vector<Conductor> conductors;
+    std::vector<Cable> cables;  ///< by cores, then section
+    CableConstants cable_constants;
+
+    std::vector<Device> devices;  ///< by standard, curve, breaking capacity, rating
+    RcdTimes rcd_general;
+    RcdTimes rcd_delayed;
+    std::vector<RunRcd> run_rcds;
+
+    Limits limits;
+    std::vector<BondingStep> main_bonding;
+    std::vector<DepthAdvice> depth_advice;
+    std::vector<Dependability> dependability;
+    std::vector<OpenRange> open_ranges;
+    std::vector<Soil> soils;
+    std::vector<Point> rod_parallel;  ///< factor over number of rods
+
+    Catalogue() = default;
+    Catalogue(Catalogue&&) = default;
+    Catalogue& operator=(Catalogue&&) = default;
+    Catalogue(const Catalogue&) = delete;
+    Catalogue& operator=(const Catalogue&) = delete;
+};
+
+/// Builds the catalogue from files by name; all faults of all files at once.
+Outcome<Catalogue> load_catalogue(EmbeddedFiles files);
+
+/// The copper conductor of that section, or null.
+const Conductor* find_conductor(const Catalogue& catalogue, SquareMillimetres section);
+
+/// The range for an open fact, or null.
+const OpenRange* find_open_range(const Catalogue& catalogue, std::string_view fact);
+
+}  // namespace toft::tables

@@ -1,0 +1,125 @@
+#include "tables/sheet.h"
+
+#include <fmt/format.h>
+
+#include <map>
+
+namespace toft::tables {
+
+namespace {
+
+using LimitMap = std::map<std::string, Cited<double>>;
+
+LimitMap read_limits(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
+    Sheet sheet(files, "rules/limit.csv", catalogue.citations, faults);
+    LimitMap limits;
+    for (std::size_t i = 0; i < sheet.rows(); ++i) {
+        limits[sheet.word(i, "key")] = sheet.figure(i, "value");
+    }
+    return limits;
+}
+
+class LimitPicker {
+public:
+    LimitPicker(const LimitMap& map, Faults& faults) : map_(map), faults_(faults) {}
+
+    template <class Quantity>
+    void pick(Cited<Quantity>& into, const char* key, double scale = 1) {
+        const auto found = map_.find(key);
+        if (found == map_.end()) {
+            faults_.push_back(
+                {"data", "rules/limit.csv", fmt::format("there is no limit {}", key), "", {}});
+            return;
+        }
+        into = {Quantity(found->second.value * scale), found->second.citation};
+    }
+
+private:
+    const LimitMap& map_;
+    Faults& faults_;
+};
+
+void fill_limits(Limits& l, LimitPicker pick) {
+    constexpr double kilo = 1000;
+    constexpr double milli = 1e-3;
+    pick.pick(l.u0, "u0");
+    pick.pick(l.c_min, "c.min");
+    pick.pick(l.c_max, "c.max");
+    pick.pick(l.disconnection_tn, "disconnection.tn.run");
+    pick.pick(l.disconnection_tt, "disconnection.tt.run");
+    pick.pick(l.drop_run, "drop.run");
+    pick.pick(l.drop_lighting, "drop.lighting");
+    pick.pick(l.drop_other, "drop.other");
+    pick.pick(l.touch_voltage, "touch.voltage");
+    pick.pick(l.electrode_stable, "electrode.stable");
+    pick.pick(l.residual_socket, "residual.socket", milli);
+    pick.pick(l.residual_ratio, "residual.ratio");
+    pick.pick(l.overload_i2, "overload.i2");
+    pick.pick(l.buried_cc, "buried.cc");
+    pick.pick(l.test_factor, "test.factor");
+    pick.pick(l.reach, "reach");
+    pick.pick(l.extraneous, "extraneous", kilo);
+    pick.pick(l.declared_ze_tncs, "declared.ze.tn-c-s");
+    pick.pick(l.declared_ze_tns, "declared.ze.tn-s");
+    pick.pick(l.declared_tt_source, "declared.tt.source");
+    pick.pick(l.declared_pscc, "declared.pscc", kilo);
+    pick.pick(l.assembly_conditional, "assembly.conditional", kilo);
+    pick.pick(l.assembly_fuse, "assembly.fuse");
+    pick.pick(l.bond_half, "bond.half");
+    pick.pick(l.bond_min, "bond.min");
+    pick.pick(l.bond_max, "bond.max");
+    pick.pick(l.separate_min_protected, "separate.min.protected");
+    pick.pick(l.separate_min, "separate.min");
+    pick.pick(l.separate_buried, "separate.buried");
+    pick.pick(l.fault_longest, "fault.longest");
+    pick.pick(l.rod_length, "rod.length");
+    pick.pick(l.rod_diameter, "rod.diameter", milli);
+}
+
+void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
+    Sheet bonding(files, "rules/main_bonding.csv", c.citations, faults);
+    for (std::size_t i = 0; i < bonding.rows(); ++i) {
+        c.main_bonding.push_back(
+            {square_millimetres(bonding.number(i, "neutral_over_mm2")),
+             square_millimetres(bonding.number(i, "neutral_to_mm2")),
+             bonding.cited(i, square_millimetres(bonding.number(i, "bond_mm2")))});
+    }
+    Sheet depth(files, "rules/depth_advice.csv", c.citations, faults);
+    for (std::size_t i = 0; i < depth.rows(); ++i) {
+        c.depth_advice.push_back(
+            {depth.word(i, "surface"), depth.cited(i, metres(depth.number(i, "depth_m")))});
+    }
+    Sheet trust(files, "rules/dependability.csv", c.citations, faults);
+    for (std::size_t i = 0; i < trust.rows(); ++i) {
+        c.dependability.push_back({trust.word(i, "earthing"), trust.word(i, "protective"),
+                                   trust.figure(i, "ordinal")});
+    }
+    Sheet open(files, "rules/unknown.csv", c.citations, faults);
+    for (std::size_t i = 0; i < open.rows(); ++i) {
+        c.open_ranges.push_back({open.word(i, "fact"), open.figure(i, "low"),
+                                 open.figure(i, "high"), open.word(i, "unit")});
+    }
+}
+
+void read_earth(EmbeddedFiles files, Catalogue& c, Faults& faults) {
+    Sheet soil(files, "earth/soil.csv", c.citations, faults);
+    for (std::size_t i = 0; i < soil.rows(); ++i) {
+        c.soils.push_back({soil.word(i, "soil"),
+                           soil.cited(i, ohm_metres(soil.number(i, "low_ohm_m"))),
+                           soil.cited(i, ohm_metres(soil.number(i, "high_ohm_m")))});
+    }
+    Sheet rods(files, "earth/rod_parallel.csv", c.citations, faults);
+    for (std::size_t i = 0; i < rods.rows(); ++i) rods.points(c.rod_parallel, i, "rods", "factor");
+    sort_points(c.rod_parallel);
+}
+
+}  // namespace
+
+void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
+    const LimitMap limits = read_limits(files, catalogue, faults);
+    fill_limits(catalogue.limits, LimitPicker(limits, faults));
+    read_rule_tables(files, catalogue, faults);
+    read_earth(files, catalogue, faults);
+}
+
+}  // namespace toft::tables

@@ -1,0 +1,81 @@
+#pragma once
+// The figures of the rules: limits, sizes by table, ranges used for facts nobody knows.
+
+#include "base/citation.h"
+#include "base/units.h"
+
+#include <string>
+#include <vector>
+
+namespace toft::tables {
+
+/// Single limits, each with its clause.
+struct Limits {
+    Cited<Volts> u0;
+    Cited<double> c_min;
+    Cited<double> c_max;
+    Cited<Seconds> disconnection_tn;
+    Cited<Seconds> disconnection_tt;
+    Cited<double> drop_run;       ///< per cent
+    Cited<double> drop_lighting;  ///< per cent, origin to lamp
+    Cited<double> drop_other;     ///< per cent, origin to any other load
+    Cited<Volts> touch_voltage;
+    Cited<Ohms> electrode_stable;
+    Cited<Amperes> residual_socket;
+    Cited<double> residual_ratio;
+    Cited<double> overload_i2;
+    Cited<double> buried_cc;
+    Cited<double> test_factor;
+    Cited<Metres> reach;
+    Cited<Ohms> extraneous;
+    Cited<Ohms> declared_ze_tncs;
+    Cited<Ohms> declared_ze_tns;
+    Cited<Ohms> declared_tt_source;
+    Cited<Amperes> declared_pscc;
+    Cited<Amperes> assembly_conditional;  ///< domestic board behind a service fuse …
+    Cited<Amperes> assembly_fuse;         ///< … of at most this rating
+    Cited<double> bond_half;
+    Cited<SquareMillimetres> bond_min;
+    Cited<SquareMillimetres> bond_max;
+    Cited<SquareMillimetres> separate_min_protected;
+    Cited<SquareMillimetres> separate_min;
+    Cited<SquareMillimetres> separate_buried;
+    Cited<Seconds> fault_longest;
+    Cited<Metres> rod_length;    ///< of the rod proposed where none is stated
+    Cited<Metres> rod_diameter;
+};
+
+/// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
+struct BondingStep {
+    SquareMillimetres over;
+    SquareMillimetres to;
+    Cited<SquareMillimetres> bond;
+};
+
+struct DepthAdvice {
+    std::string surface;
+    Cited<Metres> depth;
+};
+
+/// How much the protective path can be trusted: a rank, higher is better.
+struct Dependability {
+    std::string earthing;
+    std::string protective;
+    Cited<double> rank;
+};
+
+/// The range used for a fact that the survey leaves open.
+struct OpenRange {
+    std::string fact;
+    Cited<double> low;
+    Cited<double> high;
+    std::string unit;
+};
+
+struct Soil {
+    std::string word;
+    Cited<OhmMetres> low;
+    Cited<OhmMetres> high;
+};
+
+}  // namespace toft::tables

@@ -1,0 +1,58 @@
+#pragma once
+// One table while it is being read: cells by column name, a citation per row, faults collected.
+
+#include "tables/catalogue.h"
+#include "tables/csv.h"
+
+#include <string>
+#include <string_view>
+
+namespace toft::tables {
+
+class Sheet {
+public:
+    /// Opens file `name` of `files`. A missing or malformed file leaves an empty sheet and a fault.
+    Sheet(EmbeddedFiles files, std::string_view name, std::deque<Citation>& citations,
+          Faults& faults);
+
+    std::size_t rows() const { return table_.rows.size(); }
+
+    /// The cell as text; a missing column is a fault.
+    std::string word(std::size_t row, std::string_view column);
+    /// The cell as a finite number; anything else is a fault and reads as 0.
+    double number(std::size_t row, std::string_view column);
+    /// The row's citation, made on first use. Valid as long as the catalogue.
+    const Citation* cite(std::size_t row);
+
+    template <class T>
+    Cited<T> cited(std::size_t row, T value) {
+        return {value, cite(row)};
+    }
+    /// The row's number in `column` with its citation.
+    Cited<double> figure(std::size_t row, std::string_view column) {
+        return cited(row, number(row, column));
+    }
+    /// Two-column table as points sorted by `x`.
+    void points(std::vector<Point>& into, std::size_t row, std::string_view x, std::string_view y) {
+        into.push_back({number(row, x), figure(row, y)});
+    }
+
+    void fault(std::size_t row, std::string says);
+
+private:
+    std::string name_;
+    CsvTable table_;
+    std::vector<const Citation*> made_;
+    std::deque<Citation>& citations_;
+    Faults& faults_;
+};
+
+/// Sorts points by abscissa.
+void sort_points(std::vector<Point>& points);
+
+/// The readers of the three parts of the catalogue; each adds its faults.
+void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_devices(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+
+}  // namespace toft::tables

@@ -1,0 +1,6 @@
+// must say: conversion from 'toft::Celsius' to non-scalar type
+#include "base/temperature.h"
+
+using namespace toft;
+
+Kelvins rise = celsius(70);

@@ -1,0 +1,6 @@
+// must say: cannot convert
+#include "base/units.h"
+
+using namespace toft;
+
+double u = volts(230);

@@ -1,0 +1,128 @@
+#include "site/validate.h"
+
+#include "support/draws.h"
+#include "support/jobs.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace toft::site {
+namespace {
+
+class Validation : public ::testing::Test {
+protected:
+    /// The codes of all faults, in order.
+    std::vector<std::string> codes() const {
+        std::vector<std::string> list;
+        for (const Fault& fault : validate(job_)) list.push_back(fault.code);
+        return list;
+    }
+    void expect_only(const std::string& code, const std::string& pointer) const {
+        const Faults faults = validate(job_);
+        ASSERT_EQ(faults.size(), 1u);
+        EXPECT_EQ(faults[0].code, code);
+        EXPECT_EQ(faults[0].pointer, pointer);
+        EXPECT_FALSE(faults[0].says.empty());
+    }
+
+    Job job_ = support::plain_job();
+};
+
+using Codes = std::vector<std::string>;
+
+TEST_F(Validation, APlainJobIsSound) { EXPECT_EQ(codes(), Codes{}); }
+
+TEST_F(Validation, AMisspeltBuildingIsNamedWithWhatWasMeant) {
+    job_.runs[0].to = "shedd";
+    const Faults faults = validate(job_);
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].code, "unknown-building");
+    EXPECT_EQ(faults[0].pointer, "/runs/0/to");
+    EXPECT_EQ(faults[0].nearest, "shed");
+    EXPECT_EQ(faults[0].allowed, (std::vector<std::string>{"house", "shed"}));
+}
+
+TEST_F(Validation, OneBuildingAndOnlyOneHasTheIntake) {
+    job_.buildings[1].origin = true;
+    EXPECT_EQ(codes().front(), "origin");
+    job_.buildings[0].origin = false;
+    job_.buildings[1].origin = false;
+    EXPECT_EQ(codes().front(), "origin");
+}
+
+TEST_F(Validation, IdsAreUnique) {
+    job_.buildings.push_back(job_.buildings[1]);
+    expect_only("duplicate-id", "/buildings/2/id");
+}
+
+TEST_F(Validation, AJobNeedsARunAndARunNeedsALeg) {
+    job_.runs[0].legs.clear();
+    expect_only("no-leg", "/runs/0/legs");
+    job_.runs.clear();
+    expect_only("no-run", "/runs");
+}
+
+TEST_F(Validation, ARunNeverFeedsItsOwnStartNorTheIntake) {
+    job_.runs[0].to = "house";
+    EXPECT_EQ(codes(), Codes{"cycle"});
+    job_.runs[0].from = "shed";
+    EXPECT_EQ(codes(), Codes{"cycle"});
+}
+
+TEST_F(Validation, ARunThatLeadsNowhereIsAnOrphan) {
+    job_.buildings.push_back(job_.buildings[1]);
+    job_.buildings[2].id = "barn";
+    expect_only("orphan", "/buildings/2");
+    job_.runs[0].from = "barn";
+    EXPECT_EQ(codes(), (Codes{"orphan", "orphan"}));
+}
+
+TEST_F(Validation, OneRunAtATimeInThisVersion) {
+    job_.buildings.push_back(job_.buildings[1]);
+    job_.buildings[2].id = "barn";
+    job_.runs.push_back(job_.runs[0]);
+    job_.runs[1].id = "second";
+    job_.runs[1].to = "barn";
+    expect_only("too-many-runs", "/runs");
+}
+
+TEST_F(Validation, ABuildingFedTwiceIsSaid) {
+    job_.runs.push_back(job_.runs[0]);
+    EXPECT_EQ(codes(), (Codes{"duplicate-id", "fed-twice", "too-many-runs"}));
+}
+
+TEST_F(Validation, TheBuildingFedHasALoad) {
+    job_.buildings[1].load = {};
+    const Faults faults = validate(job_);
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].code, "no-load");
+    EXPECT_EQ(faults[0].allowed, (std::vector<std::string>{"load_a", "load_w", "circuits"}));
+}
+
+TEST_F(Validation, EveryCircuitHasWattsOrADevice) {
+    job_.buildings[1].load = {};
+    Circuit lights;
+    lights.name = "lights";
+    job_.buildings[1].circuits = {lights};
+    expect_only("no-load", "/buildings/1/circuits/0");
+    job_.buildings[1].circuits[0].device = NamedDevice{"BS EN 60898", "B", amperes(6)};
+    EXPECT_EQ(codes(), Codes{});
+    job_.buildings[1].circuits[0].device.reset();
+    job_.buildings[1].circuits[0].load_w = support::measured(100.0);
+    EXPECT_EQ(codes(), Codes{});
+}
+
+TEST_F(Validation, AllFaultsAreFoundTogether) {
+    job_.buildings[0].origin = false;
+    job_.runs[0].from = "nowhere";
+    job_.runs[0].legs.clear();
+    EXPECT_EQ(codes(), (Codes{"origin", "unknown-building", "no-leg"}));
+}
+
+RC_GTEST_PROP(ValidationLaw, AnyDrawnJobIsSound, ()) {
+    const Job job = support::job_of(*support::any_drawn());
+    for (const Fault& fault : validate(job)) RC_FAIL(fault.says);
+}
+
+}  // namespace
+}  // namespace toft::site

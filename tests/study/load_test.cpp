@@ -1,0 +1,99 @@
+#include "study/setting_parts.h"
+
+#include "support/jobs.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace toft::study {
+namespace {
+
+using support::measured;
+using support::prepared;
+
+site::Circuit circuit(site::CircuitKind kind, double watts, double power_factor) {
+    site::Circuit c;
+    c.name = "circuit";
+    c.kind = kind;
+    c.load_w = measured(watts);
+    c.power_factor = measured(power_factor);
+    return c;
+}
+
+site::Job job_of(std::vector<site::Circuit> circuits) {
+    site::Job job = support::plain_job();
+    site::Building& shed = job.buildings[1];
+    shed.load = {};
+    shed.power_factor = {};
+    shed.circuits = std::move(circuits);
+    return job;
+}
+
+bool assumes(const Setting<Silent>& setting, const std::string& words) {
+    return std::any_of(setting.assumed.begin(), setting.assumed.end(), [&](const std::string& s) {
+        return s.find(words) != std::string::npos;
+    });
+}
+
+TEST(Load, StatedAmperesAreTheDesignCurrent) {
+    const site::Job job = support::plain_job();
+    EXPECT_EQ(prepared(job).ib, amperes(20));
+}
+
+TEST(Load, LaterLoadIsAddedToThePresentOne) {
+    site::Job job = support::plain_job();
+    job.buildings[1].future_load = measured(amperes(8));
+    EXPECT_EQ(prepared(job).ib, amperes(28));
+}
+
+TEST(Load, WattsAtAPowerFactorDrawMoreThanWattsOverVolts) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = {};
+    job.buildings[1].load_w = measured(4600.0);
+    job.buildings[1].power_factor = measured(0.8);
+    EXPECT_NEAR(prepared(job).ib.number(), 4600 / 0.8 / 230, 1e-12);
+    EXPECT_EQ(prepared(job).power_factor, 0.8);
+}
+
+TEST(Load, APowerFactorThatNobodyStatedIsSaidToBeAssumed) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = {};
+    job.buildings[1].load_w = measured(4600.0);
+    job.buildings[1].power_factor = {};
+    EXPECT_NEAR(prepared(job).ib.number(), 20, 1e-12);
+    EXPECT_TRUE(assumes(prepared(job), "power factor not stated"));
+}
+
+TEST(Load, CircuitsAddUpWithoutDiversityAndThatIsSaid) {
+    site::Circuit sockets;
+    sockets.kind = site::CircuitKind::socket_radial;
+    sockets.device = site::NamedDevice{"BS EN 60898", "B", amperes(20)};
+    const site::Job job = job_of({circuit(site::CircuitKind::motor, 1840, 0.8), sockets});
+    EXPECT_NEAR(prepared(job).ib.number(), 1840 / 0.8 / 230 + 20, 1e-12);
+    EXPECT_TRUE(assumes(prepared(job), "without diversity"));
+}
+
+TEST(Load, TheWholeHasThePowerFactorOfItsParts) {
+    const site::Job job = job_of({circuit(site::CircuitKind::motor, 800, 0.8),
+                                  circuit(site::CircuitKind::fixed_load, 1000, 1)});
+    EXPECT_NEAR(prepared(job).power_factor, 1800.0 / 2000.0, 1e-12);
+}
+
+TEST(Load, LightsMakeTheDropAllowanceTheTighter) {
+    site::Job lights = job_of({circuit(site::CircuitKind::lighting, 200, 1)});
+    lights.wishes.drop_run = measured(4.0);
+    EXPECT_EQ(prepared(lights).drop_limit, 3);
+    site::Job heat = job_of({circuit(site::CircuitKind::fixed_load, 200, 1)});
+    heat.wishes.drop_run = measured(4.0);
+    EXPECT_EQ(prepared(heat).drop_limit, 4);
+}
+
+TEST(Load, NoWishLiftsTheRunAboveWhatAnyLoadMayLose) {
+    site::Job job = support::plain_job();
+    job.wishes.drop_run = measured(9.0);
+    EXPECT_EQ(prepared(job).drop_limit, 5);
+}
+
+}  // namespace
+}  // namespace toft::study

@@ -1,0 +1,89 @@
+#include "study/setting.h"
+
+#include "support/catalogue.h"
+#include "support/draws.h"
+#include "support/jobs.h"
+#include "support/working.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace toft::study {
+namespace {
+
+TEST(Setting, AFullySurveyedJobLeavesNothingOpen) {
+    const site::Job job = support::plain_job();
+    const auto setting = support::prepared(job);
+    for (const OpenFact& fact : setting.open) ADD_FAILURE() << fact.pointer;
+    for (const std::string& said : setting.assumed) ADD_FAILURE() << said;
+}
+
+TEST(Setting, PointsAtTheRunAndTheBuildingItFeeds) {
+    const site::Job job = support::plain_job();
+    const auto setting = support::prepared(job);
+    EXPECT_EQ(setting.job, &job);
+    EXPECT_EQ(setting.run, &job.runs[0]);
+    EXPECT_EQ(setting.building_facts, &job.buildings[1]);
+}
+
+/// The job with everything left out that may be left out.
+site::Job bare_job() {
+    site::Job job = support::plain_job();
+    job.intake = {};
+    job.ground = {};
+    site::Building& shed = job.buildings[1];
+    shed.reach_of_house_earth = {};
+    site::Leg& leg = job.runs[0].legs[0];
+    leg.other_loaded_circuits = {};
+    leg.depth = {};
+    return job;
+}
+
+TEST(Setting, WhatTheSurveyLeavesOutIsListedWithItsRangeAndItsSource) {
+    const site::Job job = bare_job();
+    const auto setting = support::prepared(job);
+    EXPECT_GE(setting.open.size(), 8u);
+    for (const OpenFact& fact : setting.open) {
+        EXPECT_EQ(fact.pointer.front(), '/');
+        EXPECT_FALSE(fact.says.empty()) << fact.pointer;
+        EXPECT_LE(fact.low, fact.high) << fact.pointer;
+        EXPECT_FALSE(fact.unit.empty() && !fact.stated) << fact.pointer;
+    }
+}
+
+TEST(Setting, TheWorseEndIsNeverTheBetterOne) {
+    const site::Job job = bare_job();
+    const auto worse = support::prepared(job, {End::worse, {}});
+    const auto better = support::prepared(job, {End::better, {}});
+    EXPECT_GT(worse.supply.ze_most, better.supply.ze_most);
+    EXPECT_LT(worse.supply.ze_least, better.supply.ze_least);
+    EXPECT_GT(worse.supply.pscc, better.supply.pscc);
+    EXPECT_LT(worse.legs[0].factors.total, better.legs[0].factors.total);
+    EXPECT_LT(worse.building.reach_least, better.building.reach_least);
+    EXPECT_GT(worse.building.ra_most, better.building.ra_most);
+}
+
+TEST(Setting, OneFactCanStandAtAnotherEndThanTheRest) {
+    const site::Job job = bare_job();
+    const auto worse = support::prepared(job);
+    const auto mixed =
+        support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}});
+    EXPECT_LT(mixed.supply.ze_most, worse.supply.ze_most);
+    EXPECT_EQ(mixed.legs[0].factors.total, worse.legs[0].factors.total);
+}
+
+RC_GTEST_PROP(Setting, PreparingWritesWorkingThatHoldsWhateverIsMissing, ()) {
+    site::Job job = *rc::gen::arbitrary<bool>() ? support::job_of(*support::any_drawn()) : bare_job();
+    job.intake.earthing =
+        *rc::gen::element(site::Earthing::tn_s, site::Earthing::tn_c_s, site::Earthing::tt);
+    if (*rc::gen::arbitrary<bool>()) job.intake.ze = {};
+    if (*rc::gen::arbitrary<bool>()) job.intake.line_neutral_loop = {};
+    if (*rc::gen::arbitrary<bool>()) job.intake.pscc = support::measured(kiloamperes(2));
+    job.buildings[1].electrode.rods = support::measured(*rc::gen::inRange(1, 5) * 1.0);
+    Recording ledger;
+    prepare(ledger, support::catalogue(), job, 0, {});
+    for (const std::string& wrong : support::wrong_lines(ledger.lines())) RC_FAIL(wrong);
+}
+
+}  // namespace
+}  // namespace toft::study

@@ -1,0 +1,89 @@
+#include "support/jobs.h"
+
+#include "support/catalogue.h"
+
+namespace toft::support {
+
+namespace {
+
+site::Intake plain_intake() {
+    site::Intake in;
+    in.earthing = site::Earthing::tn_c_s;
+    in.ze = measured(ohms(0.2));
+    in.line_neutral_loop = measured(ohms(0.2));
+    in.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(100)};
+    in.supply_neutral = measured(square_millimetres(25));
+    in.earthing_conductor = measured(square_millimetres(16));
+    in.main_bonding = measured(square_millimetres(10));
+    in.board.spare_ways = measured(2.0);
+    in.board.max_device = measured(amperes(63));
+    in.board.behind_rcd = measured(amperes(0));
+    return in;
+}
+
+site::Ground plain_ground() {
+    site::Ground ground;
+    ground.soil = "clay";
+    ground.resistivity = measured(ohm_metres(50));
+    ground.thermal_resistivity = measured(1.5);
+    ground.temperature = measured(celsius(15));
+    return ground;
+}
+
+}  // namespace
+
+site::Leg plain_leg(site::LegMethod method, double length_m) {
+    site::Leg leg;
+    leg.method = method;
+    leg.length = measured(metres(length_m));
+    leg.ambient = measured(celsius(20));
+    leg.other_loaded_circuits = measured(0.0);
+    leg.depth = measured(metres(0.6));
+    return leg;
+}
+
+site::Job job_with_legs(std::vector<site::Leg> legs) {
+    site::Building house;
+    house.id = "house";
+    house.origin = true;
+    site::Building shed;
+    shed.id = "shed";
+    shed.use = site::Use::shed;
+    shed.stands_in_ground = site::Answer::no;
+    shed.reach_of_house_earth = measured(metres(20));
+    shed.load = measured(amperes(20));
+    shed.power_factor = measured(1.0);
+    shed.electrode.rods = measured(1.0);
+    shed.electrode.length = measured(metres(2.4));
+    shed.electrode.diameter = measured(millimetres(14.2));
+    site::Run run;
+    run.id = "run";
+    run.from = "house";
+    run.to = "shed";
+    run.legs = std::move(legs);
+    site::Job job;
+    job.title = "plain";
+    job.intake = plain_intake();
+    job.ground = plain_ground();
+    job.buildings = {house, shed};
+    job.runs = {run};
+    return job;
+}
+
+site::Job plain_job() { return job_with_legs({plain_leg(site::LegMethod::buried_direct)}); }
+
+study::RunScheme scheme(const tables::Cable& cable, study::Protective protective,
+                        const tables::Device& device) {
+    study::RunScheme s;
+    s.cable = &cable;
+    s.protective = protective;
+    s.device = &device;
+    return s;
+}
+
+study::Setting<Silent> prepared(const site::Job& job, const study::Corner& corner) {
+    Silent ledger;
+    return study::prepare(ledger, catalogue(), job, 0, corner);
+}
+
+}  // namespace toft::support

@@ -1,0 +1,39 @@
+#pragma once
+// A plain job for tests to vary: a house with a measured supply, one outbuilding, one run of one leg.
+
+#include "site/job.h"
+#include "study/scheme.h"
+#include "study/setting.h"
+
+namespace toft::support {
+
+/// A fact measured as one figure.
+template <class Q>
+site::Fact<Q> measured(Q value) {
+    return {true, value, value, site::Standing::measured};
+}
+
+/// A fact that the survey only brackets.
+template <class Q>
+site::Fact<Q> between(Q low, Q high) {
+    return {true, low, high, site::Standing::assumed};
+}
+
+/// House "house" (TN-C-S, Ze 0.2 ohm, line-neutral loop 0.2 ohm) feeding shed "shed" over run "run":
+/// 30 m buried direct, 20 A, unity power factor. Nothing that a calculation needs is left open.
+site::Job plain_job();
+
+/// The same with a run of `legs`.
+site::Job job_with_legs(std::vector<site::Leg> legs);
+
+/// A leg with every fact stated: 30 m, 20 °C around it, alone, 0.6 m deep.
+site::Leg plain_leg(site::LegMethod method, double length_m = 30);
+
+/// A scheme on the supply's earth.
+study::RunScheme scheme(const tables::Cable& cable, study::Protective protective,
+                        const tables::Device& device);
+
+/// The job's only run, prepared from the embedded tables. The job must outlive the setting.
+study::Setting<Silent> prepared(const site::Job& job, const study::Corner& corner = {});
+
+}  // namespace toft::support

@@ -118,7 +118,8 @@ struct TellAnswer {
 struct SchemeAnswer {
     int rank = 0;
     std::string key;
-    std::string sentence;  ///< the scheme in words
+    std::string sentence;  ///< the scheme in words: what to do
+    std::string words;     ///< the same on one short line
     std::vector<std::string> conditional_on;
     PriceAnswer price;
     double headroom = 0;

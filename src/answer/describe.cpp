@@ -97,6 +97,19 @@ std::string sentence_of(const SchemeAnswer& s) {
     return text + ".";
 }
 
+std::string short_words(const SchemeAnswer& s) {
+    const RunAnswer& run = s.run;
+    std::string text = fmt::format("{}-core {}, {}", run.cores, mm2(run.live_mm2), run.protective_conductor);
+    if (run.separate_mm2) text += " " + mm2(*run.separate_mm2);
+    text += ", " + s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
+    text += run.device.curve.empty() ? "fuse"
+                                     : fmt::format("type {} breaker {} kA", run.device.curve,
+                                                   significant(run.device.breaking_capacity_ka, 4));
+    text += ", " + run.fed_from;
+    if (run.rcd) text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
+    return text;
+}
+
 std::string nearest_sentence(const search::Dropped& dropped) {
     if (!dropped.nearest) return "";
     return fmt::format("{} misses by {} %", study::scheme_key(*dropped.nearest),
@@ -129,7 +142,7 @@ void add_duties(const Question& q, const study::Setting<Silent>& setting, Scheme
     if (s.building.electrode && !s.building.electrode->measured) {
         s.cautions.push_back("The electrode is predicted from the soil; only a test proves it.");
     }
-    const site::Use use = setting.building_facts->use;
+    const site::Use use = setting.building_facts->use.value_or(site::Use::other);
     if (use == site::Use::hot_tub || use == site::Use::pool_house || use == site::Use::caravan_pitch ||
         use == site::Use::boat_mooring || use == site::Use::animal_house || use == site::Use::stable) {
         s.needs_a_person.push_back(fmt::format(

@@ -10,6 +10,9 @@ namespace toft::answer {
 /// "Feed it with 3-core 10 mm² armoured cable from a 32 A fuse …": the scheme as one would say it.
 std::string sentence_of(const SchemeAnswer& scheme);
 
+/// The scheme on one line: "3-core 10 mm², core and armour, supply earth, 32 A fuse, tails".
+std::string short_words(const SchemeAnswer& scheme);
+
 /// What a near miss missed by.
 std::string nearest_sentence(const search::Dropped& dropped);
 

@@ -42,6 +42,7 @@ public:
         figures();
         building();
         out_.sentence = sentence_of(out_);
+        out_.words = short_words(out_);
         house_work();
         add_duties(q_, s_, out_);
         return std::move(out_);

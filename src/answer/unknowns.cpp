@@ -1,5 +1,8 @@
 #include "answer/unknowns.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace toft::answer {
 
 namespace {
@@ -34,7 +37,7 @@ Effect between(const search::Result& a, const search::Result& b) {
 std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
                                                const std::vector<study::OpenFact>& open,
                                                const search::Result& found) {
-    std::vector<UnknownAnswer> answers;
+    std::vector<std::pair<Effect, UnknownAnswer>> judged;
     for (const study::OpenFact& fact : open) {
         Effect worst = Effect::none;
         for (study::End end : {study::End::low, study::End::high}) {
@@ -45,9 +48,13 @@ std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
                 between(found, search::search(q.catalogue, q.book, q.job, 0, options));
             if (worst < effect) worst = effect;
         }
-        answers.push_back({fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated,
-                           effect_word(worst)});
+        judged.push_back({worst, {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated,
+                                  effect_word(worst)}});
     }
+    std::stable_sort(judged.begin(), judged.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<UnknownAnswer> answers;
+    for (auto& [effect, answer] : judged) answers.push_back(std::move(answer));
     return answers;
 }
 

@@ -6,7 +6,7 @@
 
 namespace toft::answer {
 
-/// Effects of the open facts of the job; `found` is the search as things stand.
+/// Effects of the open facts of the job, the weightiest first; `found` is the search as things stand.
 std::vector<UnknownAnswer> effects_of_unknowns(const Question& question,
                                                const std::vector<study::OpenFact>& open,
                                                const search::Result& found);

@@ -9,7 +9,7 @@
 namespace toft {
 
 /// One row: abscissa and ordinate, with the row's citation.
-struct Point {
+struct TablePoint {
     double x = 0;
     Cited<double> y;
 };
@@ -24,7 +24,7 @@ struct ReadingNames {
 /// The ordinate at `x` by straight line between neighbouring rows; on a row, that row's figure.
 /// `points` must hold at least one row.
 template <class L>
-ValueIn<L, double> read_between(L& ledger, const ReadingNames& names, const Point* points,
+ValueIn<L, double> read_between(L& ledger, const ReadingNames& names, const TablePoint* points,
                                 std::size_t count, double x) {
     if (x <= points[0].x) return ledger.table(names.result, points[0].y);
     std::size_t i = 1;

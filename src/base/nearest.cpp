@@ -35,6 +35,7 @@ int word_distance(std::string_view a, std::string_view b) {
 }
 
 std::string nearest_word(std::string_view word, const std::vector<std::string>& allowed) {
+    word = word.substr(0, longest_compared);
     std::string best;
     int best_distance = 0;
     for (const std::string& candidate : allowed) {

@@ -6,7 +6,7 @@ namespace {
 
 using tables::CableConstants;
 
-const std::vector<Point>& grouping(const CableConstants& c, Laying laying) {
+const std::vector<TablePoint>& grouping(const CableConstants& c, Laying laying) {
     switch (laying) {
         case Laying::tray: return c.grouped_tray;
         case Laying::direct: return c.grouped_direct;
@@ -22,7 +22,7 @@ ValueIn<L, double> one(L& ledger, const Name& name) {
 }
 
 template <class L>
-ValueIn<L, double> read(L& ledger, const ReadingNames& names, const std::vector<Point>& points,
+ValueIn<L, double> read(L& ledger, const ReadingNames& names, const std::vector<TablePoint>& points,
                         double x) {
     return read_between(ledger, names, points.data(), points.size(), x);
 }

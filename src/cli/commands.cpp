@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 
+#include "answer/find.h"
 #include "base/nearest.h"
 #include "cli/files.h"
 #include "cli/screen.h"
@@ -14,7 +15,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
-#include <cstdlib>
+#include <optional>
 
 namespace toft::cli {
 
@@ -62,18 +63,32 @@ answer::Answer designed(const Workbench& bench, const site::Job& job, bool all) 
     return answer::design({bench.catalogue, bench.book, job, all, now_milliseconds});
 }
 
-/// The scheme of that key or rank among those shown, or null.
-const answer::SchemeAnswer* pick(const answer::Answer& answer, const std::string& which) {
-    for (const answer::SchemeAnswer& s : answer.schemes) {
-        if (which.empty() || s.key == which || std::to_string(s.rank) == which) return &s;
-    }
-    return nullptr;
+bool rank_like(const std::string& which) {
+    return !which.empty() && which.size() < 5 &&
+           which.find_first_not_of("0123456789") == std::string::npos;
 }
 
-std::vector<std::string> keys_of(const answer::Answer& answer) {
-    std::vector<std::string> keys;
-    for (const answer::SchemeAnswer& s : answer.schemes) keys.push_back(s.key);
-    return keys;
+/// The scheme of that rank in the answer's list, or of that key among all buildable ones; the
+/// recommended one when nothing is named.
+std::optional<study::RunScheme> pick(const answer::Question& question, const std::string& which) {
+    if (!which.empty() && !rank_like(which)) return answer::find_scheme(question, which);
+    for (const answer::SchemeAnswer& s : answer::design(question).schemes) {
+        if (which.empty() || std::to_string(s.rank) == which) return s.scheme;
+    }
+    return std::nullopt;
+}
+
+int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
+    if (arguments.scheme.empty()) {
+        complain("no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
+                 "(toft design lists nearest misses)\n");
+        return no_sound_scheme;
+    }
+    const bool rank = rank_like(arguments.scheme);
+    return fault_exit({{"unknown-scheme", "",
+                        rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
+                        rank ? "" : answer::nearest_scheme(question, arguments.scheme), {}}},
+                      arguments.json, "nothing to explain:");
 }
 
 }  // namespace
@@ -103,32 +118,23 @@ int design(const DesignArguments& arguments) {
 
 int explain(const ExplainArguments& arguments) {
     return with_job(arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-        const answer::Answer answer = designed(bench, job, true);
-        if (answer.schemes.empty()) {
-            complain("no scheme is sound, so there is no figure to explain; toft design says why\n");
-            return static_cast<int>(no_sound_scheme);
-        }
-        const answer::SchemeAnswer* scheme = pick(answer, arguments.scheme);
-        if (!scheme) {
-            const auto keys = keys_of(answer);
-            return fault_exit({{"unknown-scheme", "", "no sound scheme has that key or rank",
-                                nearest_word(arguments.scheme, keys), {}}},
-                              arguments.json, "nothing to explain:");
-        }
-        const answer::Recorded recorded({bench.catalogue, bench.book, job}, scheme->scheme);
+        const answer::Question question{bench.catalogue, bench.book, job};
+        const auto scheme = pick(question, arguments.scheme);
+        if (!scheme) return no_such_scheme(question, arguments);
+        const answer::Recorded recorded(question, *scheme);
+        const std::vector<std::string> names = recorded.names();
         if (arguments.name.empty()) {
-            for (const std::string& name : recorded.names()) print(name + "\n");
+            for (const std::string& name : names) print(name + "\n");
             return static_cast<int>(done);
         }
         const auto working = recorded.working(arguments.name);
         if (!working) {
-            const auto names = recorded.names();
             return fault_exit({{"unknown-figure", "", "there is no figure " + arguments.name,
                                 nearest_word(arguments.name, names), names}},
                               arguments.json, "nothing to explain:");
         }
-        print(arguments.json ? codec::write_working(*working, scheme->key)
-                             : working_screen(*working, scheme->key));
+        const std::string key = study::scheme_key(*scheme);
+        print(arguments.json ? codec::write_working(*working, key) : working_screen(*working, key));
         return static_cast<int>(done);
     });
 }

@@ -112,8 +112,9 @@ std::string others_part(const Answer& a) {
     for (std::size_t i = 1; i < a.schemes.size(); ++i) {
         const SchemeAnswer& s = a.schemes[i];
         const std::string lead =
-            fmt::format("  {:>2}  {:>7}  headroom {:>5}  ", s.rank, money(s.price.total), percent(s.headroom));
-        text += wrapped(lead, s.key + (s.conditional_on.empty() ? "" : "  (only if facts turn out well)"), 35);
+            fmt::format("  {:>2}  {:>7}  headroom {:>5}  ", s.rank, money(s.price.total),
+                        s.conditional_on.empty() ? percent(s.headroom) : "?");
+        text += wrapped(lead, s.words + (s.conditional_on.empty() ? "" : " (on conditions)"), 31);
     }
     return text;
 }
@@ -132,10 +133,11 @@ std::string unknowns_part(const Answer& a) {
     std::string text;
     if (!a.unknowns.empty()) text += heading("NOT KNOWN, AND WHAT IT DOES");
     for (const auto& u : a.unknowns) {
-        text += wrapped("  - ",
-                        fmt::format("{} ({}): {}. Read as {} to {} {}.", u.says, u.fact, u.effect,
-                                    significant(u.low, 4), significant(u.high, 4), u.unit),
-                        4);
+        const std::string range = u.unit == "no or yes"
+                                      ? "No or yes"
+                                      : fmt::format("{} to {} {}", significant(u.low, 4),
+                                                    significant(u.high, 4), u.unit);
+        text += wrapped("  - ", fmt::format("{}: {}. {} ({})", u.effect, u.says, range, u.fact), 4);
     }
     if (!a.assumed.empty()) text += heading("TAKEN FOR GRANTED");
     for (const std::string& line : a.assumed) text += wrapped("  - ", line, 4);

@@ -44,12 +44,12 @@ void add_commands(CLI::App& app, Arguments& a) {
     auto* design = app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
     design->add_option("JOB", a.design.job, "job file, or - for standard input")->required();
     design->add_flag("--json", a.design.json, "print the whole answer as JSON");
-    design->add_flag("--all", a.design.all, "every sound scheme, not only those nothing beats");
+    design->add_flag("--all", a.design.all, "all schemes that nothing beats, not only the first 24");
 
     auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
     explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
     explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
-    explain->add_option("--scheme", a.explain.scheme, "key of any sound scheme, or its rank in --all");
+    explain->add_option("--scheme", a.explain.scheme, "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
     auto* draw = app.add_subcommand("draw", "Draw house, run, outbuilding and cable to scale, as SVG");

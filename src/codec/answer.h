@@ -1,6 +1,6 @@
 #pragma once
-// The answer and faults as JSON text. Numbers carry nine significant digits, so that builds that differ
-// in last bits print the same.
+// The answer and faults as JSON text. Numbers carry nine significant digits, so that builds that
+// differ in last bits print the same.
 
 #include "answer/answer.h"
 #include "answer/recorded.h"

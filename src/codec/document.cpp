@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
 
 namespace toft::codec {
@@ -12,9 +13,15 @@ Fault text_fault(const char* code, std::string says) {
     return {code, "", std::move(says), "", {}};
 }
 
-int depth_of(std::string_view text) {
-    int depth = 0;
-    int deepest = 0;
+/// How deep and how crowded a text is, seen without parsing it.
+struct Shape {
+    std::size_t deepest = 0;    ///< objects and lists in each other
+    std::size_t most_keys = 0;  ///< in one object
+};
+
+Shape shape_of(std::string_view text) {
+    Shape shape;
+    std::vector<std::size_t> keys;  // so far, of each open object or list
     bool in_string = false;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const char c = text[i];
@@ -24,10 +31,12 @@ int depth_of(std::string_view text) {
             continue;
         }
         if (c == '"') in_string = true;
-        if (c == '{' || c == '[') deepest = std::max(deepest, ++depth);
-        if (c == '}' || c == ']') --depth;
+        if (c == '{' || c == '[') keys.push_back(0);
+        if ((c == '}' || c == ']') && !keys.empty()) keys.pop_back();
+        if (c == ':' && !keys.empty()) shape.most_keys = std::max(shape.most_keys, ++keys.back());
+        shape.deepest = std::max(shape.deepest, keys.size());
     }
-    return deepest;
+    return shape;
 }
 
 std::string place(std::string_view text, std::size_t byte) {
@@ -43,16 +52,24 @@ std::string place(std::string_view text, std::size_t byte) {
     return fmt::format("line {}, column {}", line, column);
 }
 
-/// Notes keys that stand twice in one object.
+/// Follows the parser and notes the pointers of keys that stand twice in one object.
 class KeyWatch {
 public:
     bool operator()(int, Json::parse_event_t event, Json& parsed) {
         using Event = Json::parse_event_t;
-        if (event == Event::object_start) open_.emplace_back();
-        if (event == Event::object_end && !open_.empty()) open_.pop_back();
-        if (event == Event::key && !open_.empty()) {
-            const std::string key = parsed.get<std::string>();
-            if (!open_.back().insert(key).second) repeated.insert(key);
+        switch (event) {
+            case Event::object_start: open_.emplace_back(); break;
+            case Event::array_start:
+                open_.emplace_back();
+                open_.back().list = true;
+                break;
+            case Event::key: key(parsed.get_ref<const std::string&>()); break;
+            case Event::object_end:
+            case Event::array_end:
+                open_.pop_back();
+                step();
+                break;
+            case Event::value: step(); break;
         }
         return true;
     }
@@ -60,20 +77,55 @@ public:
     std::set<std::string> repeated;
 
 private:
-    std::vector<std::set<std::string>> open_;
+    struct Place {
+        bool list = false;
+        std::size_t index = 0;
+        std::string key;
+        std::set<std::string> keys;
+    };
+
+    void step() {
+        if (!open_.empty()) ++open_.back().index;
+    }
+
+    void key(const std::string& name) {
+        open_.back().key = name;
+        if (open_.back().keys.insert(name).second || repeated.size() >= most_faults) return;
+        std::string pointer;
+        for (const Place& place : open_) {
+            pointer = child_pointer(pointer, place.list ? std::to_string(place.index) : place.key);
+        }
+        repeated.insert(pointer);
+    }
+
+    std::vector<Place> open_;
 };
+
+/// What forbids even parsing `text`; nothing when it may be parsed.
+Faults unfit(std::string_view text) {
+    if (text.size() > largest_document) {
+        return {text_fault("too-large",
+                           fmt::format("the file is too large: at most {} bytes are read",
+                                       largest_document))};
+    }
+    const Shape shape = shape_of(text);
+    if (shape.deepest > deepest_document) {
+        return {text_fault("too-deep", fmt::format("lists and objects are nested more than {} deep",
+                                                   deepest_document))};
+    }
+    if (shape.most_keys > most_keys) {
+        return {text_fault("too-many",
+                           fmt::format("an object holds {} keys; at most {} are read",
+                                       shape.most_keys, most_keys))};
+    }
+    return {};
+}
 
 }  // namespace
 
 Outcome<Json> parse_document(std::string_view text) {
-    if (text.size() > largest_document) {
-        return failed(text_fault("too-large", fmt::format("the file has {} bytes; at most {} are read",
-                                                          text.size(), largest_document)));
-    }
-    if (depth_of(text) > deepest_document) {
-        return failed(text_fault("too-deep", fmt::format("lists and objects are nested more than {} deep",
-                                                         deepest_document)));
-    }
+    Faults faults = unfit(text);
+    if (!faults.empty()) return failed(std::move(faults));
     try {
         KeyWatch watch;
         Json json = Json::parse(
@@ -81,15 +133,15 @@ Outcome<Json> parse_document(std::string_view text) {
             [&watch](int depth, Json::parse_event_t event, Json& parsed) {
                 return watch(depth, event, parsed);
             });
-        Faults faults;
-        for (const std::string& key : watch.repeated) {
-            faults.push_back(text_fault(
-                "duplicate-key", fmt::format("the key {} stands twice in one object", key)));
+        for (const std::string& pointer : watch.repeated) {
+            faults.push_back({"duplicate-key", pointer,
+                              "this key stands twice in one object; leave one out", "", {}});
         }
         if (!faults.empty()) return failed(std::move(faults));
         return json;
     } catch (const Json::parse_error& error) {
-        return failed(text_fault("not-json", fmt::format("not valid JSON at {}", place(text, error.byte))));
+        return failed(text_fault(
+            "not-json", fmt::format("not valid JSON at {}", place(text, error.byte))));
     } catch (const Json::exception&) {
         return failed(text_fault("not-json", "not valid JSON: a number is out of all range"));
     }

@@ -1,6 +1,6 @@
 #pragma once
-// JSON text to a tree, with everything hostile refused first: size, depth, bad UTF-8, repeated keys,
-// numbers out of range. Private to codec.
+// JSON text to a tree, with everything hostile refused first: size, depth, crowded objects, bad
+// UTF-8, repeated keys, numbers out of range. Private to codec.
 
 #include "base/outcome.h"
 #include "codec/limits.h"

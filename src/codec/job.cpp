@@ -3,6 +3,8 @@
 #include "codec/job_parts.h"
 #include "site/validate.h"
 
+#include <algorithm>
+
 namespace toft::codec {
 
 namespace {
@@ -26,6 +28,42 @@ site::Job read_whole(Reader& in, const tables::Catalogue& catalogue) {
     return job;
 }
 
+/// True when one pointer is the other or lies below it.
+bool related(const std::string& a, const std::string& b) {
+    const std::string& shorter = a.size() < b.size() ? a : b;
+    const std::string& longer = a.size() < b.size() ? b : a;
+    return longer.compare(0, shorter.size(), shorter) == 0 &&
+           (longer.size() == shorter.size() || longer[shorter.size()] == '/');
+}
+
+bool ends_with(const std::string& text, std::string_view end) {
+    return text.size() >= end.size() &&
+           std::string_view(text).substr(text.size() - end.size()) == end;
+}
+
+/// True when a fault of reading may be why the parts of a job do not fit together: it lies at the
+/// same place, or it hides a building, its id or that it is the origin.
+bool may_explain(const Fault& read, const Fault& cross) {
+    const bool inside = read.pointer.rfind("/buildings", 0) == 0;
+    const bool whole = inside && std::count(read.pointer.begin(), read.pointer.end(), '/') <= 2;
+    if (whole) return true;
+    if (cross.code == "origin") {
+        return inside && (read.code == "unknown-key" || ends_with(read.pointer, "/at"));
+    }
+    return related(read.pointer, cross.pointer) || (inside && ends_with(read.pointer, "/id"));
+}
+
+/// Adds what does not fit together, without what follows from the faults already found.
+void add_cross_faults(const site::Job& job, Faults& faults) {
+    const std::size_t read = faults.size();
+    for (Fault& cross : site::validate(job)) {
+        const bool explained =
+            std::any_of(faults.begin(), faults.begin() + static_cast<std::ptrdiff_t>(read),
+                        [&cross](const Fault& fault) { return may_explain(fault, cross); });
+        if (!explained && faults.size() < most_faults) faults.push_back(std::move(cross));
+    }
+}
+
 }  // namespace
 
 Outcome<site::Job> read_job(std::string_view text, const tables::Catalogue& catalogue) {
@@ -37,7 +75,7 @@ Outcome<site::Job> read_job(std::string_view text, const tables::Catalogue& cata
     Faults faults;
     Reader reader(*document, "", faults);
     site::Job job = read_whole(reader, catalogue);
-    if (faults.empty()) faults = site::validate(job);
+    add_cross_faults(job, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return job;
 }

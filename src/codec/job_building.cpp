@@ -5,6 +5,9 @@ namespace toft::codec {
 namespace {
 
 const std::vector<std::string> metals{"copper", "steel", "iron", "lead", "aluminium", "other"};
+const std::vector<std::string> cable_families{
+    "armoured XLPE copper", "armoured PVC copper",    "armoured XLPE aluminium",
+    "flat twin and earth",  "unarmoured XLPE copper", "unarmoured PVC copper"};
 
 site::Metalwork read_metal(Reader& in) {
     site::Metalwork metal;
@@ -20,12 +23,20 @@ site::Metalwork read_metal(Reader& in) {
 
 site::Electrode read_electrode(Reader& in) {
     site::Electrode electrode;
-    electrode.rods = in.fact<double>("rods", {1, 4});
+    electrode.rods = in.fact<double>("rods", {1, 4, true});
     electrode.length = in.fact<Metres>("length_m", {0.3, 30});
     electrode.diameter = in.fact<Metres>("diameter_mm", {5, 60}, 1e-3);
     electrode.resistance = in.fact<Ohms>("resistance_ohm", {0.1, 100000});
     in.finish();
     return electrode;
+}
+
+/// A circuit's own cable: checked, though nothing judges it.
+void read_cable(Reader& in) {
+    in.listed("family", cable_families, true);
+    in.number("live_mm2", {0.5, 400}, true);
+    in.number("cpc_mm2", {0.5, 400});
+    in.finish();
 }
 
 site::Circuit read_circuit(Reader& in, site::Job& job) {
@@ -40,10 +51,11 @@ site::Circuit read_circuit(Reader& in, site::Job& job) {
     in.answer("continuous");
     const bool starts = in.number("starting_multiple", {1, 15}).has_value();
     in.number("starts_per_hour", {0, 1000});
-    const bool cabled = in.takes("cable");
+    auto cable = in.object("cable");
+    if (cable) read_cable(*cable);
     in.finish();
     if (starts) job.unused.push_back(circuit.name + ": starting current is not judged here");
-    if (cabled) job.unused.push_back(circuit.name + ": its own cable is not judged here");
+    if (cable) job.unused.push_back(circuit.name + ": its own cable is not judged here");
     return circuit;
 }
 
@@ -52,17 +64,16 @@ void read_load(Reader& in, site::Building& b) {
     b.load_w = in.fact<double>("load_w", {1, 1e5});
     b.power_factor = in.fact<double>("power_factor", {0.1, 1});
     b.future_load = in.fact<Amperes>("future_load_a", {0, 400});
-    b.spare_ways = in.fact<double>("spare_ways", {0, 40});
+    b.spare_ways = in.fact<double>("spare_ways", {0, 40, true});
     if (b.load.known && b.load_w.known) {
         in.fault("contradiction", "load_w", "state load_a or load_w, not both");
     }
 }
 
 void read_place(Reader& in, site::Building& b) {
-    in.takes("at_m");
     b.origin = in.listed("at", {"origin"}) == "origin";
-    if (const auto use = in.word<site::Use>("use")) b.use = *use;
-    if (const auto made = in.word<site::Construction>("construction")) b.construction = *made;
+    b.use = in.word<site::Use>("use");
+    b.construction = in.word<site::Construction>("construction");
     b.stands_in_ground = in.answer("stands_in_ground");
     b.reach_of_house_earth = in.fact<Metres>("reach_of_house_earth_m", {0, 1000});
     b.livestock = in.answer("livestock");
@@ -73,18 +84,19 @@ void read_place(Reader& in, site::Building& b) {
 }
 
 /// [x, y] in metres from the house.
-void read_position(const Json& node, Reader& in, site::Building& b) {
-    const auto found = node.find("at_m");
-    if (found == node.end() || found->is_null()) return;
+void read_position(Reader& in, site::Building& b) {
+    const Json* at = in.takes("at_m");
+    if (!at) return;
     const auto coordinate = [](const Json& n) {
         return n.is_number() && n.get<double>() >= -2000 && n.get<double>() <= 2000;
     };
-    if (!found->is_array() || found->size() != 2 || !coordinate(found->at(0)) || !coordinate(found->at(1))) {
-        in.fault("wrong-kind", "at_m", "at_m must be two numbers, metres east and north of the house");
+    if (!at->is_array() || at->size() != 2 || !coordinate(at->at(0)) || !coordinate(at->at(1))) {
+        in.fault("wrong-kind", "at_m",
+                 "at_m must be two numbers of -2000 to 2000, metres east and north of the house");
         return;
     }
-    b.at_x_m = found->at(0).get<double>();
-    b.at_y_m = found->at(1).get<double>();
+    b.at_x_m = at->at(0).get<double>();
+    b.at_y_m = at->at(1).get<double>();
 }
 
 site::Building read_building(Reader& in, site::Job& job) {
@@ -92,7 +104,8 @@ site::Building read_building(Reader& in, site::Job& job) {
     b.id = in.text("id", true);
     b.name = in.text("name");
     read_place(in, b);
-    read_position(in.node(), in, b);
+    read_position(in, b);
+    b.metalwork_surveyed = in.has("metalwork");
     for (Reader& metal : in.objects("metalwork", 50)) b.metalwork.push_back(read_metal(metal));
     if (auto electrode = in.object("electrode")) b.electrode = read_electrode(*electrode);
     for (Reader& circuit : in.objects("circuits", 100)) {

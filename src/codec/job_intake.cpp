@@ -4,11 +4,11 @@ namespace toft::codec {
 
 namespace {
 
-const std::vector<std::string> standards{"BS 88-2",      "BS 88-3",      "BS 1361",       "BS 3036",
+const std::vector<std::string> standards{"BS 88-2",     "BS 88-3",     "BS 1361",      "BS 3036",
                                          "BS EN 60898", "BS EN 61009", "BS EN 60947-2"};
 
 void read_board(Reader& in, site::HouseBoard& board) {
-    board.spare_ways = in.fact<double>("spare_ways", {0, 40});
+    board.spare_ways = in.fact<double>("spare_ways", {0, 40, true});
     board.max_device = in.fact<Amperes>("max_device_a", {1, 125});
     board.behind_rcd = in.fact<Amperes>("behind_rcd_ma", {0, 1000}, 1e-3);
     in.finish();
@@ -39,7 +39,7 @@ void read_intake(Reader& in, site::Job& job) {
         }
     }
     if (const auto u0 = in.number("u0_v", {200, 260})) intake.u0 = volts(*u0);
-    if (const auto earthing = in.word<site::Earthing>("earthing", true)) intake.earthing = *earthing;
+    if (const auto word = in.word<site::Earthing>("earthing", true)) intake.earthing = *word;
     intake.ze = in.fact<Ohms>("ze_ohm", {0.005, 5000});
     intake.ze_declared = in.fact<Ohms>("ze_declared_ohm", {0.005, 5000});
     intake.line_neutral_loop = in.fact<Ohms>("line_neutral_loop_ohm", {0.005, 10});
@@ -63,11 +63,14 @@ void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job)
     for (const tables::Soil& soil : catalogue.soils) soils.push_back(soil.word);
     job.ground.soil = in.listed("soil", soils);
     job.ground.resistivity = in.fact<OhmMetres>("resistivity_ohm_m", {0.5, 50000});
-    for (Reader& reading : in.objects("wenner", 200)) {
+    auto readings = in.objects("wenner", 200);
+    for (Reader& reading : readings) {
         reading.number("spacing_m", {0.05, 200}, true);
         reading.number("resistance_ohm", {0.0001, 1e6}, true);
         reading.finish();
-        if (job.unused.empty()) job.unused.push_back("soil readings are kept in the job but not used here");
+    }
+    if (!readings.empty()) {
+        job.unused.push_back("soil readings are kept in the job but not used here");
     }
     job.ground.thermal_resistivity = in.fact<double>("thermal_resistivity_k_m_per_w", {0.5, 3});
     job.ground.temperature = in.fact<Celsius>("temperature_c", {0, 40});

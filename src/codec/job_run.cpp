@@ -8,9 +8,11 @@ site::Leg read_leg(Reader& in) {
     site::Leg leg;
     if (const auto method = in.word<site::LegMethod>("method", true)) leg.method = *method;
     leg.length = in.fact<Metres>("length_m", {0.05, 5000});
-    if (!in.has("length_m")) in.fault("missing", "length_m", "every leg needs its length in metres");
+    if (!in.has("length_m")) {
+        in.fault("missing", "length_m", "every leg needs its length in metres");
+    }
     leg.ambient = in.fact<Celsius>("ambient_c", {-10, 60});
-    leg.other_loaded_circuits = in.fact<double>("other_loaded_circuits", {0, 5});
+    leg.other_loaded_circuits = in.fact<double>("other_loaded_circuits", {0, 5, true});
     leg.depth = in.fact<Metres>("depth_m", {0.05, 3});
     leg.surface = in.word<site::Surface>("surface");
     leg.insulation_length = in.fact<Metres>("insulation_length_m", {0, 5000});
@@ -28,7 +30,8 @@ site::Run read_run(Reader& in) {
     run.fed_from = in.word<site::FedFrom>("fed_from");
     if (in.takes("existing")) {
         in.fault("not-supported", "existing",
-                 "existing cables are not judged by this version; leave the key out to plan a new one");
+                 "existing cables are not judged by this version; leave the key out to plan a new "
+                 "one");
     }
     in.finish();
     return run;

@@ -6,6 +6,8 @@
 namespace toft::codec {
 
 inline constexpr std::size_t largest_document = 1u << 20;  ///< bytes
-inline constexpr int deepest_document = 24;                ///< nested objects and lists
+inline constexpr std::size_t deepest_document = 24;        ///< nested objects and lists
+inline constexpr std::size_t most_keys = 200;              ///< in one object
+inline constexpr std::size_t most_faults = 1000;           ///< noted of one document
 
 }  // namespace toft::codec

@@ -10,6 +10,7 @@ namespace toft::codec {
 namespace {
 
 constexpr std::size_t longest_text = 200;
+constexpr std::size_t longest_shown = 80;
 
 const char* kind_of(const Json& node) {
     if (node.is_string()) return "text";
@@ -20,12 +21,29 @@ const char* kind_of(const Json& node) {
     return "nothing";
 }
 
+/// Foreign text fit to stand in a sentence: not too long, control characters as "?".
+std::string shown(std::string text) {
+    if (text.size() > longest_shown) {
+        std::size_t end = longest_shown;
+        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80) --end;
+        text = text.substr(0, end) + "…";
+    }
+    for (char& c : text) {
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = '?';
+    }
+    return text;
+}
+
 }  // namespace
+
+void Reader::note(Fault fault) {
+    if (faults_.size() < most_faults) faults_.push_back(std::move(fault));
+}
 
 void Reader::fault(const char* code, const char* key, std::string says, std::string nearest,
                    std::vector<std::string> allowed) {
-    faults_.push_back({code, *key ? child_pointer(pointer_, key) : pointer_, std::move(says),
-                       std::move(nearest), std::move(allowed)});
+    note({code, *key ? child_pointer(pointer_, key) : pointer_, std::move(says),
+          std::move(nearest), std::move(allowed)});
 }
 
 const Json* Reader::at(const char* key, bool required) {
@@ -58,10 +76,11 @@ std::string Reader::text(const char* key, bool required) {
     return s;
 }
 
-std::string Reader::listed(const char* key, const std::vector<std::string>& allowed, bool required) {
+std::string Reader::listed(const char* key, const std::vector<std::string>& allowed,
+                           bool required) {
     const std::string s = text(key, required);
     if (s.empty() || std::find(allowed.begin(), allowed.end(), s) != allowed.end()) return s;
-    fault("unknown-word", key, fmt::format("\"{}\" is not a word for {}", s, key),
+    fault("unknown-word", key, fmt::format("\"{}\" is not a word for {}", shown(s), key),
           nearest_word(s, allowed), allowed);
     return {};
 }
@@ -79,17 +98,21 @@ site::Answer Reader::answer(const char* key) {
 
 std::optional<double> Reader::ranged(const Json& node, const std::string& pointer, Range range) {
     if (!node.is_number()) {
-        faults_.push_back({"wrong-kind", pointer,
-                           fmt::format("must be a number, not {}", kind_of(node)), "", {}});
+        note({"wrong-kind", pointer, fmt::format("must be a number, not {}", kind_of(node)), "",
+              {}});
         return std::nullopt;
     }
     const double value = node.get<double>();
     if (!std::isfinite(value) || value < range.low || value > range.high) {
-        faults_.push_back({"out-of-range", pointer,
-                           fmt::format("{} is outside {} to {}", significant(value, 9),
-                                       significant(range.low, 9), significant(range.high, 9)),
-                           "",
-                           {}});
+        note({"out-of-range", pointer,
+              fmt::format("{} is outside {} to {}", significant(value, 9),
+                          significant(range.low, 9), significant(range.high, 9)),
+              "", {}});
+        return std::nullopt;
+    }
+    if (range.whole && value != std::floor(value)) {
+        note({"out-of-range", pointer,
+              fmt::format("{} is not a whole number", significant(value, 9)), "", {}});
         return std::nullopt;
     }
     return value;
@@ -163,8 +186,8 @@ std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
         if (node->at(i).is_object()) {
             readers.emplace_back(node->at(i), pointer, faults_);
         } else {
-            faults_.push_back({"wrong-kind", pointer,
-                               fmt::format("must be an object, not {}", kind_of(node->at(i))), "", {}});
+            note({"wrong-kind", pointer,
+                  fmt::format("must be an object, not {}", kind_of(node->at(i))), "", {}});
         }
     }
     return readers;
@@ -185,22 +208,28 @@ std::vector<std::string> Reader::list_of(const char* key, const std::vector<std:
             found.push_back(s);
             continue;
         }
-        faults_.push_back({"unknown-word", fmt::format("{}/{}", child_pointer(pointer_, key), i),
-                           fmt::format("{} is not a word for {}", entry.dump(-1, ' ', true, Json::error_handler_t::replace).substr(0, 80), key),
-                           nearest_word(s, allowed), allowed});
+        const std::string pointer = fmt::format("{}/{}", child_pointer(pointer_, key), i);
+        if (entry.is_string()) {
+            note({"unknown-word", pointer,
+                  fmt::format("\"{}\" is not a word for {}", shown(s), key),
+                  nearest_word(s, allowed), allowed});
+        } else {
+            note({"wrong-kind", pointer, fmt::format("must be text, not {}", kind_of(entry)), "",
+                  allowed});
+        }
     }
     return found;
 }
 
-bool Reader::takes(const char* key) { return at(key, false) != nullptr; }
+const Json* Reader::takes(const char* key) { return at(key, false); }
 
 void Reader::finish() {
     if (!node_.is_object()) return;
     for (const auto& [key, value] : node_.items()) {
         if (std::find(asked_.begin(), asked_.end(), key) != asked_.end()) continue;
-        faults_.push_back({"unknown-key", child_pointer(pointer_, key),
-                           fmt::format("there is no key {} here", key.substr(0, 80)),
-                           nearest_word(key, asked_), asked_});
+        note({"unknown-key", child_pointer(pointer_, key),
+              fmt::format("there is no key \"{}\" here", shown(key)), nearest_word(key, asked_),
+              asked_});
     }
 }
 

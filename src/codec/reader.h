@@ -1,6 +1,7 @@
 #pragma once
 // Reading one JSON object key by key: kinds and ranges are checked, every fault is noted with its
-// pointer, and keys nobody asked for are refused at the end. Private to codec.
+// pointer, and keys nobody asked for are refused at the end. Private to codec. After `most_faults`
+// faults no more are noted: a file can hold a million, and nobody reads them.
 
 #include "base/nearest.h"
 #include "codec/document.h"
@@ -16,6 +17,7 @@ namespace toft::codec {
 struct Range {
     double low;
     double high;
+    bool whole = false;  ///< only whole numbers
 };
 
 class Reader {
@@ -24,13 +26,13 @@ public:
         : node_(node), pointer_(std::move(pointer)), faults_(faults) {}
 
     const std::string& pointer() const { return pointer_; }
-    const Json& node() const { return node_; }
     bool has(const char* key) const { return node_.contains(key) && !node_.at(key).is_null(); }
 
     /// A text of 1 to 200 bytes; empty when left out (a fault when `required`).
     std::string text(const char* key, bool required = false);
     /// One of `allowed`; empty when left out.
-    std::string listed(const char* key, const std::vector<std::string>& allowed, bool required = false);
+    std::string listed(const char* key, const std::vector<std::string>& allowed,
+                       bool required = false);
     /// A word of an enumeration.
     template <class E>
     std::optional<E> word(const char* key, bool required = false) {
@@ -44,8 +46,8 @@ public:
     site::Answer answer(const char* key);
     /// A bare number; nothing when left out.
     std::optional<double> number(const char* key, Range range, bool required = false);
-    /// A measured quantity: a bare number or an object that says how well it is known. `unit` is what
-    /// one unit of the key is in Q's unit.
+    /// A measured quantity: a bare number or an object that says how well it is known. `unit` is
+    /// what one unit of the key is in Q's unit.
     template <class Q>
     site::Fact<Q> fact(const char* key, Range range, double unit = 1) {
         const site::Fact<double> f = known(key, range);
@@ -58,14 +60,15 @@ public:
     /// A list of listed words.
     std::vector<std::string> list_of(const char* key, const std::vector<std::string>& allowed);
 
-    /// Notes a key that may stand there but that nothing reads yet.
-    bool takes(const char* key);
+    /// What stands at a key that may be of any kind; null when left out.
+    const Json* takes(const char* key);
     /// Refuses all keys that were not asked for. Call last.
     void finish();
     void fault(const char* code, const char* key, std::string says, std::string nearest = "",
                std::vector<std::string> allowed = {});
 
 private:
+    void note(Fault fault);
     const Json* at(const char* key, bool required);
     site::Fact<double> known(const char* key, Range range);
     site::Fact<double> detailed(const Json& node, const std::string& pointer, Range range);

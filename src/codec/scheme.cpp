@@ -138,11 +138,14 @@ Json scheme_json(const SchemeAnswer& s) {
     Json findings = Json::array();
     for (const FindingAnswer& f : s.findings) findings.push_back(finding_json(f));
     Json tell = Json::array();
-    for (const TellAnswer& t : s.tell) tell.push_back({{"who", t.who}, {"when", t.when}, {"why", t.why}});
+    for (const TellAnswer& t : s.tell) {
+        tell.push_back({{"who", t.who}, {"when", t.when}, {"why", t.why}});
+    }
     Json json;
     json["rank"] = s.rank;
     json["key"] = s.key;
     json["sentence"] = s.sentence;
+    json["words"] = s.words;
     json["conditional_on"] = s.conditional_on;
     json["price"] = price_json(s.price);
     json["headroom"] = finite(s.headroom);

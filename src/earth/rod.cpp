@@ -9,7 +9,7 @@ constexpr double two_pi = 6.283185307179586;
 }  // namespace
 
 template <class L>
-ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<Point>& parallel,
+ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<TablePoint>& parallel,
                                 const Rods<L>& rods) {
     const auto single = ledger.let({"R.rod", "one rod alone", name.part, "", "BS 7430, 9.5.3"},
                                    rods.resistivity / (two_pi * rods.length) *
@@ -22,8 +22,8 @@ ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<P
     return ledger.let(name, single * factor / rods.count);
 }
 
-template Ohms rod_resistance(Silent&, const Name&, const std::vector<Point>&, const Rods<Silent>&);
-template Traced<Ohms> rod_resistance(Recording&, const Name&, const std::vector<Point>&,
+template Ohms rod_resistance(Silent&, const Name&, const std::vector<TablePoint>&, const Rods<Silent>&);
+template Traced<Ohms> rod_resistance(Recording&, const Name&, const std::vector<TablePoint>&,
                                      const Rods<Recording>&);
 
 }  // namespace toft::earth

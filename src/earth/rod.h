@@ -20,7 +20,7 @@ struct Rods {
 };
 
 template <class L>
-ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<Point>& parallel,
+ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<TablePoint>& parallel,
                                 const Rods<L>& rods);
 
 }  // namespace toft::earth

@@ -3,14 +3,13 @@
 #include "drawing/conductor_colours.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
+#include "picture/ink.h"
 #include "picture/words.h"
 
 #include <cmath>
 #include <numbers>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 

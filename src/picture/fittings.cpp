@@ -2,12 +2,11 @@
 
 #include "drawing/banded.h"
 #include "drawing/conductor_colours.h"
+#include "picture/ink.h"
 
 #include <algorithm>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 Items protective_line(const std::vector<Point>& points, double width) {
     return banded(points, conductor::yellow, conductor::green, width);

@@ -3,11 +3,10 @@
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
 #include "picture/fittings.h"
+#include "picture/ink.h"
 #include "picture/words.h"
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 

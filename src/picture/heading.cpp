@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "drawing/measure.h"
+#include "picture/ink.h"
 #include "picture/stage.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
@@ -12,8 +13,6 @@
 #include <algorithm>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -28,18 +27,33 @@ rules::Verdict standing_of(const answer::SchemeAnswer& scheme) {
 }
 
 std::string standing_words(const answer::Answer& answer, const answer::SchemeAnswer& scheme) {
-    std::string words = fmt::format("scheme {} of {}", scheme.rank, answer.schemes.size());
-    if (!scheme.conditional_on.empty()) {
-        words += ", sound only once these are known: ";
+    std::string words = fmt::format("scheme {} of {}; ", scheme.rank, answer.schemes.size());
+    if (scheme.conditional_on.empty()) {
+        words += "every rule judged is met";
+    } else {
+        words += "sound only if these facts turn out well: ";
         for (std::size_t i = 0; i < scheme.conditional_on.size(); ++i) {
             words += (i > 0 ? ", " : "") + scheme.conditional_on[i];
         }
     }
-    std::string governed;
-    for (const Span& span : rule_words(scheme.governed_by)) governed += span.text;
     words += fmt::format("; headroom {} %", significant(100 * scheme.headroom, 2));
-    if (!scheme.governed_by.empty()) words += ", set by " + governed;
+    if (scheme.governed_by.empty()) return words;
+    words += ", set by ";
+    for (const Span& span : rule_words(scheme.governed_by)) words += span.text;
     return words;
+}
+
+/// The cautions that the rules themselves gave, and those of the scheme, one a line; the last line
+/// says how many more there are.
+std::vector<std::string> caution_lines(const answer::SchemeAnswer& scheme, std::size_t most) {
+    std::vector<std::string> lines;
+    for (std::size_t i = 0; i < scheme.cautions.size() && i < most; ++i) {
+        std::string line = scheme.cautions[i];
+        const std::size_t more = scheme.cautions.size() - i - 1;
+        if (i + 1 == most && more > 0) line = fmt::format("(and {} more) {}", more, line);
+        lines.push_back(std::move(line));
+    }
+    return lines;
 }
 
 }  // namespace
@@ -48,7 +62,7 @@ std::string no_scheme_words() {
     return "No sound scheme: nothing that can be bought and laid meets every rule as things stand.";
 }
 
-Items heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme) {
+Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme) {
     Items items;
     TextStyle title{.size = 23, .weight = Weight::bold};
     items.emplace_back(text({margin, 52}, shortened(answer.job, wide, title.size, Weight::bold), title));
@@ -67,7 +81,14 @@ Items heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme) 
     const std::string words = scheme ? standing_words(answer, *scheme)
                                      : fmt::format("{} ways to build it were judged", answer.search.candidates);
     items.emplace_back(text({left, y}, shortened(words, margin + wide - left, 12), second));
-    return items;
+    if (!scheme) return {std::move(items), y + 12};
+    for (const std::string& line : caution_lines(*scheme, 2)) {
+        y += 17;
+        append(items, verdict_mark(rules::Verdict::caution, {margin + 6.6, y - 4.3}, 12));
+        items.emplace_back(
+            text({margin + 18, y}, shortened(line, wide - 18, 12), TextStyle{.size = 12}));
+    }
+    return {std::move(items), y + 12};
 }
 
 Items footing(const answer::Answer& answer) {

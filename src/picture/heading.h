@@ -12,8 +12,13 @@ namespace toft::picture {
 /// What is said in place of a scheme's sentence.
 std::string no_scheme_words();
 
-/// Title, sentence and standing. `scheme` may be null.
-drawing::Items heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme);
+struct Heading {
+    drawing::Items items;
+    double foot = 0;  ///< what stands below begins here
+};
+
+/// Title, sentence, standing and cautions. `scheme` may be null.
+Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme);
 
 drawing::Items footing(const answer::Answer& answer);
 

@@ -4,14 +4,13 @@
 #include "drawing/conductor_colours.h"
 #include "drawing/measure.h"
 #include "picture/fittings.h"
+#include "picture/ink.h"
 #include "picture/texture.h"
 #include "picture/words.h"
 
 #include <fmt/format.h>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -85,21 +84,26 @@ Items tails(const Stage& s) {
     return items;
 }
 
+void draw_wire(const std::vector<Point>& points, Sketch& sketch) {
+    sketch.draw(protective_line(points));
+    sketch.keep_line(points, 3);
+}
+
 /// How the terminal gets its earth.
 void draw_supply_earth(const Stage& s, Sketch& sketch) {
     const Box bar = terminal_box(s);
     const double y = bar.centre().y;
     switch (s.job->intake.earthing) {
         case site::Earthing::tn_s:
-            sketch.draw(protective_line({{bar.left, y}, {112, y}, {112, s.ground - 10}, {intake_x, s.ground - 10}}));
-            sketch.put(Circle{{intake_x, s.ground - 10}, 3.2, filled(palette::ink)});
+            draw_wire({{bar.left, y}, {112, y}, {112, s.ground - 14}, {intake_x, s.ground - 14}}, sketch);
+            sketch.put(Circle{{intake_x, s.ground - 14}, 3.2, filled(palette::ink)});
             break;
         case site::Earthing::tn_c_s:
-            sketch.draw(protective_line({{bar.left, y}, {cut_out_box(s).right - 4, y}}));
+            draw_wire({{bar.left, y}, {cut_out_box(s).right - 4, y}}, sketch);
             sketch.put(Circle{{cut_out_box(s).right - 4, y}, 3.2, filled(palette::ink)});
             break;
         case site::Earthing::tt:
-            sketch.draw(protective_line({{bar.left + 8, bar.bottom}, {bar.left + 8, s.ground + 12}}));
+            draw_wire({{bar.left + 8, bar.bottom}, {bar.left + 8, s.ground + 12}}, sketch);
             sketch.thing(rod({bar.left + 8, s.ground + 8}, 96), "house-rod", "the house's earth electrode");
             break;
     }
@@ -131,7 +135,7 @@ void note_supply(const Stage& s, Sketch& sketch) {
     if (!in.ze.known && in.ze_declared.known && in.earthing != site::Earthing::tt) {
         more.back() = "Ze declared " + ohms_words(in.ze_declared) + ", not measured";
     }
-    sketch.callouts.push_back(note(target, "supply " + site::word(in.earthing), more, palette::soil));
+    sketch.callouts.push_back(note(target, "supply " + site::word(in.earthing), more));
     const std::string fuse =
         in.service_fuse ? fmt::format("{} A {}", significant(in.service_fuse->rating.number(), 4),
                                       in.service_fuse->standard)
@@ -185,6 +189,7 @@ std::string rcd_words(const answer::RcdAnswer& rcd) {
 void draw_house(const Stage& s, Sketch& sketch) {
     const Box& outer = s.house_box;
     sketch.draw(building_shell(outer, 11, 58));
+    sketch.keep_line(roof_line(outer, 58), 3);
     const double room = outer.width() - 60;
     TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
     const std::string called = capital(shortened(name_or(s.house->name, s.house->id),
@@ -192,14 +197,14 @@ void draw_house(const Stage& s, Sketch& sketch) {
     sketch.thing({Item(text({outer.centre().x, outer.top - 10}, called, name))}, "name", "");
     sketch.keep({outer.left, outer.top - 2, outer.left + 12, outer.bottom});
     sketch.keep({outer.right - 12, outer.top - 2, outer.right, outer.bottom});
-    sketch.draw(tails(s));
+    sketch.thing(tails(s), "tails", "");
     sketch.thing(intake(s), "intake", "supply cable, cut-out and meter");
     draw_supply_earth(s, sketch);
     const Board board = house_board(s);
-    sketch.draw(protective_line({{150, board.box.bottom}, {150, terminal_box(s).top}}));
+    draw_wire({{150, board.box.bottom}, {150, terminal_box(s).top}}, sketch);
     sketch.thing(board_items(board), "board", "the house's board");
     if (fed_from_tails(s)) {
-        sketch.draw(protective_line({{194, board.box.bottom}, {194, terminal_box(s).top}}));
+        draw_wire({{194, board.box.bottom}, {194, terminal_box(s).top}}, sketch);
         sketch.thing(board_items(new_unit(s)), "board", "the new unit that feeds the run");
     }
     if (s.scheme && s.scheme->run.rcd) {

@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "drawing/measure.h"
 #include "drawing/placement.h"
+#include "picture/ink.h"
 #include "picture/route.h"
 #include "picture/words.h"
 
@@ -12,8 +13,6 @@
 #include <cmath>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -90,7 +89,7 @@ void draw_lengths(const Stage& s, double foot, Sketch& sketch) {
         wishes.push_back({{box_at({span.middle() - labels.back().wide / 2, s.chain + 8},
                                   labels.back().wide, labels.back().high())}});
     }
-    const Box frame{s.route.start - 60, s.chain + 8, sheet_wide - margin, foot};
+    const Box frame{s.route.start - 12, s.chain + 8, sheet_wide - margin, foot};
     const std::vector<Place> places = placed(wishes, Room{frame, {}, 3});
     std::size_t left_out = 0;
     for (std::size_t i = 0; i < places.size(); ++i) {
@@ -107,7 +106,7 @@ void draw_lengths(const Stage& s, double foot, Sketch& sketch) {
         sketch.thing(label_items(labels[i], box), "leg-length", "");
     }
     if (left_out > 0) {
-        TextStyle style{.size = letters, .colour = palette::accent, .anchor = Anchor::end};
+        TextStyle style{.size = letters, .anchor = Anchor::end, .colour = palette::accent};
         sketch.put(text({sheet_wide - margin, s.soil_foot + 14},
                         fmt::format("no room for the words of {} legs", left_out), style));
     }

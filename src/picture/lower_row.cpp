@@ -3,6 +3,7 @@
 #include "drawing/measure.h"
 #include "picture/cable_section.h"
 #include "picture/gland.h"
+#include "picture/ink.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
 #include "picture/words.h"
@@ -12,8 +13,6 @@
 #include <algorithm>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -29,9 +28,9 @@ Items armour_ends(const Stage& s, const Box& box) {
     Items items;
     const answer::RunAnswer& run = s.scheme->run;
     const double half = box.height() / 2;
-    append(items, gland_detail(armour_end(run.armour_near), "at the " + name_or(s.house->name, s.house->id),
+    append(items, gland_detail(armour_end(run.armour_near), capital(name_or(s.house->name, s.house->id)),
                                {box.left, box.top, box.right, box.top + half - 4}));
-    append(items, gland_detail(armour_end(run.armour_far), "at the " + name_or(s.far->name, s.far->id),
+    append(items, gland_detail(armour_end(run.armour_far), capital(name_or(s.far->name, s.far->id)),
                                {box.left, box.top + half + 4, box.right, box.bottom}));
     return items;
 }

@@ -2,6 +2,7 @@
 
 #include "drawing/hatch.h"
 #include "picture/fittings.h"
+#include "picture/ink.h"
 #include "picture/words.h"
 
 #include <fmt/format.h>
@@ -9,8 +10,6 @@
 #include <algorithm>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -56,6 +55,7 @@ std::string from_words(const site::Metalwork& metal) {
 
 std::vector<std::string> words_of(const Part& part) {
     std::vector<std::string> more;
+    if (part.kind == PartKind::not_surveyed) more.push_back("nobody has looked yet; if it is there:");
     if (part.metal) {
         std::string origin = part.metal->material;
         if (!origin.empty()) origin += ", ";
@@ -63,8 +63,8 @@ std::vector<std::string> words_of(const Part& part) {
         if (part.metal->insulating_section == site::Answer::yes) more.push_back("insulating section");
     }
     if (part.bond) {
-        more.push_back("bond " + mm2(part.bond->size_mm2) + " copper, at least " +
-                       mm2(part.bond->required_mm2));
+        more.push_back("bond " + mm2(part.bond->size_mm2) + " copper");
+        more.push_back("at least " + mm2(part.bond->required_mm2));
     } else {
         more.push_back("no bond asked for");
     }
@@ -76,6 +76,7 @@ void draw_bond(Point terminal, Point clamp, const Part& part, Sketch& sketch) {
     Items items = protective_line({terminal, clamp});
     items.emplace_back(Circle{clamp, 3.6, filled(palette::ink)});
     sketch.put(Group{std::move(items), {}, "", "bond", "bond to the " + part.what});
+    sketch.keep_line({terminal, clamp}, 3);
 }
 
 /// The building's own metal: bonded at its wall.
@@ -104,7 +105,19 @@ void draw_part(const Stage& s, const Part& part, Point terminal, double x, Sketc
     const bool in_ground = metal.comes_from != site::ComesFrom::ground;
     const Point target = in_ground ? Point{way.back().x + (way.back().x < x ? 30.0 : -14.0), way.back().y}
                                    : Point{x, s.ground + 46};
-    sketch.callouts.push_back(note(target, part.what, words_of(part), palette::soil));
+    sketch.callouts.push_back(note(target, part.what, words_of(part)));
+}
+
+/// Something that may be there: an outline in dashes.
+void draw_not_surveyed(const Stage& s, const Part& part, Point terminal, double x, Sketch& sketch) {
+    const Box box{x - 5, s.ground - 78, x + 5, s.ground + 74};
+    Items items;
+    items.emplace_back(Rect{box, dashed(palette::graphite, weight::thin, {5, 4})});
+    TextStyle style{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
+    items.emplace_back(text({x, s.ground - 84}, "?", style));
+    sketch.thing(std::move(items), "not-surveyed", part.what);
+    draw_bond(terminal, {x, terminal.y}, part, sketch);
+    sketch.callouts.push_back(note({x, s.ground + 50}, part.what, words_of(part)));
 }
 
 /// What is not drawn is said, its bonds first.
@@ -129,12 +142,14 @@ void draw_metalwork(const Stage& s, Point terminal, double left, Sketch& sketch)
     double x = left;
     for (std::size_t i = 0; i < std::min(most_parts, s.parts.size()); ++i) {
         const Point from = terminal + Point{0, -8 + 7 * static_cast<double>(i)};
-        if (s.parts[i].metal) {
-            draw_part(s, s.parts[i], from, x, sketch);
-            x += spacing;
-        } else {
-            draw_own_metal(s, s.parts[i], from, sketch);
+        const Part& part = s.parts[i];
+        if (part.kind == PartKind::frame) {
+            draw_own_metal(s, part, from, sketch);
+            continue;
         }
+        if (part.kind == PartKind::entering) draw_part(s, part, from, x, sketch);
+        if (part.kind == PartKind::not_surveyed) draw_not_surveyed(s, part, from, x, sketch);
+        x += spacing;
     }
     note_the_rest(s, terminal, sketch);
 }

@@ -5,6 +5,7 @@
 #include "drawing/measure.h"
 #include "picture/fittings.h"
 #include "picture/house.h"
+#include "picture/ink.h"
 #include "picture/metalwork.h"
 #include "picture/texture.h"
 #include "picture/words.h"
@@ -14,8 +15,6 @@
 #include <algorithm>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -55,12 +54,12 @@ void draw_footing(const Stage& s, Sketch& sketch) {
         sketch.draw(hatched(slab, concrete));
         return;
     }
-    if (!site::metallic(s.far->construction)) return;
+    if (!s.far->construction || !site::metallic(*s.far->construction)) return;
     for (const double x : {box.left, box.right - wall}) {
         sketch.put(Rect{box_at({x, box.bottom}, wall, 30), dashed(palette::ink, weight::thin, {4, 3})});
     }
     sketch.callouts.push_back(note({box.left + 4, box.bottom + 24}, "in the ground?",
-                                   {"not known whether the metal stands in it"}, palette::soil));
+                                   {"not known whether the metal stands in it"}));
 }
 
 void note_board(const Stage& s, Sketch& sketch) {
@@ -75,7 +74,7 @@ void note_board(const Stage& s, Sketch& sketch) {
     for (const answer::RcdAnswer& rcd : s.scheme->building.rcds) {
         std::string covers;
         for (const std::string& name : rcd.covers) covers += (covers.empty() ? "" : ", ") + name;
-        more.push_back(rcd_words(rcd) + " on " + covers);
+        more.push_back(rcd_words(rcd) + " on each way: " + covers);
     }
     sketch.callouts.insert(sketch.callouts.begin(),
                            note(board.box.centre() - Point{0, 22}, capital(head), more));
@@ -88,7 +87,9 @@ void draw_electrode(const Stage& s, Sketch& sketch) {
     const double first = s.far_box.right + 30;
     const double top = s.ground + 12;
     const double last = first + 22 * (count - 1);
-    sketch.draw(protective_line({{bar.left + 4, bar.bottom}, {bar.left + 4, top + 4}, {last, top + 4}}));
+    const std::vector<Point> wire{{bar.left + 4, bar.bottom}, {bar.left + 4, top + 4}, {last, top + 4}};
+    sketch.draw(protective_line(wire));
+    sketch.keep_line(wire, 3);
     for (int i = 0; i < count; ++i) {
         sketch.thing(rod({first + 22 * i, top}, 116), "rod", "the building's own earth rod");
     }
@@ -99,7 +100,7 @@ void draw_electrode(const Stage& s, Sketch& sketch) {
                                          electrode.measured ? "test it again when built"
                                                             : "predicted from the soil: test it");
     sketch.callouts.insert(sketch.callouts.begin(),
-                           note({first, top + 70}, "own electrode", {rods, ohms}, palette::soil));
+                           note({first, top + 70}, "own electrode", {rods, ohms}));
 }
 
 void note_earth(const Stage& s, Sketch& sketch) {
@@ -121,13 +122,18 @@ void note_earth(const Stage& s, Sketch& sketch) {
 
 void draw_outbuilding_shell(const Stage& s, Sketch& sketch) {
     const Box& box = s.far_box;
-    const double rise = s.far->construction == site::Construction::steel_container ? 6 : 48;
+    const bool flat = s.far->construction == site::Construction::steel_container;
+    const double rise = flat ? 0 : 48;
     sketch.draw(building_shell(box, wall, rise));
-    sketch.draw(wall_texture(s.far->construction, {box.left + wall, box.top, box.right - wall, box.bottom}));
+    if (s.far->construction) {
+        sketch.draw(wall_texture(*s.far->construction,
+                                 {box.left + wall, box.top, box.right - wall, box.bottom}));
+    }
     TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
-    const double above = rise > 20 ? 10 : 18;
+    const double above = flat ? 9 : 10;
+    sketch.keep_line(roof_line(box, rise), 3);
     const std::string called = capital(shortened(name_or(s.far->name, s.far->id),
-                                                 (rise > 20 ? 0.6 : 0.95) * box.width(), 13, Weight::bold));
+                                                 (flat ? 0.95 : 0.6) * box.width(), 13, Weight::bold));
     sketch.thing({Item(text({box.centre().x, box.top - above}, called, name))}, "name", "");
     sketch.keep({box.left, box.top - 2, box.left + wall, box.bottom});
     sketch.keep({box.right - wall, box.top - 2, box.right, box.bottom});
@@ -137,16 +143,22 @@ void draw_outbuilding_shell(const Stage& s, Sketch& sketch) {
 void draw_outbuilding_fittings(const Stage& s, Sketch& sketch) {
     const Board board = far_board(s);
     const Box bar = terminal_box(s);
-    sketch.draw(protective_line({{bar.left + 4, board.box.bottom}, {bar.left + 4, bar.top}}));
+    const std::vector<Point> link{{bar.left + 4, board.box.bottom}, {bar.left + 4, bar.top}};
+    sketch.draw(protective_line(link));
+    sketch.keep_line(link, 3);
     if (s.own_electrode()) draw_electrode(s, sketch);
     draw_metalwork(s, {bar.right, bar.centre().y}, s.route.end + 124, sketch);
     sketch.thing(terminal_bar(bar), "far-terminal", "the outbuilding's earth terminal");
     sketch.thing(board_items(board), "board", "the outbuilding's board");
     note_board(s, sketch);
     note_earth(s, sketch);
-    if (s.far->construction != site::Construction::timber || s.parts.empty()) {
-        sketch.callouts.push_back(note({s.far_box.right - 4, s.far_box.top + 20},
-                                       site::word(s.far->construction), {}));
+    const bool told = !s.parts.empty() && s.far->construction && site::metallic(*s.far->construction);
+    const std::string made = s.far->construction ? site::word(*s.far->construction)
+                                                 : "construction not known";
+    const Point corner{s.far_box.right - 4, s.far_box.top + 20};
+    if (!told) sketch.callouts.push_back(note(corner, made));
+    if (!s.far->metalwork_surveyed && !s.scheme) {
+        sketch.callouts.push_back(note({s.route.end + 130, s.ground + 40}, "metalwork not surveyed"));
     }
 }
 

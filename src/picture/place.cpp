@@ -1,6 +1,7 @@
 #include "picture/place.h"
 
 #include "picture/heading.h"
+#include "picture/ink.h"
 #include "picture/lengths.h"
 #include "picture/lower_row.h"
 #include "picture/outbuilding.h"
@@ -10,31 +11,28 @@
 
 namespace toft::picture {
 
-using namespace drawing;
-
 namespace {
 
-constexpr double section_top = 148;
-constexpr double lengths_foot = 716;
-constexpr double lower_top = 736;
+constexpr double lengths_foot = 690;
+constexpr double lower_top = 706;
 constexpr double lower_foot = 932;
 
 /// House, ground, run and outbuilding.
-Items section(const Stage& stage) {
+Items section(const Stage& stage, double top) {
     Sketch sketch;
     draw_ground(stage, sketch);
     draw_outbuilding_shell(stage, sketch);
     draw_house(stage, sketch);
     draw_route(stage, sketch);
     draw_outbuilding_fittings(stage, sketch);
-    const Box frame{margin, section_top, sheet_wide - margin, stage.soil_foot - 2};
-    const std::size_t left_out = settle_callouts(sketch, frame);
+    const Box frame{margin, top, sheet_wide - margin, stage.soil_foot - 2};
+    const std::size_t left_out = settle_callouts(sketch, frame, stage.ground);
     if (left_out > 0) {
         TextStyle style{.size = 11, .colour = palette::accent};
-        sketch.put(text({margin, section_top}, "some notes found no room here: read the answer", style));
+        sketch.put(text({margin, top}, "some notes found no room here: read the answer", style));
     }
     draw_lengths(stage, lengths_foot, sketch);
-    draw_scales(stage, {margin, stage.soil_foot + 10, 186, lengths_foot}, sketch);
+    draw_scales(stage, {margin, stage.soil_foot + 10, 228, lengths_foot}, sketch);
     return std::move(sketch.items);
 }
 
@@ -49,8 +47,9 @@ Scene place_picture(const site::Job& job, const answer::Answer& answer, std::siz
     scene.height = sheet_high;
     scene.title = answer.job;
     scene.description = scheme ? scheme->sentence : no_scheme_words();
-    scene.items = heading(answer, scheme);
-    append(scene.items, section(stage));
+    Heading head = heading(answer, scheme);
+    scene.items = std::move(head.items);
+    append(scene.items, section(stage, head.foot));
     const Box row{margin, lower_top, sheet_wide - margin, lower_foot};
     append(scene.items, scheme ? scheme_row(stage, row) : reasons_row(answer, row));
     append(scene.items, footing(answer));

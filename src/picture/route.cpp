@@ -7,14 +7,13 @@
 #include "drawing/measure.h"
 #include "picture/fittings.h"
 #include "picture/house.h"
+#include "picture/ink.h"
 #include "picture/surface.h"
 #include "picture/words.h"
 
 #include <fmt/format.h>
 
 namespace toft::picture {
-
-using namespace drawing;
 
 namespace {
 
@@ -155,33 +154,29 @@ std::size_t widest_leg(const Stage& s) {
 void note_cable(const Stage& s, Sketch& sketch) {
     const std::size_t leg = widest_leg(s);
     const Point target{s.route.legs[leg].left + 0.62 * s.route.legs[leg].width(), level_of(s, leg)};
-    const Colour under = site::buried(s.run->legs[leg].method) ? palette::soil : palette::paper;
     if (!s.scheme) {
-        sketch.callouts.push_back(note(target, "run not settled", {}, under));
+        sketch.callouts.push_back(note(target, "run not settled"));
         return;
     }
     const answer::RunAnswer& run = s.scheme->run;
     std::vector<std::string> more{run.family + " cable"};
     if (run.separate_mm2) {
-        more.push_back("separate protective conductor beside it, " + mm2(*run.separate_mm2) + " copper");
+        more.push_back("beside it " + mm2(*run.separate_mm2) + " copper");
     }
     sketch.callouts.push_back(
-        note(target, fmt::format("{}-core {}", run.cores, mm2(run.live_mm2)), more, under));
+        note(target, fmt::format("{}-core {}", run.cores, mm2(run.live_mm2)), more));
     for (std::size_t i = 0; i < s.run->legs.size(); ++i) {
         const LegSpan& span = s.route.legs[i];
         if (!site::buried(s.run->legs[i].method) || span.width() < 60) continue;
         const double y = s.ground + 0.5 * s.units_per_metre_deep * depth_of(s.run->legs[i]);
         sketch.callouts.push_back(
-            note({span.right - 0.12 * span.width(), y}, "warning tape", {}, palette::soil));
+            note({span.right - 0.12 * span.width(), y}, "warning tape"));
         break;
     }
 }
 
 void keep_clear(const Stage& s, Sketch& sketch) {
-    const std::vector<Point> way = cable_way(s);
-    for (std::size_t i = 1; i < way.size(); ++i) {
-        sketch.keep(grown(joined(joined(Box{}, way[i - 1]), way[i]), 7));
-    }
+    sketch.keep_line(cable_way(s), 7);
     for (std::size_t i = 0; i < s.run->legs.size(); ++i) {
         if (!site::buried(s.run->legs[i].method)) continue;
         const double y = s.ground + 0.5 * s.units_per_metre_deep * depth_of(s.run->legs[i]);
@@ -232,7 +227,8 @@ void draw_route(const Stage& s, Sketch& sketch) {
             line[1] = {s.route.start, house_terminal(s).y};
             line.pop_back();
             line.back() = {s.route.end, house_terminal(s).y};
-            line.push_back({s.route.end + 24, house_terminal(s).y});
+            line.push_back({s.route.end + 60, house_terminal(s).y});
+            sketch.keep_line(line, 3);
             sketch.put(Group{protective_line(line, 3.2), {}, "", "separate-conductor",
                              "separate protective conductor"});
         }

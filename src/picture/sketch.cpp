@@ -1,11 +1,12 @@
 #include "picture/sketch.h"
 
 #include "drawing/measure.h"
+#include "picture/ink.h"
 #include "picture/words.h"
 
-namespace toft::picture {
+#include <algorithm>
 
-using namespace drawing;
+namespace toft::picture {
 
 namespace {
 
@@ -31,11 +32,24 @@ void Sketch::thing(Items more, const char* kind, std::string title) {
     items.emplace_back(Group{std::move(more), {}, "", kind, std::move(title)});
 }
 
-Callout note(Point target, std::string_view head, const std::vector<std::string>& more,
-             Colour under) {
+void Sketch::keep_line(const std::vector<Point>& points, double reach) {
+    // Slanting pieces are kept in short steps, so that their boxes stay slim.
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const Point a = points[i - 1];
+        const Point b = points[i];
+        const bool level = a.x == b.x || a.y == b.y;
+        const int steps = level ? 1 : std::max(1, static_cast<int>(distance(a, b) / 14));
+        for (int k = 0; k < steps; ++k) {
+            const Box box = joined(Box{}, between(a, b, static_cast<double>(k) / steps));
+            keep(grown(joined(box, between(a, b, static_cast<double>(k + 1) / steps)), reach));
+        }
+    }
+}
+
+Callout note(Point target, std::string_view head, const std::vector<std::string>& more) {
     Callout callout{.target = target};
     callout.size = letters;
-    callout.under = under;
+    callout.reach = 13;
     callout.lines.push_back(plain(shortened(head, column, letters, Weight::bold)));
     for (const std::string& line : more) {
         for (std::string& part : paragraph(line, column, letters, 3)) {
@@ -45,7 +59,7 @@ Callout note(Point target, std::string_view head, const std::vector<std::string>
     return callout;
 }
 
-std::size_t settle_callouts(Sketch& sketch, const Box& frame) {
+std::size_t settle_callouts(Sketch& sketch, const Box& frame, double ground) {
     std::vector<Wish> wishes;
     for (const Callout& callout : sketch.callouts) wishes.push_back({wishes_of(callout)});
     const std::vector<Place> places = placed(wishes, Room{frame, sketch.taken, 5});
@@ -55,7 +69,9 @@ std::size_t settle_callouts(Sketch& sketch, const Box& frame) {
             ++left_out;
             continue;
         }
-        sketch.put(Group{callout_at(sketch.callouts[i], places[i].box), {}, "", "note", ""});
+        Callout& callout = sketch.callouts[i];
+        if (places[i].box.top > ground) callout.under = palette::soil;
+        sketch.put(Group{callout_at(callout, places[i].box), {}, "", "note", ""});
         sketch.keep(places[i].box);
     }
     return left_out;

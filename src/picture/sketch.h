@@ -23,15 +23,16 @@ struct Sketch {
     /// Draws `more` as one thing of that kind, and keeps words off it.
     void thing(drawing::Items more, const char* kind, std::string title);
     void keep(const drawing::Box& box) { taken.push_back(box); }
+    /// Keeps words off a line and `reach` to both sides of it.
+    void keep_line(const std::vector<drawing::Point>& points, double reach);
 };
 
 /// A callout whose words are broken to a column: `head` in bold, each of `more` on lines of its own.
 drawing::Callout note(drawing::Point target, std::string_view head,
-                      const std::vector<std::string>& more = {},
-                      drawing::Colour under = drawing::palette::paper);
+                      const std::vector<std::string>& more = {});
 
-/// Sets the callouts in `frame`, clear of what is taken; returns how many found no room and are left
-/// out.
-std::size_t settle_callouts(Sketch& sketch, const drawing::Box& frame);
+/// Sets the callouts in `frame`, clear of what is taken; those below `ground` stand on soil. Returns how
+/// many found no room and are left out.
+std::size_t settle_callouts(Sketch& sketch, const drawing::Box& frame, double ground);
 
 }  // namespace toft::picture

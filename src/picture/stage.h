@@ -19,11 +19,16 @@ inline constexpr double margin = 44;
 /// Metal parts drawn one by one; more are told in words.
 inline constexpr std::size_t most_parts = 4;
 
+/// What stands behind a metal part of the outbuilding: a thing surveyed that enters, the building's own
+/// metal, or something that nobody has looked for and that is taken to be there.
+enum class PartKind { entering, frame, not_surveyed };
+
 /// A metal part of the outbuilding and the bond the scheme asks for.
 struct Part {
     std::string what;
-    const site::Metalwork* metal = nullptr;     ///< null for the building's own metal
-    const answer::BondAnswer* bond = nullptr;   ///< null for none
+    PartKind kind = PartKind::entering;
+    const site::Metalwork* metal = nullptr;    ///< of a part that enters, else null
+    const answer::BondAnswer* bond = nullptr;  ///< null for none
 };
 
 struct Stage {

@@ -1,12 +1,11 @@
 #include "picture/surface.h"
 
 #include "drawing/hatch.h"
+#include "picture/ink.h"
 
 namespace toft::picture {
 
 namespace {
-
-using namespace drawing;
 
 const Style blade = stroked(palette::earth, weight::hair);
 

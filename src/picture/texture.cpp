@@ -1,12 +1,11 @@
 #include "picture/texture.h"
 
 #include "drawing/hatch.h"
+#include "picture/ink.h"
 
 namespace toft::picture {
 
 namespace {
-
-using namespace drawing;
 
 const Style faint_line = stroked(palette::faint, weight::hair);
 
@@ -72,17 +71,22 @@ Items wall_texture(site::Construction construction, const Box& wall) {
     return {};
 }
 
+std::vector<Point> roof_line(const Box& outer, double rise) {
+    if (rise <= 0) return {{outer.left - 2, outer.top}, {outer.right + 2, outer.top}};
+    const double over = 12;
+    return {{outer.left - over, outer.top + 4},
+            {outer.centre().x, outer.top - rise},
+            {outer.right + over, outer.top + 4}};
+}
+
 Items building_shell(const Box& outer, double thick, double rise) {
     Items items;
     items.emplace_back(Rect{outer, filled(palette::paper)});
-    const double over = 12;
-    const Point ridge{outer.centre().x, outer.top - rise};
-    const Point left{outer.left - over, outer.top + 4};
-    const Point right{outer.right + over, outer.top + 4};
-    items.emplace_back(Polygon{{left, ridge, right}, filled(palette::paper)});
-    items.emplace_back(Polyline{{left, ridge, right}, stroked(palette::ink, weight::heavy)});
-    items.emplace_back(Line{{outer.left, outer.top}, {outer.right, outer.top},
-                            stroked(palette::graphite, weight::hair)});
+    items.emplace_back(Polyline{roof_line(outer, rise), stroked(palette::ink, weight::heavy)});
+    if (rise > 0) {
+        items.emplace_back(Line{{outer.left, outer.top}, {outer.right, outer.top},
+                                stroked(palette::graphite, weight::hair)});
+    }
     for (const double x : {outer.left, outer.right - thick}) {
         const Box wall = box_at({x, outer.top}, thick, outer.height());
         Style cut = stroked(palette::ink, weight::firm);

@@ -8,7 +8,10 @@ namespace toft::picture {
 
 drawing::Items wall_texture(site::Construction construction, const drawing::Box& wall);
 
-/// Two walls of `thick` cut through, and a gable roof over them that rises by `rise`. Inside is paper.
+/// The roof over a building: a gable that rises by `rise`, or level when that is 0.
+std::vector<drawing::Point> roof_line(const drawing::Box& outer, double rise);
+
+/// Two walls of `thick` cut through, and the roof over them. Inside is paper.
 drawing::Items building_shell(const drawing::Box& outer, double thick, double rise);
 
 }  // namespace toft::picture

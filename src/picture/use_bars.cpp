@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
+#include "picture/ink.h"
 #include "picture/verdict_mark.h"
 #include "picture/words.h"
 
@@ -14,8 +15,6 @@
 namespace toft::picture {
 
 namespace {
-
-using namespace drawing;
 
 constexpr double letters = 11;
 constexpr double label_wide = 166;
@@ -31,7 +30,7 @@ struct RuleWords {
 };
 
 constexpr RuleWords known_rules[] = {
-    {"voltage-drop", "voltage drop ", "", ""},
+    {"voltage-drop", "voltage drop", "", ""},
     {"disconnection", "loop impedance ", "Z", "s"},
     {"current-rating", "rating of the cable ", "I", "z"},
     {"overload", "current drawn ", "I", "b"},
@@ -53,7 +52,7 @@ std::string figure_words(double value, const std::string& unit) {
     return significant(value, 3) + " " + unit;
 }
 
-Items bar_row_items(const UseBar& bar, const Box& row, double full) {
+Items row_items(const UseBar& bar, const Box& row, double full) {
     Items items;
     const double base = row.bottom - 5;
     TextStyle style{.size = letters};
@@ -110,10 +109,7 @@ std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme) 
     std::vector<PlainVerdict> list;
     for (const answer::FindingAnswer& f : scheme.findings) {
         if (f.value && f.limit && f.use) continue;
-        std::string label;
-        for (const Span& span : rule_words(f.rule)) label += span.text;
-        while (!label.empty() && label.back() == ' ') label.pop_back();
-        list.push_back({label, f.verdict});
+        list.push_back({rule_words(f.rule), f.verdict});
     }
     return list;
 }
@@ -129,7 +125,7 @@ Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
     for (std::size_t i = 0; i < count; ++i) {
         const double top = box.top + static_cast<double>(i) * bar_row;
         const Box row{box.left, top, box.right, top + bar_row};
-        items.emplace_back(Group{bar_row_items(bars[i], row, full), {}, "", "use-bar", ""});
+        items.emplace_back(Group{row_items(bars[i], row, full), {}, "", "use-bar", ""});
     }
     const double limit = box.left + label_wide + full;
     const double foot = box.top + static_cast<double>(count) * bar_row;
@@ -151,12 +147,11 @@ Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const Box& box) 
     Items items;
     Point at{box.left, box.top + letters};
     for (const PlainVerdict& v : verdicts) {
-        const std::string label = v.label + ":";
-        const double label_length = text_width(label, letters);
+        const double label_length = text_width(v.label, TextStyle{.size = letters});
         const double wide = label_length + 6 + 1.5 * letters +
                             text_width(rules::verdict_word(v.verdict), letters, Weight::bold);
         if (at.x > box.left && at.x + wide > box.right) at = {box.left, at.y + 1.55 * letters};
-        items.emplace_back(text(at, label, TextStyle{.size = letters}));
+        items.emplace_back(Text{at, v.label, TextStyle{.size = letters}});
         append(items, verdict_words(v.verdict, at + Point{label_length + 6, 0}, letters));
         at.x += wide + 18;
     }

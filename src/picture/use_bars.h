@@ -19,7 +19,7 @@ struct UseBar {
 
 /// A verdict that rests on no figure.
 struct PlainVerdict {
-    std::string label;
+    drawing::Spans label;
     rules::Verdict verdict = rules::Verdict::meets;
 };
 

@@ -1,10 +1,10 @@
 #include "picture/verdict_mark.h"
 
+#include "picture/ink.h"
+
 namespace toft::picture {
 
 namespace {
-
-using namespace drawing;
 
 Items meets_mark(Point c, double r) {
     Items items;

@@ -25,13 +25,14 @@ constexpr std::array<const char*, item_count> item_words{
 const char* item_word(Item item) { return item_words[static_cast<std::size_t>(item)]; }
 
 Item item_of(std::string_view word, bool& found) {
+    found = false;
+    if (word.empty()) return Item::labour_hour;
     for (std::size_t i = 0; i < item_count; ++i) {
         if (item_words[i] == word) {
             found = true;
             return static_cast<Item>(i);
         }
     }
-    found = false;
     return Item::labour_hour;
 }
 

@@ -26,10 +26,15 @@ namespace {
 using site::Answer;
 using site::Use;
 
-bool movable(Use use) { return use == Use::caravan_pitch || use == Use::boat_mooring; }
+/// A use not stated is an ordinary one; the setting says that this was assumed.
+Use use_of(const site::Building& b) { return b.use.value_or(Use::other); }
+
+bool movable(const site::Building& b) {
+    return use_of(b) == Use::caravan_pitch || use_of(b) == Use::boat_mooring;
+}
 
 bool wet_or_bare(const site::Building& b) {
-    switch (b.use) {
+    switch (use_of(b)) {
         case Use::greenhouse:
         case Use::stable:
         case Use::animal_house:
@@ -48,11 +53,11 @@ bool charges_vehicles(const site::Building& b) {
     return b.vehicle_outdoors == Answer::yes;
 }
 
-bool pools(const site::Building& b) { return b.use == Use::pool_house || b.use == Use::hot_tub; }
+bool pools(const site::Building& b) { return use_of(b) == Use::pool_house || use_of(b) == Use::hot_tub; }
 
 /// What speaks against the supply's earth in this building; empty when nothing does.
 const char* objection(const site::Building& b, bool combined, bool extraneous) {
-    if (movable(b.use)) {
+    if (movable(b)) {
         return "this TN-S supply may be combined along the way, and a combined earth may not serve a "
                "caravan or boat: ask the operator";
     }
@@ -69,7 +74,7 @@ const char* objection(const site::Building& b, bool combined, bool extraneous) {
         return "a vehicle charged in the open must not hang on the supply's combined earth without one "
                "of the ways 722.411.4.1 allows";
     }
-    if (extraneous && site::metallic(b.construction)) {
+    if (extraneous && b.construction && site::metallic(*b.construction)) {
         return "a metal building in the ground on a combined earth: if the supply loses its neutral, "
                "current flows through the frame into the ground";
     }
@@ -85,7 +90,7 @@ Finding<L> earthing_choice(L&, const Case<L>& c) {
     if (c.scheme.earthing != study::BuildingEarthing::supply_earth) {
         return plain_finding<L>(earthing_choice_rule, Verdict::meets, "an electrode serves anywhere");
     }
-    if (movable(b.use) && combined) {
+    if (movable(b) && combined) {
         return plain_finding<L>(earthing_choice_rule, Verdict::fails,
                                 "the supply's combined earth may not serve a caravan or a boat");
     }

@@ -9,7 +9,7 @@
 
 namespace toft::rules {
 
-enum class Verdict { meets, caution, not_known, fails };
+enum class Verdict : unsigned char { meets, caution, not_known, fails };
 
 const char* verdict_word(Verdict verdict);
 

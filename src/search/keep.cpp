@@ -64,13 +64,12 @@ bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer) {
     };
     const auto ra = rank(a);
     const auto rb = rank(b);
-    if (ra != rb) return ra < rb;
-    return study::scheme_key(a.scheme) < study::scheme_key(b.scheme);
+    return ra != rb ? ra < rb : a.order < b.order;
 }
 
 bool beats(const Sound& a, const Sound& b) {
     if (a.total > b.total || a.headroom < b.headroom || a.dependability < b.dependability) return false;
-    return !equal(a, b) || study::scheme_key(a.scheme) < study::scheme_key(b.scheme);
+    return !equal(a, b) || a.order < b.order;
 }
 
 std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer) {

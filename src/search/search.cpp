@@ -21,7 +21,19 @@ struct Part {
     PartJudgement judgement;
     price::Price<Silent> price;
     double dependability = 0;
+    long order = 0;  ///< place of its key among its like
 };
+
+/// Place of each key in the order of all; keys differ.
+std::vector<long> places(const std::vector<std::string>& keys) {
+    std::vector<std::size_t> order(keys.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
+    std::vector<long> places(keys.size());
+    for (std::size_t i = 0; i < order.size(); ++i) places[order[i]] = static_cast<long>(i);
+    return places;
+}
 
 class Searcher {
 public:
@@ -44,9 +56,14 @@ public:
         result_.candidates = static_cast<long>(cores_.size() * heads_.size());
         if (result_.candidates == 0) return finish();
         judge_heads();
+        std::vector<std::string> keys;
+        for (const Core& c : cores_) keys.push_back(study::run_key(scheme_of(c, heads_.front())));
+        const std::vector<long> order = places(keys);
         Part core;
-        for (const Core& c : cores_) {
+        for (std::size_t i = 0; i < cores_.size(); ++i) {
+            const Core& c = cores_[i];
             const RunScheme scheme = scheme_of(c, heads_.front());
+            core.order = order[i] * static_cast<long>(heads_.size());
             core.judgement.figures.done = study::Stage::none;
             judge_.judge_part(Sees::run, scheme, core.judgement);
             core.price = priced(scheme, core.judgement);
@@ -59,7 +76,11 @@ public:
 private:
     void judge_heads() {
         head_parts_.resize(heads_.size());
+        std::vector<std::string> keys;
+        for (const Head& head : heads_) keys.push_back(study::head_key(scheme_of(cores_.front(), head)));
+        const std::vector<long> order = places(keys);
         for (std::size_t i = 0; i < heads_.size(); ++i) {
+            head_parts_[i].order = order[i];
             const RunScheme scheme = scheme_of(cores_.front(), heads_[i]);
             judge_.judge_part(Sees::head, scheme, head_parts_[i].judgement);
             head_parts_[i].price = priced(scheme, head_parts_[i].judgement);
@@ -171,6 +192,7 @@ private:
         Sound s;
         s.scheme = scheme;
         s.dependability = part.dependability;
+        s.order = part.order + head.order;
         s.total = together(part.price, head.price).total.number();
         s.headroom = 1;
         for (std::size_t i = 0; i < rule_count; ++i) {
@@ -221,7 +243,7 @@ private:
         const std::size_t room = options_.all ? std::numeric_limits<std::size_t>::max()
                                  : options_.most > shown ? options_.most - shown
                                                          : 0;
-        for (const Sound& s : options_.all ? ranked(found, prefer_) : kept(found, prefer_, room)) {
+        for (const Sound& s : kept(found, prefer_, room)) {
             result_.contenders.push_back(contender(s));
         }
     }

@@ -21,6 +21,7 @@ struct Sound {
     double total = 0;          ///< price with tax, pounds
     double headroom = 0;
     double dependability = 0;
+    long order = 0;            ///< place of its key among all keys of the search
     const rules::RuleInfo* governed_by = nullptr;
     Verdicts verdicts{};       ///< a failure at the worse end reads not_known here
 };
@@ -53,8 +54,8 @@ struct Result {
 };
 
 struct Options {
-    bool all = false;  ///< keep every sound scheme, not only those nothing beats
-    std::size_t most = 24;
+    bool all = false;       ///< show all that are kept, however many
+    std::size_t most = 24;  ///< shown otherwise
     study::Corner corner;
 };
 

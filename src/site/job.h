@@ -83,11 +83,12 @@ struct Building {
     std::string id;
     std::string name;
     bool origin = false;           ///< the building with the intake
-    Use use = Use::other;
-    Construction construction = Construction::timber;
+    std::optional<Use> use;
+    std::optional<Construction> construction;
     Answer stands_in_ground = Answer::unknown;
     std::optional<double> at_x_m;  ///< plan position from the house
     std::optional<double> at_y_m;
+    bool metalwork_surveyed = false;  ///< the list was stated, even if empty
     std::vector<Metalwork> metalwork;
     Fact<Metres> reach_of_house_earth;  ///< nearest thing on the house's earth
     Electrode electrode;

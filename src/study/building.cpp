@@ -27,6 +27,31 @@ MetalPart judge_part(Settler& settler, const site::Metalwork& m, const std::stri
     return part;
 }
 
+/// Nobody has looked what enters: at the worse end something does, and it runs on to the house.
+template <class L>
+void unsurveyed(Settler& settler, Setting<L>& s, const std::string& at) {
+    const bool enters = settler.settle(
+        site::Answer::unknown, {at + "/metalwork", "metalwork from outside enters the building", ""}, true);
+    if (enters) s.building.parts.push_back({"metalwork that enters, if any,", at + "/metalwork", true, true});
+}
+
+/// The building's own metal, where it is of metal or nobody said what it is made of.
+template <class L>
+void frame(Settler& settler, Setting<L>& s, const std::string& at) {
+    const site::Building& b = *s.building_facts;
+    if (!b.construction) {
+        const bool metal = settler.settle(
+            site::Answer::unknown, {at + "/construction", "a metal building that stands in the ground", ""},
+            true);
+        if (metal) s.building.parts.push_back({"metal frame, if it has one,", at + "/construction", true, false});
+        return;
+    }
+    if (!site::metallic(*b.construction)) return;
+    const bool stands = settler.settle(
+        b.stands_in_ground, {at + "/stands_in_ground", "the metal building stands in the ground", ""}, true);
+    s.building.parts.push_back({site::word(*b.construction), at + "/construction", stands, false});
+}
+
 template <class L>
 void metalwork(Settler& settler, Setting<L>& s, const std::string& at) {
     const site::Building& b = *s.building_facts;
@@ -35,15 +60,8 @@ void metalwork(Settler& settler, Setting<L>& s, const std::string& at) {
         s.building.parts.push_back(
             judge_part(settler, b.metalwork[i], fmt::format("{}/metalwork/{}", at, i), threshold));
     }
-    if (site::metallic(b.construction)) {
-        MetalPart frame;
-        frame.name = site::word(b.construction);
-        frame.pointer = at + "/construction";
-        frame.extraneous = settler.settle(
-            b.stands_in_ground, {at + "/stands_in_ground", "the metal building stands in the ground", ""},
-            true);
-        s.building.parts.push_back(frame);
-    }
+    if (!b.metalwork_surveyed) unsurveyed(settler, s, at);
+    frame(settler, s, at);
     for (const MetalPart& part : s.building.parts) {
         s.building.extraneous = s.building.extraneous || part.extraneous;
         s.building.bridged = s.building.bridged || part.bridges;
@@ -64,7 +82,7 @@ Settled<OhmMetres> resistivity(Settler& settler, const Setting<L>& s) {
         }
     }
     return settler.settle(fact,
-                          {"/ground/resistivity_ohm_m", "resistivity of the soil", ""});
+                          {"/ground/resistivity_ohm_m", "resistivity of the soil", "", "ohm m"});
 }
 
 template <class L>
@@ -73,7 +91,7 @@ void electrode(L& ledger, Settler& settler, Setting<L>& s, const std::string& at
     const Name name{"RA", "the outbuilding's own electrode, the largest it may be"};
     if (e.resistance.known) {
         const auto ra = settler.settle(
-            e.resistance, {at + "/electrode/resistance_ohm", "the electrode's resistance", ""});
+            e.resistance, {at + "/electrode/resistance_ohm", "the electrode's resistance", "", "ohm"});
         s.building.ra_most = ledger.stated(name, ra.bounds.most, ra.from);
         return;
     }
@@ -102,7 +120,6 @@ template <class L>
 void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
     const site::Building& b = *s.building_facts;
     const std::string at = fmt::format("/buildings/{}", site::building_index(*s.job, b.id));
-    s.building.use = b.use;
     metalwork(settler, s, at);
     const auto reach = settler.settle(
         b.reach_of_house_earth,
@@ -112,6 +129,10 @@ void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
     s.building.reach_least = ledger.stated(
         {"reach", "distance to the nearest thing on the house's earth"}, reach.bounds.least, reach.from);
     electrode(ledger, settler, s, at);
+    if (!b.use) {
+        s.assumed.push_back("use not stated: taken as an ordinary outbuilding, no caravan, boat, pool, tub "
+                            "or stable");
+    }
     const auto open = [](site::Answer a) { return a == site::Answer::unknown; };
     if (open(b.wet_floor) || open(b.barefoot) || open(b.livestock)) {
         s.assumed.push_back("where not stated, the floor is taken as dry, people as shod, and no animals "

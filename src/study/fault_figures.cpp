@@ -130,11 +130,14 @@ private:
         const auto i = device::operating_current(
             ledger_, {"I.equal", "current at which device and RCD take as long", 6}, *scheme_.device,
             scheme_.rcd->longest.value);
-        if (plain(i) >= plain(f_.le_near) || plain(i) <= plain(f_.arm_least)) {
+        if (plain(i) > plain(f_.le_near) || plain(i) <= plain(f_.arm_least)) {
             return ledger_.stated({"I2t", "no fault of the run has that current", 6},
                                   ampere_square_seconds(0), "figures");
         }
-        return until_open({"I2t", "energy of an earth fault of that current", 6}, i);
+        // Just short of the current that trips a breaker at once, the RCD alone ends the fault.
+        const auto t = ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
+        return ledger_.let({"I2t", "energy of an earth fault just short of that current", 6},
+                           squared(i) * t);
     }
 
     Energy stands(const Name& name, const FaultHeat& heat, const ValueIn<L, SquareMillimetres>& s) {

@@ -26,12 +26,13 @@ const tables::DepthAdvice* advice_for(const tables::Catalogue& catalogue, const 
     return nullptr;
 }
 
-/// What surrounds the leg at this corner; hotter, drier, deeper and more crowded is worse.
-template <class L>
-void surround(Settler& settler, const Setting<L>& s, const site::Leg& leg, const std::string& at,
-              LegSetting<L>& out, cable::Surroundings& around) {
-    const site::Ground& ground = s.job->ground;
-    const bool in_ground = cable::in_ground(out.laying);
+/// What surrounds the leg at this corner; hotter, drier, deeper and more crowded is worse. `shallowest`
+/// takes the least depth of a leg in the ground.
+cable::Surroundings surround(Settler& settler, const site::Ground& ground, const site::Leg& leg,
+                             const std::string& at, Metres& shallowest) {
+    cable::Surroundings around;
+    around.laying = laying_of(leg.method);
+    const bool in_ground = cable::in_ground(around.laying);
     const auto temperature =
         in_ground ? settler.settle(ground.temperature, {"/ground/temperature_c",
                                                         "temperature of the ground",
@@ -54,12 +55,13 @@ void surround(Settler& settler, const Setting<L>& s, const site::Leg& leg, const
         const auto depth =
             settler.settle(leg.depth, {at + "/depth_m", "depth of laying", "depth"});
         around.depth = depth.bounds.most;
-        out.depth_least = depth.bounds.least;
+        shallowest = depth.bounds.least;
     }
-    if (out.laying == Laying::insulated) {
+    if (around.laying == Laying::insulated) {
         around.in_insulation = leg.insulation_length.known ? leg.insulation_length.high
                                                            : leg.length.high;
     }
+    return around;
 }
 
 /// One entry a pointer: several legs share the ground's facts.
@@ -85,16 +87,15 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.method = legs[i].method;
         out.laying = laying_of(legs[i].method);
         out.advice = advice_for(*s.catalogue, legs[i]);
-        cable::Surroundings around;
-        around.laying = out.laying;
+        cable::Surroundings around =
+            surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
-        surround(settler, s, legs[i], at, out, around);
         out.factors = cable::leg_factors(ledger, s.catalogue->cable_constants,
                                          s.catalogue->limits.buried_cc, around);
         out.surroundings = ledger.stated({"ta", "temperature around the leg", number},
                                          around.temperature, "survey or rulebook");
         const auto length = settler.settle(
-            legs[i].length, {at + "/length_m", fmt::format("length of leg {}", number), ""});
+            legs[i].length, {at + "/length_m", fmt::format("length of leg {}", number), "", "m"});
         out.length = ledger.stated({"L", "length of the leg", number}, length.bounds.most, length.from);
         const auto shortest = ledger.stated({"L.least", "length of the leg, the shortest", number},
                                             length.bounds.least, length.from);
@@ -102,6 +103,11 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         s.length_least = i == 0 ? shortest : s.length_least + shortest;
         s.legs.push_back(std::move(out));
     }
+    bool alone = false;
+    for (const site::Leg& leg : legs) {
+        alone = alone || (site::buried(leg.method) && !leg.other_loaded_circuits.known);
+    }
+    if (alone) s.assumed.push_back("where not stated, no other loaded cable lies in the trench");
     s.length_most = ledger.let({"L.run", "length of the run"}, s.length_most);
     s.length_least = ledger.let({"L.run.least", "length of the run, the shortest"}, s.length_least);
     without_repeats(s.open);

@@ -43,14 +43,20 @@ const char* protective_word(Protective protective) {
     return "";
 }
 
-std::string scheme_key(const RunScheme& s) {
+std::string run_key(const RunScheme& s) {
     std::string key = fmt::format("{}/{}x{}/{}", joined(earthing_word(s.earthing)), s.cable->cores,
                                   significant(s.cable->section.number(), 6),
                                   joined(protective_word(s.protective)));
     if (s.separate) key += "-" + significant(s.separate->section.number(), 6);
-    key += "/" + device_key(*s.device) + "/" + joined(site::word(s.fed_from));
+    return key + "/";
+}
+
+std::string head_key(const RunScheme& s) {
+    std::string key = device_key(*s.device) + "/" + joined(site::word(s.fed_from));
     if (s.rcd) key += fmt::format("/rcd-{}", significant(s.rcd->sensitivity.number() * 1000, 6));
     return key;
 }
+
+std::string scheme_key(const RunScheme& s) { return run_key(s) + head_key(s); }
 
 }  // namespace toft::study

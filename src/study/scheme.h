@@ -48,4 +48,10 @@ struct RunScheme {
 /// The scheme in one word, the same for the same choices: ties are broken by it.
 std::string scheme_key(const RunScheme& scheme);
 
+/// The first part of the key: earthing, cable, protective conductor; ends with a slash.
+std::string run_key(const RunScheme& scheme);
+
+/// The rest of the key: device, place, residual current device.
+std::string head_key(const RunScheme& scheme);
+
 }  // namespace toft::study

@@ -62,7 +62,6 @@ struct HouseSetting {
 
 template <class L>
 struct BuildingSetting {
-    site::Use use = site::Use::other;
     std::vector<MetalPart> parts;
     bool extraneous = false;       ///< any part is
     bool bridged = false;          ///< any part bridges

@@ -16,6 +16,7 @@ struct FactName {
     std::string pointer;
     std::string says;
     const char* range;  ///< key of rules/unknown.csv; empty when the fact has no range
+    const char* unit = "";  ///< of a stated range, where the rulebook has none
 };
 
 /// Bounds of a fact with the words for where they come from.
@@ -37,8 +38,10 @@ public:
         if (fact.known) return stated(fact, name, unit);
         const tables::OpenRange* range = tables::find_open_range(catalogue_, name.range);
         if (!range) return {{}, "not stated", false};
-        open_.push_back({name.pointer, name.says, range->low.value, range->high.value, range->unit,
-                         false, range->low.citation});
+        if (range->low.value < range->high.value) {
+            open_.push_back({name.pointer, name.says, range->low.value, range->high.value, range->unit,
+                             false, range->low.citation});
+        }
         return {at_end(corner_.at(name.pointer), Q(range->low.value * unit),
                        Q(range->high.value * unit)),
                 "not stated: the rulebook's range", true};
@@ -54,7 +57,7 @@ private:
         if (!open) return {{fact.high, fact.low}, site::standing_word(fact.standing), true};
         const tables::OpenRange* range = tables::find_open_range(catalogue_, name.range);
         open_.push_back({name.pointer, name.says, number_of(fact.low) / unit,
-                         number_of(fact.high) / unit, range ? range->unit : "", true, nullptr});
+                         number_of(fact.high) / unit, range ? range->unit : name.unit, true, nullptr});
         return {at_end(corner_.at(name.pointer), fact.low, fact.high), "assumed range", true};
     }
 

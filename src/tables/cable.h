@@ -67,17 +67,17 @@ struct CableConstants {
     FaultHeat separate;
     Cited<double> armour_ac_factor;     ///< a.c. over d.c. resistance of the armour
     Cited<OhmsPerMetre> armour_x;       ///< reactance of the armour loop
-    std::vector<Point> ambient_air;     ///< Ca over °C
-    std::vector<Point> ambient_ground;  ///< Ca over °C
-    std::vector<Point> soil_direct;     ///< Cs over K m/W
-    std::vector<Point> soil_duct;
-    std::vector<Point> depth_direct;  ///< Cd over metres
-    std::vector<Point> depth_duct;
-    std::vector<Point> grouped_clipped;  ///< Cg over circuits, this one included
-    std::vector<Point> grouped_tray;
-    std::vector<Point> grouped_direct;
-    std::vector<Point> grouped_duct;
-    std::vector<Point> insulation;  ///< Ci over millimetres of cable in thermal insulation
+    std::vector<TablePoint> ambient_air;     ///< Ca over °C
+    std::vector<TablePoint> ambient_ground;  ///< Ca over °C
+    std::vector<TablePoint> soil_direct;     ///< Cs over K m/W
+    std::vector<TablePoint> soil_duct;
+    std::vector<TablePoint> depth_direct;  ///< Cd over metres
+    std::vector<TablePoint> depth_duct;
+    std::vector<TablePoint> grouped_clipped;  ///< Cg over circuits, this one included
+    std::vector<TablePoint> grouped_tray;
+    std::vector<TablePoint> grouped_direct;
+    std::vector<TablePoint> grouped_duct;
+    std::vector<TablePoint> insulation;  ///< Ci over millimetres of cable in thermal insulation
 };
 
 }  // namespace toft::tables

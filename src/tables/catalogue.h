@@ -45,7 +45,7 @@ struct Catalogue {
     std::vector<Dependability> dependability;
     std::vector<OpenRange> open_ranges;
     std::vector<Soil> soils;
-    std::vector<Point> rod_parallel;  ///< factor over number of rods
+    std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -12,6 +12,8 @@ public:
 
     bool done() const { return at_ >= text_.size(); }
     bool open_quote() const { return open_quote_; }
+    /// Line of the first quote that neither opens, closes nor doubles one; 0 for none.
+    int stray_quote() const { return stray_quote_; }
 
     CsvRow row() {
         CsvRow row;
@@ -30,11 +32,22 @@ private:
         return true;
     }
 
+    bool at_end_of_cell() const {
+        return done() || text_[at_] == ',' || text_[at_] == '\n' || text_[at_] == '\r';
+    }
+
+    void stray() {
+        if (stray_quote_ == 0) stray_quote_ = line_;
+    }
+
     std::string cell() { return take('"') ? quoted() : bare(); }
 
     std::string bare() {
         const std::size_t start = at_;
-        while (!done() && text_[at_] != ',' && text_[at_] != '\n' && text_[at_] != '\r') ++at_;
+        while (!at_end_of_cell()) {
+            if (text_[at_] == '"') stray();
+            ++at_;
+        }
         return std::string(text_.substr(start, at_ - start));
     }
 
@@ -42,7 +55,10 @@ private:
         std::string s;
         while (!done()) {
             const char c = text_[at_++];
-            if (c == '"' && !take('"')) return s;
+            if (c == '"' && !take('"')) {
+                if (!at_end_of_cell()) stray();
+                return s;
+            }
             if (c == '\n') ++line_;
             s += c;
         }
@@ -54,6 +70,7 @@ private:
     std::size_t at_ = 0;
     int line_ = 1;
     bool open_quote_ = false;
+    int stray_quote_ = 0;
 };
 
 Fault table_fault(std::string_view name, int line, std::string says) {
@@ -78,6 +95,10 @@ Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text) {
         table.rows.push_back(std::move(row));
     }
     if (scanner.open_quote()) faults.push_back(table_fault(name, 1, "a quote is never closed"));
+    if (scanner.stray_quote() != 0) {
+        faults.push_back(table_fault(name, scanner.stray_quote(),
+                                     "a quote stands in the middle of a cell"));
+    }
     if (!faults.empty()) return failed(std::move(faults));
     return table;
 }

@@ -19,7 +19,8 @@ struct CsvTable {
     std::vector<CsvRow> rows;
 };
 
-/// Parses `text`; `name` is used in faults. Refuses ragged rows, an open quote and an empty file.
+/// Parses `text`; `name` is used in faults. Refuses ragged rows, an open or a
+/// stray quote and an empty file.
 Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text);
 
 }  // namespace toft::tables

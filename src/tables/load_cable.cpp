@@ -133,7 +133,7 @@ private:
     void split(const char* file, const char* column, const char* x, const Pick& pick) {
         Sheet sheet = open(file);
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
-            std::vector<Point>* into = pick(sheet.word(i, column));
+            std::vector<TablePoint>* into = pick(sheet.word(i, column));
             if (into) sheet.points(*into, i, x, "factor");
         }
     }
@@ -150,7 +150,7 @@ private:
             return w == "direct" ? &k.depth_direct : &k.depth_duct;
         });
         split("cable/factor_grouping.csv", "arrangement", "circuits",
-              [&](const std::string& w) -> std::vector<Point>* {
+              [&](const std::string& w) -> std::vector<TablePoint>* {
                   if (w == "clipped") return &k.grouped_clipped;
                   if (w == "tray") return &k.grouped_tray;
                   if (w == "buried direct") return &k.grouped_direct;

@@ -73,9 +73,9 @@ void Sheet::fault(std::size_t row, std::string says) {
         {"data", fmt::format("{}:{}", name_, table_.rows[row].line), std::move(says), "", {}});
 }
 
-void sort_points(std::vector<Point>& points) {
+void sort_points(std::vector<TablePoint>& points) {
     std::stable_sort(points.begin(), points.end(),
-                     [](const Point& a, const Point& b) { return a.x < b.x; });
+                     [](const TablePoint& a, const TablePoint& b) { return a.x < b.x; });
 }
 
 }  // namespace toft::tables

@@ -33,7 +33,7 @@ public:
         return cited(row, number(row, column));
     }
     /// Two-column table as points sorted by `x`.
-    void points(std::vector<Point>& into, std::size_t row, std::string_view x, std::string_view y) {
+    void points(std::vector<TablePoint>& into, std::size_t row, std::string_view x, std::string_view y) {
         into.push_back({number(row, x), figure(row, y)});
     }
 
@@ -48,7 +48,7 @@ private:
 };
 
 /// Sorts points by abscissa.
-void sort_points(std::vector<Point>& points);
+void sort_points(std::vector<TablePoint>& points);
 
 /// The readers of the three parts of the catalogue; each adds its faults.
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);

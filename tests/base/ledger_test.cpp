@@ -13,7 +13,8 @@ const Citation table{"a-source", "Table 1", Basis::published, ""};
 
 TEST(Recording, WritesWhereEveryFigureComesFrom) {
     Recording ledger;
-    const auto r = ledger.table({"r", "resistance per metre"}, Cited<OhmsPerMetre>{ohms_per_metre(0.002), &table});
+    const auto r = ledger.table({"r", "resistance per metre"},
+                                Cited<OhmsPerMetre>{ohms_per_metre(0.002), &table});
     const auto l = ledger.stated({"L", "length", 2}, metres(30), "measured");
     const auto whole = ledger.let({"R", "resistance", 0, "", "a clause"}, r * l);
     EXPECT_EQ(whole.value, ohms(0.06));
@@ -78,7 +79,7 @@ TEST(WrongLines, NoticesAFormulaThatDoesNotGiveItsResult) {
 }
 
 RC_GTEST_PROP(ReadBetween, KeepsBetweenItsRowsAndWritesWorkingThatHolds, ()) {
-    std::vector<Point> points;
+    std::vector<TablePoint> points;
     const int count = *rc::gen::inRange(1, 8);
     double x = *rc::gen::inRange(-5, 5);
     for (int i = 0; i < count; ++i) {
@@ -93,7 +94,7 @@ RC_GTEST_PROP(ReadBetween, KeepsBetweenItsRowsAndWritesWorkingThatHolds, ()) {
     RC_ASSERT(recorded.value == read_between(silent, names, points.data(), points.size(), at));
     double lowest = points[0].y.value;
     double highest = lowest;
-    for (const Point& p : points) {
+    for (const TablePoint& p : points) {
         lowest = least(lowest, p.y.value);
         highest = most(highest, p.y.value);
     }

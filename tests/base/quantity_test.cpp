@@ -28,8 +28,9 @@ TEST(Quantity, WhereNothingIsLeftABareNumberRemains) {
 }
 
 TEST(Quantity, FaultHeatComesOutInAmpereSquareSeconds) {
-    static_assert(std::is_same_v<decltype(squared(heat_constant(1)) * squared(square_millimetres(1))),
-                                 AmpereSquareSeconds>);
+    static_assert(
+        std::is_same_v<decltype(squared(heat_constant(1)) * squared(square_millimetres(1))),
+                       AmpereSquareSeconds>);
     static_assert(std::is_same_v<decltype(squared(amperes(1)) * seconds(1)), AmpereSquareSeconds>);
 }
 

@@ -62,25 +62,36 @@ Traced<double> any_formula(int depth) {
     const auto y = any_formula(depth - 1);
     const double number = *rc::gen::inRange(-50, 50) / 4.0;
     switch (*rc::gen::inRange(0, 10)) {
-        case 0: return x + y;
-        case 1: return x - y;
-        case 2: return x * y;
-        case 3: return x / y;
-        case 4: return squared(x);
-        case 5: return root(squared(x) + squared(y));
-        case 6: return least(x, y);
-        case 7: return most(x, number);
-        case 8: return number - x;
-        default: return ln(squared(x) + 1.0) * number;
+        case 0:
+            return x + y;
+        case 1:
+            return x - y;
+        case 2:
+            return x * y;
+        case 3:
+            return x / y;
+        case 4:
+            return squared(x);
+        case 5:
+            return root(squared(x) + squared(y));
+        case 6:
+            return least(x, y);
+        case 7:
+            return most(x, number);
+        case 8:
+            return number - x;
+        default:
+            return ln(squared(x) + 1.0) * number;
     }
 }
 
 RC_GTEST_PROP(Traced, TheFormulaIsTheCodeThatRan, ()) {
     const auto formula = any_formula(*rc::gen::inRange(1, 5));
     RC_PRE(std::isfinite(formula.value));
-    const double read = support::work_out_formula(formula.expression.text, [](const std::string& s) {
-        return s == "a" ? 7.0 : s == "b" ? 3.0 : 2.0;
-    });
+    const double read =
+        support::work_out_formula(formula.expression.text, [](const std::string& s) {
+            return s == "a" ? 7.0 : s == "b" ? 3.0 : 2.0;
+        });
     RC_LOG() << formula.expression.text;
     RC_ASSERT(support::agree(read, formula.value, 1e-9));
 }

@@ -26,7 +26,10 @@ TEST(FaultHeat, TwiceTheSectionWithstandsFourTimesTheEnergy) {
 TEST(FaultHeat, EveryTabulatedConstantFollowsFromItsTemperatures) {
     const auto& c = support::catalogue().cable_constants;
     const std::pair<const tables::FaultHeat*, const tables::Material*> rows[] = {
-        {&c.live, &c.copper}, {&c.core, &c.copper}, {&c.armour, &c.steel}, {&c.separate, &c.copper}};
+        {&c.live, &c.copper},
+        {&c.core, &c.copper},
+        {&c.armour, &c.steel},
+        {&c.separate, &c.copper}};
     for (const auto& [heat, metal] : rows) {
         const HeatConstant k = k_from_principles(metal->big_k.value, metal->beta.value,
                                                  heat->initial.value, heat->final.value);

@@ -108,11 +108,10 @@ RC_GTEST_PROP(Rating, WritesWorkingThatHoldsAndGivesTheSameFigure, ()) {
     const Surroundings at = any_surroundings();
     const auto& cable = support::cable(3, 16);
     Recording recording;
-    const auto recorded = leg_rating(
-        recording, cable,
-        leg_factors(recording, support::catalogue().cable_constants,
-                    support::catalogue().limits.buried_cc, at),
-        at.leg);
+    const auto recorded = leg_rating(recording, cable,
+                                     leg_factors(recording, support::catalogue().cable_constants,
+                                                 support::catalogue().limits.buried_cc, at),
+                                     at.leg);
     Silent silent;
     RC_ASSERT(recorded.value == leg_rating(silent, cable, factors(at), at.leg));
     for (const std::string& wrong : support::wrong_lines(recording.lines())) RC_FAIL(wrong);

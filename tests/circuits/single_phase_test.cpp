@@ -1,5 +1,5 @@
-// A hundred single-phase runs, each drawn from the tables with a fixed seed, worked out by the program
-// and solved as circuits by ngspice. They must agree to a millionth.
+// A hundred single-phase runs, each drawn from the tables with a fixed seed, worked out by the
+// program and solved as circuits by ngspice. They must agree to a millionth.
 
 #include "network/drop.h"
 #include "network/loop.h"
@@ -57,9 +57,9 @@ DrawnRun draw(Dice& dice) {
     Silent ledger;
     DrawnRun run;
     const double length = dice.between(3, 120);
-    run.protective = dice.one_of<Protective>({Protective::armour, Protective::core,
-                                              Protective::core_and_armour, Protective::separate,
-                                              Protective::armour_and_separate});
+    run.protective =
+        dice.one_of<Protective>({Protective::armour, Protective::core, Protective::core_and_armour,
+                                 Protective::separate, Protective::armour_and_separate});
     const auto& cable = *dice.one_of(support::cables_of(3));
     study::RunScheme scheme = support::scheme(cable, run.protective, support::fuse(32));
     if (study::separate_serves(run.protective)) {
@@ -67,8 +67,8 @@ DrawnRun draw(Dice& dice) {
     }
     study::Setting<Silent> setting;
     setting.catalogue = &support::catalogue();
-    const auto heat = dice.one_of<study::Heat>(
-        {study::Heat::cold, study::Heat::working, study::Heat::fault});
+    const auto heat =
+        dice.one_of<study::Heat>({study::Heat::cold, study::Heat::working, study::Heat::fault});
     run.path = study::fault_path(ledger, setting, scheme, heat, metres(length));
     run.source = {ohms(dice.between(0.01, 0.8)), ohms(dice.between(0.005, 0.3))};
     run.drop_line = {cable.drop_r.value * metres(length), cable.drop_x.value * metres(length)};
@@ -105,8 +105,8 @@ void lay_out(support::Circuit& circuit, const DrawnRun& run, int i) {
     circuit.impedance(node("nf"), "0", run.path.line);
     circuit.ask_current(node("neutral"), node("n"));
 
-    // The impedance that takes the load's current at the load's power factor from the voltage that the
-    // program says is left. If that voltage is wrong, ngspice finds another current.
+    // The impedance that takes the load's current at the load's power factor from the voltage that
+    // the program says is left. If that voltage is wrong, ngspice finds another current.
     const double z = run.load_v / run.load_a;
     const double sine = std::sqrt(1 - run.power_factor * run.power_factor);
     circuit.source(node("l"), node("ls"), volts(u0));

@@ -42,8 +42,8 @@ TEST(Rod, SeveralHelpButLessThanInProportion) {
     EXPECT_NEAR(resistance(100, 2.4, 0.016, 4), one * 1.36 / 4, 1e-9);
 }
 
-/// The mean potential over a thin rod of a current that leaves it evenly: the rod and its image above
-/// the ground, summed over pieces. Another way to the same resistance, by numbers.
+/// The mean potential over a thin rod of a current that leaves it evenly: the rod and its image
+/// above the ground, summed over pieces. Another way to the same resistance, by numbers.
 double by_pieces(double rho, double length, double diameter) {
     constexpr int pieces = 400;
     const double radius = diameter / 2;
@@ -63,7 +63,8 @@ double by_pieces(double rho, double length, double diameter) {
 TEST(Rod, AgreesWithTheMeanPotentialSummedOverPieces) {
     for (double length : {1.2, 2.4, 3.6}) {
         for (double diameter : {0.0095, 0.0142, 0.02}) {
-            EXPECT_NEAR(resistance(100, length, diameter) / by_pieces(100, length, diameter), 1, 0.02)
+            EXPECT_NEAR(resistance(100, length, diameter) / by_pieces(100, length, diameter), 1,
+                        0.02)
                 << length << " m, " << diameter << " m";
         }
     }
@@ -74,8 +75,10 @@ RC_GTEST_PROP(Rod, MoreMetalNeverHasMoreResistanceAndTheWorkingHolds, ()) {
     const double diameter = *rc::gen::inRange(5, 60) / 1000.0;
     const double count = *rc::gen::inRange(1, 5);
     const double rho = *rc::gen::inRange(1, 5000);
-    RC_ASSERT(resistance(rho, length * 1.1, diameter, count) < resistance(rho, length, diameter, count));
-    RC_ASSERT(resistance(rho, length, diameter * 1.1, count) < resistance(rho, length, diameter, count));
+    RC_ASSERT(resistance(rho, length * 1.1, diameter, count) <
+              resistance(rho, length, diameter, count));
+    RC_ASSERT(resistance(rho, length, diameter * 1.1, count) <
+              resistance(rho, length, diameter, count));
     if (count > 1) {
         RC_ASSERT(resistance(rho, length, diameter, count) <
                   resistance(rho, length, diameter, count - 1));

@@ -21,9 +21,7 @@ using support::number_between;
 const Name unnamed{"x", ""};
 const ParallelNames unnamed_parallel{unnamed, unnamed, unnamed};
 
-Impedance any_impedance() {
-    return {ohms(number_between(1e-4, 5)), ohms(number_between(0, 5))};
-}
+Impedance any_impedance() { return {ohms(number_between(1e-4, 5)), ohms(number_between(0, 5))}; }
 
 Impedance any_resistance() { return {ohms(number_between(1e-4, 5)), ohms(0)}; }
 
@@ -51,8 +49,7 @@ RC_GTEST_PROP(DeviceLaws, ALargerFuseNeverOperatesSooner, ()) {
     const Amperes current = amperes(std::pow(10, number_between(0.5, 3.3)));
     Seconds before;
     for (double rating : {16.0, 20.0, 32.0, 63.0, 80.0, 100.0}) {
-        const Seconds now =
-            device::operating_time(ledger, unnamed, support::fuse(rating), current);
+        const Seconds now = device::operating_time(ledger, unnamed, support::fuse(rating), current);
         RC_ASSERT(now >= before);
         before = now;
     }
@@ -114,10 +111,10 @@ RC_GTEST_PROP(ImpedanceLaws, ALoopLiesBetweenItsBoundsWhateverTheAngleOfItsSourc
     const double angle = number_between(0, std::acos(0.0));
     const Impedance path = any_impedance();
     const double true_loop = std::abs(std::polar(source, angle) + phasor(path));
-    RC_ASSERT(within(true_loop,
-                     network::largest_loop(ledger, unnamed, ohms(source), path).number()));
-    RC_ASSERT(within(network::smallest_loop(ledger, unnamed, ohms(source), path).number(),
-                     true_loop));
+    RC_ASSERT(
+        within(true_loop, network::largest_loop(ledger, unnamed, ohms(source), path).number()));
+    RC_ASSERT(
+        within(network::smallest_loop(ledger, unnamed, ohms(source), path).number(), true_loop));
 }
 
 RC_GTEST_PROP(ImpedanceLaws, TheDropIsThatOfThePhasorDiagram, ()) {

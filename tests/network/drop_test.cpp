@@ -40,12 +40,13 @@ RC_GTEST_PROP(LineDrop, WritesWorkingThatHolds, ()) {
     const auto u0 = ledger.stated({"U0", ""}, volts(number_between(100, 250)), "survey");
     const auto i = ledger.stated({"Ib", ""}, amperes(number_between(0, 100)), "survey");
     const auto pf = ledger.stated({"cos.phi", ""}, number_between(0.01, 1), "survey");
-    const ImpedanceIn<Recording> line{ledger.stated({"R", ""}, ohms(number_between(0, 2)), "survey"),
-                                      ledger.stated({"X", ""}, ohms(number_between(0, 2)), "survey")};
+    const ImpedanceIn<Recording> line{
+        ledger.stated({"R", ""}, ohms(number_between(0, 2)), "survey"),
+        ledger.stated({"X", ""}, ohms(number_between(0, 2)), "survey")};
     const auto recorded = line_drop(ledger, u0, i, pf, line);
     Silent silent;
-    RC_ASSERT(recorded.value ==
-              line_drop(silent, u0.value, i.value, pf.value, Impedance{line.r.value, line.x.value}));
+    RC_ASSERT(recorded.value == line_drop(silent, u0.value, i.value, pf.value,
+                                          Impedance{line.r.value, line.x.value}));
     for (const std::string& wrong : support::wrong_lines(ledger.lines())) RC_FAIL(wrong);
 }
 

@@ -27,15 +27,16 @@ const Name unnamed{"x", ""};
 
 double hot(const PublishedCase& c, const std::string& name, const PerKelvin& alpha) {
     Silent ledger;
-    const double rise = c.numbers.count("rise")
-                            ? c.number("rise")
-                            : cable::resistance_rise(ledger, unnamed, alpha,
-                                                     celsius(c.number("t", 20)));
+    const double rise =
+        c.numbers.count("rise")
+            ? c.number("rise")
+            : cable::resistance_rise(ledger, unnamed, alpha, celsius(c.number("t", 20)));
     return cable::resistance_at(ledger, unnamed, ohms_per_metre(c.number(name)), rise).number();
 }
 
 Results conductor_resistance(const PublishedCase& c) {
-    const tables::Material& metal = c.word("metal") == "copper" ? constants().copper : constants().steel;
+    const tables::Material& metal =
+        c.word("metal") == "copper" ? constants().copper : constants().steel;
     const double r = hot(c, "r20", metal.alpha20.value);
     return {{"r", r}, {"both", 2 * r}};
 }
@@ -47,8 +48,9 @@ Results earth_fault_loop(const PublishedCase& c) {
     const OhmsPerMetre loop = ohms_per_metre(hot(c, "r1", copper) + hot(c, "r2", copper));
     const Ohms path = loop * length;
     return {{"R1R2", path.number()},
-            {"Zs", network::largest_loop(ledger, unnamed, ohms(c.number("Ze")), Impedance{path, ohms(0)})
-                       .number()}};
+            {"Zs",
+             network::largest_loop(ledger, unnamed, ohms(c.number("Ze")), Impedance{path, ohms(0)})
+                 .number()}};
 }
 
 Results fault_current(const PublishedCase& c) {
@@ -56,7 +58,9 @@ Results fault_current(const PublishedCase& c) {
     const Volts u0 = volts(c.number("U0"));
     const double factor = c.number("c", 1);
     if (c.numbers.count("Z")) {
-        return {{"I", network::fault_current(ledger, unnamed, factor, u0, ohms(c.number("Z"))).number()}};
+        return {
+            {"I",
+             network::fault_current(ledger, unnamed, factor, u0, ohms(c.number("Z"))).number()}};
     }
     const Ohms source = u0 / amperes(c.number("I.source"));
     const Impedance added{ohms(c.number("R")), ohms(c.number("X", 0))};
@@ -99,12 +103,12 @@ Results fault_heat(const PublishedCase& c) {
         const AmpereSquareSeconds limit = withstand(k, c.number("S"));
         results["I2t"] = limit.number();
         if (c.numbers.count("I")) {
-            results["t"] = last_holding(
-                0, 100, [&](double t) { return energy(c.number("I"), t) <= limit; });
+            results["t"] =
+                last_holding(0, 100, [&](double t) { return energy(c.number("I"), t) <= limit; });
         }
         if (c.numbers.count("t")) {
-            results["I"] = last_holding(
-                0, 1e6, [&](double i) { return energy(i, c.number("t")) <= limit; });
+            results["I"] =
+                last_holding(0, 1e6, [&](double i) { return energy(i, c.number("t")) <= limit; });
         }
         return results;
     }
@@ -122,7 +126,8 @@ Results equal_heat(const PublishedCase& c) {
 Results armour_as_copper(const PublishedCase& c) {
     const OhmsPerMetre wanted = support::conductor(c.number("copper")).r20.value;
     for (const tables::Cable& cable : support::catalogue().cables) {
-        if (cable.cores == static_cast<int>(c.number("cores")) && cable.armour_r20.value <= wanted) {
+        if (cable.cores == static_cast<int>(c.number("cores")) &&
+            cable.armour_r20.value <= wanted) {
             return {{"S", cable.section.number()}};
         }
     }
@@ -170,7 +175,8 @@ Results working_temperature(const PublishedCase& c) {
             {"dU", network::line_drop(ledger, volts(230), in.ib, 1.0, leg.loop).number()}};
 }
 
-/// Line and armour of a cable of given resistances at given temperatures, along the study's own path.
+/// Line and armour of a cable of given resistances at given temperatures, along the study's own
+/// path.
 Results armour_loop(const PublishedCase& c) {
     Silent ledger;
     tables::Catalogue own;
@@ -197,11 +203,10 @@ Results limiting_loop(const PublishedCase& c) {
     const tables::Device& device = c.word("device") == "fuse"
                                        ? support::fuse(c.number("In"))
                                        : support::breaker(c.word("device"), c.number("In"));
-    const auto scheme =
-        support::scheme(support::cable(3, 10), study::Protective::core, device);
-    return {{"Zs", study::largest_loop_for(ledger, support::prepared(job), scheme,
-                                           seconds(c.number("t")))
-                       .number()}};
+    const auto scheme = support::scheme(support::cable(3, 10), study::Protective::core, device);
+    return {{"Zs",
+             study::largest_loop_for(ledger, support::prepared(job), scheme, seconds(c.number("t")))
+                 .number()}};
 }
 
 Ohms rods(const PublishedCase& c, double count) {

@@ -1,6 +1,6 @@
 #pragma once
-// The methods that published examples are held against, by the name that the case files use. Each calls
-// the functions that the program itself calls.
+// The methods that published examples are held against, by the name that the case files use. Each
+// calls the functions that the program itself calls.
 
 #include "support/case_file.h"
 
@@ -8,8 +8,8 @@ namespace toft::published {
 
 using Results = std::map<std::string, double>;
 
-/// Works the case out with the method it names. Throws when there is no such method or the case does
-/// not give what the method needs.
+/// Works the case out with the method it names. Throws when there is no such method or the case
+/// does not give what the method needs.
 Results work_out(const support::PublishedCase& published);
 
 }  // namespace toft::published

@@ -108,8 +108,9 @@ TEST(PublishedCases, AreRefusedWithoutSourceOrLocatorOrMethodOrExpectation) {
 }
 
 TEST(PublishedCases, AreRefusedWithUnknownWordsUnitsAndNumbers) {
-    for (const char* bad : {"given Ze 0.6 stone", "given Ze much ohm", "expect Zs 1 ohm about right",
-                            "guess Zs 1 ohm", "method second", "given Ze nan ohm", "source"}) {
+    for (const char* bad :
+         {"given Ze 0.6 stone", "given Ze much ohm", "expect Zs 1 ohm about right",
+          "guess Zs 1 ohm", "method second", "given Ze nan ohm", "source"}) {
         EXPECT_FALSE(support::read_cases("x.case", std::string(well_formed) + bad).faults.empty())
             << bad;
     }

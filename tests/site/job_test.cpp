@@ -28,9 +28,9 @@ TEST(Fact, WithTwoFiguresIsNotASingleOne) {
 
 TEST(Fact, NothingIsAnsweredBeforeTheSurvey) {
     const Building building;
-    for (Answer answer : {building.stands_in_ground, building.livestock, building.wet_floor,
-                          building.barefoot, building.vehicle_outdoors,
-                          building.spread_of_fire_risk}) {
+    for (Answer answer :
+         {building.stands_in_ground, building.livestock, building.wet_floor, building.barefoot,
+          building.vehicle_outdoors, building.spread_of_fire_risk}) {
         EXPECT_EQ(answer, Answer::unknown);
     }
     EXPECT_FALSE(Intake{}.ze.known);

@@ -64,9 +64,11 @@ TEST_F(Validation, AJobNeedsARunAndARunNeedsALeg) {
 
 TEST_F(Validation, ARunNeverFeedsItsOwnStartNorTheIntake) {
     job_.runs[0].to = "house";
-    EXPECT_EQ(codes(), Codes{"cycle"});
+    expect_only("cycle", "/runs/0/to");
     job_.runs[0].from = "shed";
-    EXPECT_EQ(codes(), Codes{"cycle"});
+    EXPECT_EQ(codes(), (Codes{"cycle", "orphan", "orphan"}));
+    job_.runs[0].to = "shed";
+    expect_only("cycle", "/runs/0/to");
 }
 
 TEST_F(Validation, ARunThatLeadsNowhereIsAnOrphan) {

@@ -92,6 +92,20 @@ TEST_F(OutBuilding, AMetalBuildingInTheGroundIsExtraneousItself) {
     EXPECT_TRUE(is_open("/buildings/1/stands_in_ground"));
 }
 
+TEST_F(OutBuilding, WhereNobodyLookedMetalworkIsTakenToEnterAndToBridge) {
+    shed().metalwork_surveyed = false;
+    EXPECT_TRUE(of().extraneous);
+    EXPECT_TRUE(of().bridged);
+    EXPECT_TRUE(is_open("/buildings/1/metalwork"));
+}
+
+TEST_F(OutBuilding, ABuildingOfUnknownMakeIsTakenAsMetal) {
+    shed().construction.reset();
+    EXPECT_TRUE(of().extraneous);
+    EXPECT_FALSE(of().bridged);
+    EXPECT_TRUE(is_open("/buildings/1/construction"));
+}
+
 TEST_F(OutBuilding, AnUnmeasuredReachIsTakenAsTouching) {
     shed().reach_of_house_earth = {};
     EXPECT_EQ(of().reach_least, metres(0));

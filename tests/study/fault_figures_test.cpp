@@ -39,7 +39,8 @@ RunScheme with(Protective protective, const tables::Device& device = support::fu
 
 TEST_F(FaultFigures, TheLoopIsTheSuppliesAndTheRunsAtWorkingTemperature) {
     const auto f = of(with(Protective::core));
-    const auto hot = fault_path(ledger_, setting_, with(Protective::core), Heat::working, metres(30));
+    const auto hot =
+        fault_path(ledger_, setting_, with(Protective::core), Heat::working, metres(30));
     // With a core, the armour is a way a fault may take as well, and here it is the worse one.
     const Ohms by_armour = ohms(0.2) + magnitude(hot.line + hot.armour);
     EXPECT_NEAR(f.zs_far.number(), by_armour.number(), 1e-12);

@@ -38,15 +38,14 @@ Recorded recorded(const site::Job& job, const RunScheme& scheme) {
 /// Every figure of `f` as a bare number, in one order for both depths.
 template <class L>
 std::vector<double> numbers(const Figures<L>& f) {
-    return {number_of(plain(f.iz)),          static_cast<double>(f.governing_leg),
-            number_of(plain(f.drop)),        number_of(plain(f.drop_percent)),
-            number_of(plain(f.zs_far)),      number_of(plain(f.r1_r2_cold)),
-            number_of(plain(f.ln_near)),     number_of(plain(f.le_near)),
-            number_of(plain(f.ln_far)),      number_of(plain(f.le_far)),
-            number_of(plain(f.ln_least)),    number_of(plain(f.le_least)),
-            number_of(plain(f.arm_least)),
-            number_of(plain(f.disconnection)), number_of(plain(f.heat_live)),
-            number_of(plain(f.heat_path))};
+    return {number_of(plain(f.iz)),        static_cast<double>(f.governing_leg),
+            number_of(plain(f.drop)),      number_of(plain(f.drop_percent)),
+            number_of(plain(f.zs_far)),    number_of(plain(f.r1_r2_cold)),
+            number_of(plain(f.ln_near)),   number_of(plain(f.le_near)),
+            number_of(plain(f.ln_far)),    number_of(plain(f.le_far)),
+            number_of(plain(f.ln_least)),  number_of(plain(f.le_least)),
+            number_of(plain(f.arm_least)), number_of(plain(f.disconnection)),
+            number_of(plain(f.heat_live)), number_of(plain(f.heat_path))};
 }
 
 RC_GTEST_PROP(Figures, SilentAndRecordingGiveTheSameNumbersToTheLastBit, ()) {
@@ -108,8 +107,8 @@ TEST(Figures, TwoHalvesDropWhatTheWholeDrops) {
         support::scheme(support::cable(2, 6), Protective::armour, support::fuse(32));
     const auto half = plain_leg(site::LegMethod::clipped, 15);
     const auto split = worked_out(support::job_with_legs({half, half}), scheme, Stage::drop);
-    const auto whole = worked_out(
-        support::job_with_legs({plain_leg(site::LegMethod::clipped, 30)}), scheme, Stage::drop);
+    const auto whole = worked_out(support::job_with_legs({plain_leg(site::LegMethod::clipped, 30)}),
+                                  scheme, Stage::drop);
     EXPECT_NEAR(split.drop.number(), whole.drop.number(), 1e-9);
     EXPECT_NEAR(whole.drop_percent, 100 * whole.drop.number() / 230, 1e-12);
 }
@@ -162,8 +161,8 @@ TEST(Figures, TheLargestLoopIsTheOneThatJustOperatesTheDevice) {
         for (double t : {0.4, 1.0, 3.0, 5.0}) {
             const Ohms z = largest_loop_for(ledger, setting, scheme, seconds(t));
             const Amperes i = setting.supply.c_min * setting.supply.u0 / z;
-            const Seconds taken = device::operating_time(ledger, {"t", "time"}, *scheme.device,
-                                                         i * (1 + 1e-9));
+            const Seconds taken =
+                device::operating_time(ledger, {"t", "time"}, *scheme.device, i * (1 + 1e-9));
             EXPECT_TRUE(agree(taken.number(), t, 1e-6)) << rating << " A, " << t << " s";
         }
     }

@@ -25,9 +25,9 @@ TEST(Legs, EveryWayOfLayingTakesItsOwnColumnOfTheRatingTable) {
     using cable::Laying;
     using site::LegMethod;
     const std::pair<LegMethod, Laying> pairs[] = {
-        {LegMethod::clipped, Laying::clipped},        {LegMethod::tray, Laying::tray},
-        {LegMethod::free_air, Laying::tray},          {LegMethod::in_insulation, Laying::insulated},
-        {LegMethod::buried_direct, Laying::direct},   {LegMethod::buried_in_duct, Laying::duct},
+        {LegMethod::clipped, Laying::clipped},      {LegMethod::tray, Laying::tray},
+        {LegMethod::free_air, Laying::tray},        {LegMethod::in_insulation, Laying::insulated},
+        {LegMethod::buried_direct, Laying::direct}, {LegMethod::buried_in_duct, Laying::duct},
     };
     for (const auto& [method, laying] : pairs) {
         const site::Job job = job_with_legs({plain_leg(method)});
@@ -68,8 +68,8 @@ TEST(Legs, GroundThatNobodyMeasuredIsTakenHotAndDry) {
 }
 
 TEST(Legs, TwoBuriedLegsAskForTheGroundOnce) {
-    site::Job job = job_with_legs({plain_leg(site::LegMethod::buried_direct),
-                                   plain_leg(site::LegMethod::buried_in_duct)});
+    site::Job job = job_with_legs(
+        {plain_leg(site::LegMethod::buried_direct), plain_leg(site::LegMethod::buried_in_duct)});
     job.ground.temperature = {};
     const auto setting = prepared(job);
     EXPECT_EQ(std::count_if(setting.open.begin(), setting.open.end(),

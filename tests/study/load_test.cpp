@@ -31,9 +31,8 @@ site::Job job_of(std::vector<site::Circuit> circuits) {
 }
 
 bool assumes(const Setting<Silent>& setting, const std::string& words) {
-    return std::any_of(setting.assumed.begin(), setting.assumed.end(), [&](const std::string& s) {
-        return s.find(words) != std::string::npos;
-    });
+    return std::any_of(setting.assumed.begin(), setting.assumed.end(),
+                       [&](const std::string& s) { return s.find(words) != std::string::npos; });
 }
 
 TEST(Load, StatedAmperesAreTheDesignCurrent) {

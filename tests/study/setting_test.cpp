@@ -66,14 +66,14 @@ TEST(Setting, TheWorseEndIsNeverTheBetterOne) {
 TEST(Setting, OneFactCanStandAtAnotherEndThanTheRest) {
     const site::Job job = bare_job();
     const auto worse = support::prepared(job);
-    const auto mixed =
-        support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}});
+    const auto mixed = support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}});
     EXPECT_LT(mixed.supply.ze_most, worse.supply.ze_most);
     EXPECT_EQ(mixed.legs[0].factors.total, worse.legs[0].factors.total);
 }
 
 RC_GTEST_PROP(Setting, PreparingWritesWorkingThatHoldsWhateverIsMissing, ()) {
-    site::Job job = *rc::gen::arbitrary<bool>() ? support::job_of(*support::any_drawn()) : bare_job();
+    site::Job job =
+        *rc::gen::arbitrary<bool>() ? support::job_of(*support::any_drawn()) : bare_job();
     job.intake.earthing =
         *rc::gen::element(site::Earthing::tn_s, site::Earthing::tn_c_s, site::Earthing::tt);
     if (*rc::gen::arbitrary<bool>()) job.intake.ze = {};

@@ -116,8 +116,7 @@ TEST_F(Supply, ATtLoopIsTheTwoElectrodesInSeries) {
     job_.intake.electrode = measured(ohms(60));
     const auto supply = of();
     EXPECT_EQ(supply.ra_most, ohms(60));
-    EXPECT_EQ(supply.ze_most,
-              ohms(60) + support::catalogue().limits.declared_tt_source.value);
+    EXPECT_EQ(supply.ze_most, ohms(60) + support::catalogue().limits.declared_tt_source.value);
 }
 
 TEST_F(Supply, ATtHouseOfUnknownElectrodeTakesTheWorst) {

@@ -16,11 +16,11 @@ constexpr double refused_within = 0.01;
 /// Units of the case files, each in the coherent unit of its kind.
 const std::map<std::string, double>& units() {
     static const std::map<std::string, double> known{
-        {"ohm", 1},        {"mohm", 1e-3},    {"ohm/m", 1},  {"mohm/m", 1e-3}, {"ohm/km", 1e-3},
-        {"mV/A/m", 1e-3},  {"ohm.m", 1},      {"m", 1},      {"mm", 1e-3},     {"mm2", 1},
-        {"A", 1},          {"kA", 1e3},       {"mA", 1e-3},  {"V", 1},         {"s", 1},
-        {"ms", 1e-3},      {"A2s", 1},        {"C", 1},      {"K.m/W", 1},     {"1/K", 1},
-        {"A.s^0.5/mm2", 1}, {"ratio", 1},     {"%", 0.01},   {"rods", 1},      {"cores", 1}};
+        {"ohm", 1},         {"mohm", 1e-3}, {"ohm/m", 1}, {"mohm/m", 1e-3}, {"ohm/km", 1e-3},
+        {"mV/A/m", 1e-3},   {"ohm.m", 1},   {"m", 1},     {"mm", 1e-3},     {"mm2", 1},
+        {"A", 1},           {"kA", 1e3},    {"mA", 1e-3}, {"V", 1},         {"s", 1},
+        {"ms", 1e-3},       {"A2s", 1},     {"C", 1},     {"K.m/W", 1},     {"1/K", 1},
+        {"A.s^0.5/mm2", 1}, {"ratio", 1},   {"%", 0.01},  {"rods", 1},      {"cores", 1}};
     return known;
 }
 
@@ -173,10 +173,14 @@ private:
 bool met(const Check& check, double result) {
     const double gap = std::fabs(result - check.value);
     switch (check.asks) {
-        case Asks::close: return gap <= check.tolerance * std::fabs(check.value);
-        case Asks::different: return gap > check.tolerance * std::fabs(check.value);
-        case Asks::at_least: return result >= check.value;
-        case Asks::at_most: return result <= check.value;
+        case Asks::close:
+            return gap <= check.tolerance * std::fabs(check.value);
+        case Asks::different:
+            return gap > check.tolerance * std::fabs(check.value);
+        case Asks::at_least:
+            return result >= check.value;
+        case Asks::at_most:
+            return result <= check.value;
     }
     return false;
 }

@@ -14,8 +14,8 @@
 //   refuse Zs 0.9 ohm
 //   because the second answer forgets that the cable is warm
 //
-// A `refuse` line holds a published figure that is wrong: reproducing it to one per cent is a failure.
-// `source` and `locator` are never missing, nor is a `because` where something is refused.
+// A `refuse` line holds a published figure that is wrong: reproducing it to one per cent is a
+// failure. `source` and `locator` are never missing, nor is a `because` where something is refused.
 
 #include <iosfwd>
 #include <map>

@@ -38,8 +38,9 @@ Drawn draw() {
     d.zn_ohm = number_between(0.02, 0.8);
     d.soil_k_m_w = number_between(0.5, 3);
     d.ground_c = number_between(10, 30);
-    d.protective = *rc::gen::element(Protective::armour, Protective::core, Protective::core_and_armour,
-                                     Protective::separate, Protective::armour_and_separate);
+    d.protective =
+        *rc::gen::element(Protective::armour, Protective::core, Protective::core_and_armour,
+                          Protective::separate, Protective::armour_and_separate);
     d.cores = study::core_serves(d.protective) ? 3 : 2 + static_cast<int>(place_below(2));
     d.size = place_below(cables_of(d.cores).size());
     d.device = place_below(catalogue().devices.size());

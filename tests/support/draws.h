@@ -1,6 +1,6 @@
 #pragma once
-// Random jobs and schemes for property tests, drawn as plain numbers so that a test can change one of
-// them and ask what follows.
+// Random jobs and schemes for property tests, drawn as plain numbers so that a test can change one
+// of them and ask what follows.
 
 #include "site/job.h"
 #include "study/scheme.h"
@@ -24,15 +24,15 @@ struct DrawnLeg {
 /// A job and a scheme in numbers.
 struct Drawn {
     std::vector<DrawnLeg> legs;
-    double load_a = 20;        ///< 1 to 60
-    double power_factor = 1;   ///< 0.5 to 1
-    double ze_ohm = 0.2;       ///< 0.02 to 0.8
-    double zn_ohm = 0.2;       ///< 0.02 to 0.8
-    double soil_k_m_w = 1.5;   ///< 0.5 to 3
-    double ground_c = 15;      ///< 10 to 30
-    int cores = 2;             ///< 2 or 3
-    std::size_t size = 3;      ///< place of the cable among those of its cores
-    std::size_t device = 0;    ///< place of the device in the tables
+    double load_a = 20;       ///< 1 to 60
+    double power_factor = 1;  ///< 0.5 to 1
+    double ze_ohm = 0.2;      ///< 0.02 to 0.8
+    double zn_ohm = 0.2;      ///< 0.02 to 0.8
+    double soil_k_m_w = 1.5;  ///< 0.5 to 3
+    double ground_c = 15;     ///< 10 to 30
+    int cores = 2;            ///< 2 or 3
+    std::size_t size = 3;     ///< place of the cable among those of its cores
+    std::size_t device = 0;   ///< place of the device in the tables
     study::Protective protective = study::Protective::armour;
     std::size_t separate = 3;  ///< place of the separate conductor in the tables
     study::BuildingEarthing earthing = study::BuildingEarthing::supply_earth;

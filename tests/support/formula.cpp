@@ -11,7 +11,8 @@ namespace {
 
 class Reader {
 public:
-    Reader(const std::string& text, const FigureOf& figure_of) : text_(text), figure_of_(figure_of) {}
+    Reader(const std::string& text, const FigureOf& figure_of)
+        : text_(text), figure_of_(figure_of) {}
 
     double whole() {
         const double x = sum();
@@ -107,7 +108,8 @@ private:
         const char* begin = text_.c_str() + at_;
         char* end = nullptr;
         const double x = std::strtod(begin, &end);
-        if (end == begin || std::isspace(static_cast<unsigned char>(*begin))) fail("expected a number");
+        if (end == begin || std::isspace(static_cast<unsigned char>(*begin)))
+            fail("expected a number");
         at_ += static_cast<std::size_t>(end - begin);
         return x;
     }

@@ -49,7 +49,13 @@ site::Job job_with_legs(std::vector<site::Leg> legs) {
     site::Building shed;
     shed.id = "shed";
     shed.use = site::Use::shed;
-    shed.stands_in_ground = site::Answer::no;
+    shed.construction = site::Construction::timber;
+    shed.metalwork_surveyed = true;
+    for (site::Answer* answer :
+         {&shed.stands_in_ground, &shed.livestock, &shed.wet_floor, &shed.barefoot,
+          &shed.vehicle_outdoors, &shed.spread_of_fire_risk}) {
+        *answer = site::Answer::no;
+    }
     shed.reach_of_house_earth = measured(metres(20));
     shed.load = measured(amperes(20));
     shed.power_factor = measured(1.0);

@@ -21,7 +21,8 @@ std::string output_of(const std::string& command) {
     if (!pipe) throw std::runtime_error("cannot start " + command);
     std::string text;
     char buffer[4096];
-    for (std::size_t n; (n = std::fread(buffer, 1, sizeof buffer, pipe)) > 0;) text.append(buffer, n);
+    for (std::size_t n; (n = std::fread(buffer, 1, sizeof buffer, pipe)) > 0;)
+        text.append(buffer, n);
     pclose(pipe);
     return text;
 }
@@ -64,9 +65,9 @@ void Circuit::ask_voltage(const std::string& as, const std::string& node) {
 std::map<std::string, double> Circuit::solve() const {
     const auto file = std::filesystem::temp_directory_path() /
                       fmt::format("toft_circuits_{}.cir", static_cast<long>(getpid()));
-    std::ofstream(file) << "* loops and drops\n" << netlist_
-                        << ".control\nset numdgt=14\nac lin 1 50 50\n" << questions_
-                        << "quit\n.endc\n.end\n";
+    std::ofstream(file) << "* loops and drops\n"
+                        << netlist_ << ".control\nset numdgt=14\nac lin 1 50 50\n"
+                        << questions_ << "quit\n.endc\n.end\n";
     const std::string text = "\n" + output_of(fmt::format("ngspice -b {} 2>&1", file.string()));
     std::filesystem::remove(file);
     std::map<std::string, double> answers;

@@ -1,6 +1,6 @@
 #pragma once
-// A circuit of resistances and reactances at 50 Hz, solved by ngspice: a second opinion on loops and
-// drops that shares no code with the program.
+// A circuit of resistances and reactances at 50 Hz, solved by ngspice: a second opinion on loops
+// and drops that shares no code with the program.
 
 #include "base/impedance.h"
 
@@ -17,7 +17,8 @@ public:
     /// An alternating voltage from `node` to earth; its current can be asked for by `name`.
     void source(const std::string& name, const std::string& node, Volts u);
 
-    /// Asks for the current that a source delivers, or the voltage of a node; `as` names the answer.
+    /// Asks for the current that a source delivers, or the voltage of a node; `as` names the
+    /// answer.
     void ask_current(const std::string& as, const std::string& source);
     void ask_voltage(const std::string& as, const std::string& node);
 

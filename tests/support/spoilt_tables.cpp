@@ -28,6 +28,14 @@ SpoiltTables& SpoiltTables::change(const std::string& file, const std::string& f
     return *this;
 }
 
+SpoiltTables& SpoiltTables::change_all(const std::string& file, const std::string& from,
+                                       const std::string& to) {
+    change(file, from, to);
+    std::string& whole = text(file);
+    while (whole.find(from) != std::string::npos) change(file, from, to);
+    return *this;
+}
+
 SpoiltTables& SpoiltTables::remove(const std::string& file) {
     for (std::size_t i = 0; i < names_.size(); ++i) {
         if (names_[i] != file) continue;

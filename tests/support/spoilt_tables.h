@@ -15,6 +15,9 @@ public:
 
     /// Replaces the first `from` of a file; both must be there.
     SpoiltTables& change(const std::string& file, const std::string& from, const std::string& to);
+    /// Replaces every `from` of a file; at least one must be there.
+    SpoiltTables& change_all(const std::string& file, const std::string& from,
+                             const std::string& to);
     /// Leaves a file out.
     SpoiltTables& remove(const std::string& file);
     /// Keeps the first `lines` lines of a file.

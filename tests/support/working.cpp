@@ -14,7 +14,8 @@ namespace {
 /// The figure as a reader would copy it, rounded to twelve digits.
 double printed(double value) { return std::strtod(significant(value, 12).c_str(), nullptr); }
 
-double figure_of_input(const std::vector<Line>& lines, const Line& line, const std::string& symbol) {
+double figure_of_input(const std::vector<Line>& lines, const Line& line,
+                       const std::string& symbol) {
     const Line* found = nullptr;
     for (int input : line.inputs) {
         const Line& candidate = lines.at(static_cast<std::size_t>(input));
@@ -43,7 +44,8 @@ std::vector<std::string> wrong_lines(const std::vector<Line>& lines) {
     std::vector<std::string> wrong;
     for (const Line& line : lines) {
         if (line.origin != Origin::computed) {
-            if (!line.formula.empty()) wrong.push_back(complaint(line, "a given figure has no formula"));
+            if (!line.formula.empty())
+                wrong.push_back(complaint(line, "a given figure has no formula"));
             continue;
         }
         try {
@@ -51,8 +53,8 @@ std::vector<std::string> wrong_lines(const std::vector<Line>& lines) {
                 return figure_of_input(lines, line, symbol);
             });
             if (!agree(result, line.value)) {
-                wrong.push_back(complaint(line, "gives " + significant(result, 12) + ", printed is " +
-                                                    significant(line.value, 12)));
+                wrong.push_back(complaint(line, "gives " + significant(result, 12) +
+                                                    ", printed is " + significant(line.value, 12)));
             }
         } catch (const std::exception& error) {
             wrong.push_back(complaint(line, error.what()));

@@ -52,21 +52,34 @@ TEST(Catalogue, FindsConductorsAndRangesByName) {
     EXPECT_EQ(find_open_range(support::catalogue(), "nonsense"), nullptr);
 }
 
-const char* const files[] = {
-    "VERSION",                      "sources.csv",
-    "cable/conductor_resistance.csv", "cable/conductor_reactance.csv",
-    "cable/armour_resistance.csv",  "cable/armour_area.csv",
-    "cable/armour_ac.csv",          "cable/overall_diameter.csv",
-    "cable/rating.csv",             "cable/voltage_drop.csv",
-    "cable/material.csv",           "cable/fault_k.csv",
-    "cable/factor_ambient.csv",     "cable/factor_soil.csv",
-    "cable/factor_depth.csv",       "cable/factor_grouping.csv",
-    "cable/factor_insulation.csv",  "device/device.csv",
-    "device/curve.csv",             "device/let_through.csv",
-    "device/rcd.csv",               "rules/limit.csv",
-    "rules/main_bonding.csv",       "rules/depth_advice.csv",
-    "rules/dependability.csv",      "rules/unknown.csv",
-    "earth/soil.csv",               "earth/rod_parallel.csv"};
+const char* const files[] = {"VERSION",
+                             "sources.csv",
+                             "cable/conductor_resistance.csv",
+                             "cable/conductor_reactance.csv",
+                             "cable/armour_resistance.csv",
+                             "cable/armour_area.csv",
+                             "cable/armour_ac.csv",
+                             "cable/overall_diameter.csv",
+                             "cable/rating.csv",
+                             "cable/voltage_drop.csv",
+                             "cable/material.csv",
+                             "cable/fault_k.csv",
+                             "cable/factor_ambient.csv",
+                             "cable/factor_soil.csv",
+                             "cable/factor_depth.csv",
+                             "cable/factor_grouping.csv",
+                             "cable/factor_insulation.csv",
+                             "device/device.csv",
+                             "device/curve.csv",
+                             "device/let_through.csv",
+                             "device/rcd.csv",
+                             "rules/limit.csv",
+                             "rules/main_bonding.csv",
+                             "rules/depth_advice.csv",
+                             "rules/dependability.csv",
+                             "rules/unknown.csv",
+                             "earth/soil.csv",
+                             "earth/rod_parallel.csv"};
 
 TEST(Catalogue, RefusesToLoadWithoutAnyOneOfItsFiles) {
     for (const char* file : files) {
@@ -93,9 +106,8 @@ TEST(Catalogue, RefusesAnUnknownBasisInAnyOfItsFiles) {
         const std::string text(embedded_text(file));
         for (const char* basis : {",published,", ",memory,", ",derived,", ",common practice,"}) {
             if (text.find(basis) == std::string::npos) continue;
-            EXPECT_TRUE(SpoiltTables().change(file, basis, ",hearsay,").refused(file, "basis"))
-                << file;
-            break;
+            EXPECT_TRUE(SpoiltTables().change_all(file, basis, ",hearsay,").refused(file, "basis"))
+                << file << basis;
         }
     }
 }

@@ -48,7 +48,9 @@ TEST(Csv, QuotedCellsHoldCommasQuotesAndLineEnds) {
     EXPECT_EQ(table->rows[1].line, 4);
 }
 
-TEST(Csv, EmptyCellsAreCells) { EXPECT_EQ(rows("a,b,c\n,,\n"), (std::vector<Cells>{{"", "", ""}})); }
+TEST(Csv, EmptyCellsAreCells) {
+    EXPECT_EQ(rows("a,b,c\n,,\n"), (std::vector<Cells>{{"", "", ""}}));
+}
 
 TEST(Csv, RefusesAnEmptyFile) { EXPECT_EQ(says(""), "t.csv:1 the table is empty"); }
 
@@ -66,12 +68,17 @@ TEST(Csv, RefusesAQuoteThatIsNeverClosed) {
 
 TEST(Csv, RefusesTextAfterAClosedQuote) {
     EXPECT_FALSE(parse_csv("t.csv", "a,b\n\"1\"x,2\n"));
+    EXPECT_FALSE(parse_csv("t.csv", "a\n\"1\"x\n"));
+    EXPECT_FALSE(parse_csv("t.csv", "a\n\"1\"\"\"x\n"));
+}
+
+TEST(Csv, RefusesAQuoteInsideACellThatDoesNotBeginWithOne) {
+    EXPECT_NE(says("a,b\n1\"2,3\"\n").find("quote"), std::string::npos);
 }
 
 RC_GTEST_PROP(Csv, AnyBytesEndInATableOrInFaults, ()) {
-    const auto text = *rc::gen::container<std::string>(
-        rc::gen::weightedOneOf<char>({{3, rc::gen::element(',', '"', '\n', '\r')},
-                                      {2, rc::gen::arbitrary<char>()}}));
+    const auto text = *rc::gen::container<std::string>(rc::gen::weightedOneOf<char>(
+        {{3, rc::gen::element(',', '"', '\n', '\r')}, {2, rc::gen::arbitrary<char>()}}));
     const auto table = parse_csv("t.csv", text);
     if (table) {
         for (const CsvRow& row : table->rows) RC_ASSERT(row.cells.size() == table->header.size());

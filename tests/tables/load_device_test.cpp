@@ -52,7 +52,8 @@ TEST(LoadDevice, ADelayedRcdTakesLongerThanAGeneralOne) {
     EXPECT_EQ(c.rcd_general.longest_1.value, seconds(0.3));
     EXPECT_GT(c.rcd_delayed.longest_1.value, c.rcd_general.longest_1.value);
     EXPECT_LT(c.rcd_general.longest_5.value, c.rcd_general.longest_1.value);
-    for (const RunRcd& rcd : c.run_rcds) EXPECT_EQ(rcd.longest.value, c.rcd_delayed.longest_1.value);
+    for (const RunRcd& rcd : c.run_rcds)
+        EXPECT_EQ(rcd.longest.value, c.rcd_delayed.longest_1.value);
 }
 
 TEST(LoadDevice, RefusesADeviceWithoutACurve) {

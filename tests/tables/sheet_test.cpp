@@ -77,7 +77,7 @@ TEST_F(OneSheet, AMissingFileIsAFaultAndHasNoRows) {
 }
 
 TEST(SortPoints, PutsThemByAbscissa) {
-    std::vector<Point> points{{3, {}}, {1, {}}, {2, {}}};
+    std::vector<TablePoint> points{{3, {}}, {1, {}}, {2, {}}};
     sort_points(points);
     EXPECT_EQ(points[0].x, 1);
     EXPECT_EQ(points[2].x, 3);

@@ -1,0 +1,118 @@
+#include "codec/schema_walk.h"
+
+#include "tables/embedded.h"
+
+#include <algorithm>
+
+namespace toft::codec {
+
+namespace {
+
+/// `node` with what its $ref names laid under it; "properties" are laid over each other key by key.
+Tree resolved(const Tree& root, const Tree& node) {
+    const auto ref = node.find("$ref");
+    if (ref == node.end()) return node;
+    Tree out = root.at(Pointer(ref->get<std::string>().substr(1)));
+    for (const auto& [key, value] : node.items()) {
+        if (key == "properties" && out.contains("properties")) {
+            for (const auto& [name, inner] : value.items()) {
+                for (const auto& [word, x] : inner.items()) out["properties"][name][word] = x;
+            }
+        } else if (key != "$ref") {
+            out[key] = value;
+        }
+    }
+    return out;
+}
+
+class Walk {
+public:
+    std::vector<SchemaKey> keys;
+
+    Walk() : root_(schema_named("job")) { object("", root_); }
+
+private:
+    void node(const std::string& pointer, const Tree& raw, bool required) {
+        const Tree schema = resolved(root_, raw);
+        keys.push_back({pointer, schema, required});
+        if (schema.contains("properties") && !may_be(schema, "number")) object(pointer, schema);
+        if (schema.contains("items")) node(pointer + "/0", schema.at("items"), false);
+    }
+
+    void object(const std::string& pointer, const Tree& schema) {
+        const Tree required = schema.value("required", Tree::array());
+        for (const auto& [key, inner] : schema.at("properties").items()) {
+            const bool must = std::find(required.begin(), required.end(), Tree(key)) != required.end();
+            node(pointer + "/" + key, inner, must);
+        }
+    }
+
+    Tree root_;
+};
+
+Tree sample(const Tree& root, const Tree& raw) {
+    const Tree schema = resolved(root, raw);
+    if (schema.contains("enum")) return schema.at("enum").at(0);
+    if (schema.contains("minimum")) {
+        const double low = schema.at("minimum").get<double>();
+        const double high = schema.at("maximum").get<double>();
+        return schema.contains("multipleOf") ? low : (low + high) / 2;
+    }
+    if (may_be(schema, "boolean")) return true;
+    if (may_be(schema, "string")) return "text";
+    if (may_be(schema, "array")) {
+        const auto count = std::max<std::size_t>(1, schema.value("minItems", std::size_t{1}));
+        return Tree(count, sample(root, schema.at("items")));
+    }
+    if (!may_be(schema, "object")) return nullptr;
+    Tree object = Tree::object();
+    if (!schema.contains("properties")) return object;
+    for (const auto& [key, inner] : schema.at("properties").items()) {
+        object[key] = sample(root, inner);
+    }
+    return object;
+}
+
+}  // namespace
+
+Tree schema_named(const std::string& name) {
+    return Tree::parse(tables::embedded_text("schema/" + name + ".json"));
+}
+
+std::vector<SchemaKey> job_keys() { return Walk().keys; }
+
+Tree whole_job() {
+    const Tree root = schema_named("job");
+    Tree job = sample(root, root);
+    Tree& house = job["buildings"][0];
+    house["id"] = "house";
+    house.erase("load_w");  // contradicts load_a
+    job["buildings"].push_back({{"id", "shed"}, {"load_a", 10}});
+    job["runs"][0]["from"] = "house";
+    job["runs"][0]["to"] = "shed";
+    return job;
+}
+
+Tree small_job() {
+    return Tree::parse(R"({"format": "toft-job/1", "intake": {"earthing": "TN-S"},
+        "buildings": [{"id": "house", "at": "origin"}, {"id": "shed", "load_a": 10}],
+        "runs": [{"id": "feed", "from": "house", "to": "shed",
+                  "legs": [{"method": "clipped", "length_m": 20}]}]})");
+}
+
+bool may_be(const Tree& schema, const char* type) {
+    const auto found = schema.find("type");
+    if (found == schema.end()) return false;
+    if (found->is_string()) return *found == type;
+    return std::find(found->begin(), found->end(), Tree(type)) != found->end();
+}
+
+std::vector<std::string> words_of(const Tree& schema) {
+    std::vector<std::string> words;
+    for (const Tree& word : schema.value("enum", Tree::array())) {
+        if (word.is_string()) words.push_back(word.get<std::string>());
+    }
+    return words;
+}
+
+}  // namespace toft::codec

@@ -1,0 +1,40 @@
+#pragma once
+// Walks a JSON Schema of ours: every key with the pointer at which a job holds it, and a whole job
+// made of the schema alone.
+
+#include <nlohmann/json.hpp>
+
+#include <string>
+#include <vector>
+
+namespace toft::codec {
+
+using Tree = nlohmann::ordered_json;
+using Pointer = Tree::json_pointer;
+
+/// One key of the job format.
+struct SchemaKey {
+    std::string pointer;      ///< of the key in whole_job()
+    Tree schema;              ///< what stands there, references followed
+    bool required = false;
+};
+
+/// The embedded schema of that name ("job", "answer", "faults").
+Tree schema_named(const std::string& name);
+
+/// All keys of the job format, parents before children; lists appear once more as "…/0".
+std::vector<SchemaKey> job_keys();
+
+/// A job in which every key of the format is stated.
+Tree whole_job();
+
+/// The smallest job that loads.
+Tree small_job();
+
+/// True when the schema lets that type stand there.
+bool may_be(const Tree& schema, const char* type);
+
+/// The words of an enumeration without null; empty when there is none.
+std::vector<std::string> words_of(const Tree& schema);
+
+}  // namespace toft::codec

@@ -14,9 +14,9 @@ namespace toft::picture {
 namespace {
 
 constexpr double letters = 11;
-constexpr double outer = 68;   // of the sheath
-constexpr double wires = 56;   // of the circle the armour's wires lie on
-constexpr double core = 19;    // of a core with its insulation
+constexpr double outer = 68;  // of the sheath
+constexpr double wires = 56;  // of the circle the armour's wires lie on
+constexpr double core = 19;   // of a core with its insulation
 constexpr double copper = 11;
 
 Point around_centre(Point centre, double radius, double degrees) {
@@ -100,7 +100,7 @@ std::string armour_words(const answer::RunAnswer& run) {
 
 struct Named {
     Point at;
-    std::string what;   ///< bold
+    std::string what;  ///< bold
     std::string words;
     const char* kind;
 };
@@ -115,7 +115,8 @@ Items name_column(const std::vector<Named>& named, const Box& column) {
         append(items, leader(words, named[i].at, palette::graphite));
         TextStyle bold{.size = letters, .weight = Weight::bold};
         items.emplace_back(text({column.left + 3, y - 3},
-                                shortened(named[i].what, column.width() - 3, letters, Weight::bold), bold));
+                                shortened(named[i].what, column.width() - 3, letters, Weight::bold),
+                                bold));
         items.emplace_back(text({column.left + 3, y + 10},
                                 shortened(named[i].words, column.width() - 3, letters),
                                 TextStyle{.size = letters}));
@@ -141,18 +142,22 @@ Items cable_section(const answer::RunAnswer& run, const Box& box) {
     const auto count = static_cast<int>(run.core_list.size());
     for (int i = 0; i < count; ++i) {
         const answer::CoreAnswer& one = run.core_list[static_cast<std::size_t>(i)];
-        const double turn = count == 2 ? -60 + 180 * i : -90 + 360.0 / std::max(1, count) * i;
+        const double turn = count == 2 ? -60 + 180 * i : -75 + 360.0 / std::max(1, count) * i;
         const Point at = around_centre(centre, count == 1 ? 0 : count == 2 ? 24 : 28, turn);
-        items.emplace_back(Group{core_items(one, at), {}, "", "core core-" + one.colour, core_words(one)});
+        items.emplace_back(
+            Group{core_items(one, at), {}, "", "core core-" + one.colour, core_words(one)});
         named.push_back({at + Point{9, 0}, one.use + " " + mm2(run.live_mm2), core_words(one), ""});
     }
-    std::stable_sort(named.begin(), named.end(), [](const Named& a, const Named& b) { return a.at.y < b.at.y; });
-    named.push_back({around_centre(centre, wires, 48), "armour, steel wires", armour_words(run), ""});
+    std::stable_sort(named.begin(), named.end(),
+                     [](const Named& a, const Named& b) { return a.at.y < b.at.y; });
+    named.push_back(
+        {around_centre(centre, wires, 48), "armour, steel wires", armour_words(run), ""});
     if (run.separate_mm2) {
         const Point at = around_centre(centre, outer + 18, 62);
         Items beside = strands(at, 8);
         append(beside, banded_ring(at, 10, 4.5));
-        items.emplace_back(Group{std::move(beside), {}, "", "separate-section", "separate conductor"});
+        items.emplace_back(
+            Group{std::move(beside), {}, "", "separate-section", "separate conductor"});
         named.push_back({at + Point{9, 0}, "separate conductor " + mm2(*run.separate_mm2),
                          "green-and-yellow, laid beside", ""});
     }

@@ -7,7 +7,8 @@
 
 namespace toft::picture {
 
-/// Colour of a core by its word ("brown", "blue", "grey", "black"); none for a word that is not known.
+/// Colour of a core by its word ("brown", "blue", "grey", "black"); none for a word that is not
+/// known.
 std::optional<drawing::Colour> core_colour(const std::string& word);
 
 /// The cable in the left part of `box`, words right of it.

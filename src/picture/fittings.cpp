@@ -55,8 +55,8 @@ Items board_items(const Board& board) {
         box.right -= wide;
         items.emplace_back(Rect{box, filled(palette::graphite)});
         const Point c = box.centre();
-        items.emplace_back(Line{{box.left + 2.5, c.y}, {box.right - 2.5, c.y},
-                                stroked(palette::paper, 1.6)});
+        items.emplace_back(
+            Line{{box.left + 2.5, c.y}, {box.right - 2.5, c.y}, stroked(palette::paper, 1.6)});
     }
     for (int way = 0; way < board.ways; ++way) {
         append(items, breaker(way_box(board, way), way == board.chosen));
@@ -85,12 +85,11 @@ Items rod(Point top, double length) {
     body.fill = palette::wash;
     const Box whole = box_at(top - Point{2.5, 0}, 5, length - 12);
     items.emplace_back(Rect{whole, body});
-    items.emplace_back(Polygon{{{whole.left, whole.bottom}, {whole.right, whole.bottom},
-                                {top.x, top.y + length}},
-                               body});
+    items.emplace_back(Polygon{
+        {{whole.left, whole.bottom}, {whole.right, whole.bottom}, {top.x, top.y + length}}, body});
     const double y = top.y + 0.55 * length;
-    const std::vector<Point> gap{{top.x - 7, y - 5}, {top.x + 7, y - 9}, {top.x + 7, y - 2},
-                                 {top.x - 7, y + 2}};
+    const std::vector<Point> gap{
+        {top.x - 7, y - 5}, {top.x + 7, y - 9}, {top.x + 7, y - 2}, {top.x - 7, y + 2}};
     items.emplace_back(Polygon{gap, filled(palette::soil)});
     items.emplace_back(Line{gap[0], gap[1], stroked(palette::ink, 0.8)});
     items.emplace_back(Line{gap[3], gap[2], stroked(palette::ink, 0.8)});
@@ -108,8 +107,9 @@ Items break_mark(Point at, double height, Colour under) {
     Items items;
     const double h = height / 2;
     const auto zigzag = [&](double x) {
-        return std::vector<Point>{{x + 2, at.y - h}, {x + 2, at.y - 0.3 * h}, {x - 4, at.y - 0.1 * h},
-                                  {x + 8, at.y + 0.1 * h}, {x + 2, at.y + 0.3 * h}, {x + 2, at.y + h}};
+        return std::vector<Point>{{x + 2, at.y - h},       {x + 2, at.y - 0.3 * h},
+                                  {x - 4, at.y - 0.1 * h}, {x + 8, at.y + 0.1 * h},
+                                  {x + 2, at.y + 0.3 * h}, {x + 2, at.y + h}};
     };
     std::vector<Point> area = zigzag(at.x - 8);
     std::vector<Point> back = zigzag(at.x + 4);

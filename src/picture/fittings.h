@@ -1,6 +1,6 @@
 #pragma once
-// The things an installation is built of, drawn small: boards, the protective conductor, rods, pipes,
-// break marks.
+// The things an installation is built of, drawn small: boards, the protective conductor, rods,
+// pipes, break marks.
 
 #include "drawing/scene.h"
 

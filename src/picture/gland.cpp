@@ -40,13 +40,18 @@ Items nut(double left, double right, double middle, double reach) {
     Style brass = stroked(palette::ink, weight::firm);
     brass.fill = palette::paper;
     const double k = 3;
-    items.emplace_back(Polygon{{{left + k, middle - reach}, {right - k, middle - reach},
-                                {right, middle - reach + k}, {right, middle + reach - k},
-                                {right - k, middle + reach}, {left + k, middle + reach},
-                                {left, middle + reach - k}, {left, middle - reach + k}},
+    items.emplace_back(Polygon{{{left + k, middle - reach},
+                                {right - k, middle - reach},
+                                {right, middle - reach + k},
+                                {right, middle + reach - k},
+                                {right - k, middle + reach},
+                                {left + k, middle + reach},
+                                {left, middle + reach - k},
+                                {left, middle - reach + k}},
                                brass});
     for (const double y : {-reach / 3, reach / 3}) {
-        items.emplace_back(Line{{left, middle + y}, {right, middle + y}, stroked(palette::ink, weight::hair)});
+        items.emplace_back(
+            Line{{left, middle + y}, {right, middle + y}, stroked(palette::ink, weight::hair)});
     }
     return items;
 }
@@ -63,7 +68,10 @@ Items earthed_end(double left, double middle) {
     }
     append(items, nut(left + 62, left + 95, middle, 20));
     append(items, nut(left + 103, left + 112, middle, 16));
-    append(items, protective_line({{left + 107, middle + 16}, {left + 107, middle + 34}, {left + 146, middle + 34}}, 3));
+    append(
+        items,
+        protective_line(
+            {{left + 107, middle + 16}, {left + 107, middle + 34}, {left + 146, middle + 34}}, 3));
     items.emplace_back(Circle{{left + 107, middle + 18}, 3, filled(palette::ink)});
     return items;
 }
@@ -72,21 +80,26 @@ Items insulated_end(double left, double middle) {
     Items items = wall(left + 96, middle);
     append(items, cable(left, left + 34, left + 146, middle));
     for (const double y : {-9.0, 9.0}) {
-        items.emplace_back(Line{{left + 34, middle + y}, {left + 44, middle + y}, stroked(palette::ink, 1.4)});
+        items.emplace_back(
+            Line{{left + 34, middle + y}, {left + 44, middle + y}, stroked(palette::ink, 1.4)});
     }
     const Box sleeve{left + 26, middle - 15, left + 62, middle + 15};
     Style tube = stroked(palette::ink, weight::firm);
     tube.fill = palette::paper;
     items.emplace_back(Rect{sleeve, tube, 5});
-    append(items, hatched(grown(sleeve, -1), {.angle = 45, .spacing = 5, .style = stroked(palette::ink, 0.6)}));
+    append(items, hatched(grown(sleeve, -1),
+                          {.angle = 45, .spacing = 5, .style = stroked(palette::ink, 0.6)}));
     append(items, nut(left + 82, left + 95, middle, 15));
     append(items, nut(left + 103, left + 110, middle, 13));
     const Point cross{left + 126, middle + 30};
     for (const double side : {-1.0, 1.0}) {
-        items.emplace_back(Line{cross + Point{-6, -6 * side}, cross + Point{6, 6 * side}, stroked(palette::ink, 2.2)});
+        items.emplace_back(Line{cross + Point{-6, -6 * side}, cross + Point{6, 6 * side},
+                                stroked(palette::ink, 2.2)});
     }
-    items.emplace_back(Line{{left + 104, middle + 30}, {left + 116, middle + 30}, stroked(palette::ink, 1.4)});
-    items.emplace_back(Line{{left + 136, middle + 30}, {left + 146, middle + 30}, stroked(palette::ink, 1.4)});
+    items.emplace_back(
+        Line{{left + 104, middle + 30}, {left + 116, middle + 30}, stroked(palette::ink, 1.4)});
+    items.emplace_back(
+        Line{{left + 136, middle + 30}, {left + 146, middle + 30}, stroked(palette::ink, 1.4)});
     return items;
 }
 
@@ -95,16 +108,20 @@ Items insulated_end(double left, double middle) {
 Items gland_detail(ArmourEnd end, const std::string& title, const Box& box) {
     const bool earthed = end == ArmourEnd::earthed;
     Items items;
-    items.emplace_back(Group{earthed ? earthed_end(box.left, box.centre().y)
-                                     : insulated_end(box.left, box.centre().y),
-                             {}, "", earthed ? "armour-earthed" : "armour-insulated", ""});
+    items.emplace_back(Group{
+        earthed ? earthed_end(box.left, box.centre().y) : insulated_end(box.left, box.centre().y),
+        {},
+        "",
+        earthed ? "armour-earthed" : "armour-insulated",
+        ""});
     const double x = box.left + detail_wide + 12;
     const double room = box.right - x;
     double y = box.centre().y - 22;
     TextStyle bold{.size = letters, .weight = Weight::bold};
     items.emplace_back(text({x, y}, shortened(title, room, letters, Weight::bold), bold));
-    const char* words = earthed ? "armour earthed: the gland joins it to the earth terminal"
-                                : "armour insulated: cut back under a sleeve, joined to nothing here";
+    const char* words = earthed
+                            ? "armour earthed: the gland joins it to the earth terminal"
+                            : "armour insulated: cut back under a sleeve, joined to nothing here";
     for (const std::string& line : paragraph(words, room, letters, 4)) {
         y += line_spacing * letters;
         items.emplace_back(text({x, y}, line, TextStyle{.size = letters}));

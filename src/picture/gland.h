@@ -1,6 +1,6 @@
 #pragma once
-// How the armour ends at an enclosure: clamped in a gland that joins it to earth, or cut back under a
-// sleeve and joined to nothing.
+// How the armour ends at an enclosure: clamped in a gland that joins it to earth, or cut back under
+// a sleeve and joined to nothing.
 
 #include "drawing/scene.h"
 

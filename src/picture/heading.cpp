@@ -29,7 +29,8 @@ rules::Verdict standing_of(const answer::SchemeAnswer& scheme) {
 std::string standing_words(const answer::Answer& answer, const answer::SchemeAnswer& scheme) {
     std::string words = fmt::format("scheme {} of {}; ", scheme.rank, answer.schemes.size());
     if (scheme.conditional_on.empty()) {
-        words += "every rule judged is met";
+        const bool plain = standing_of(scheme) == rules::Verdict::meets;
+        words += plain ? "every rule judged is met" : "no rule fails; heed the cautions";
     } else {
         words += "sound only if these facts turn out well: ";
         for (std::size_t i = 0; i < scheme.conditional_on.size(); ++i) {
@@ -65,7 +66,8 @@ std::string no_scheme_words() {
 Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme) {
     Items items;
     TextStyle title{.size = 23, .weight = Weight::bold};
-    items.emplace_back(text({margin, 52}, shortened(answer.job, wide, title.size, Weight::bold), title));
+    items.emplace_back(
+        text({margin, 52}, shortened(answer.job, wide, title.size, Weight::bold), title));
     TextStyle style{.size = 14};
     double y = 78;
     const std::string sentence = scheme ? scheme->sentence : no_scheme_words();
@@ -76,10 +78,12 @@ Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme
     const rules::Verdict verdict = scheme ? standing_of(*scheme) : rules::Verdict::fails;
     y += 3;
     append(items, verdict_words(verdict, {margin, y}, 12));
-    const double left = margin + 18 + text_width(rules::verdict_word(verdict), 12, Weight::bold) + 12;
+    const double left =
+        margin + 18 + text_width(rules::verdict_word(verdict), 12, Weight::bold) + 12;
     TextStyle second{.size = 12, .colour = palette::graphite};
-    const std::string words = scheme ? standing_words(answer, *scheme)
-                                     : fmt::format("{} ways to build it were judged", answer.search.candidates);
+    const std::string words =
+        scheme ? standing_words(answer, *scheme)
+               : fmt::format("{} ways to build it were judged", answer.search.candidates);
     items.emplace_back(text({left, y}, shortened(words, margin + wide - left, 12), second));
     if (!scheme) return {std::move(items), y + 12};
     for (const std::string& line : caution_lines(*scheme, 2)) {
@@ -94,16 +98,18 @@ Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme
 Items footing(const answer::Answer& answer) {
     Items items;
     const double y = sheet_high - 30;
-    items.emplace_back(Line{{margin, y - 18}, {sheet_wide - margin, y - 18}, stroked(palette::faint)});
+    items.emplace_back(
+        Line{{margin, y - 18}, {sheet_wide - margin, y - 18}, stroked(palette::faint)});
     const std::string who =
         "A competent, licensed person, the local code and the network operator decide.";
     TextStyle bold{.size = 12, .weight = Weight::bold};
     items.emplace_back(text({margin, y}, who, bold));
     TextStyle small{.size = 10, .anchor = Anchor::end, .colour = palette::graphite};
     const double room = wide - text_width(who, 12, Weight::bold) - 24;
-    items.emplace_back(text({sheet_wide - margin, y},
-                            shortened("data " + answer.data_version, room, 10), small));
-    items.emplace_back(text({sheet_wide - margin, y + 14}, shortened(answer.edition, wide, 10), small));
+    items.emplace_back(
+        text({sheet_wide - margin, y}, shortened("data " + answer.data_version, room, 10), small));
+    items.emplace_back(
+        text({sheet_wide - margin, y + 14}, shortened(answer.edition, wide, 10), small));
     return items;
 }
 

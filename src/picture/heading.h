@@ -1,6 +1,6 @@
 #pragma once
-// The sheet's head and foot: job, the scheme in a sentence, how it stands; who decides, and on what data
-// it rests.
+// The sheet's head and foot: job, the scheme in a sentence, how it stands; who decides, and on what
+// data it rests.
 
 #include "answer/answer.h"
 #include "drawing/scene.h"

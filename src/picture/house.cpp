@@ -21,8 +21,12 @@ bool fed_from_tails(const Stage& stage) {
     return stage.scheme && stage.scheme->run.fed_from != "spare way";
 }
 
-Box cut_out_box(const Stage& s) { return {intake_x - 14, s.ground - 56, intake_x + 14, s.ground - 22}; }
-Box meter_box(const Stage& s) { return {intake_x - 16, s.ground - 108, intake_x + 16, s.ground - 76}; }
+Box cut_out_box(const Stage& s) {
+    return {intake_x - 14, s.ground - 56, intake_x + 14, s.ground - 22};
+}
+Box meter_box(const Stage& s) {
+    return {intake_x - 16, s.ground - 108, intake_x + 16, s.ground - 76};
+}
 Box terminal_box(const Stage& s) { return {132, s.ground - 50, 200, s.ground - 42}; }
 
 Board house_board(const Stage& s) {
@@ -46,17 +50,20 @@ Items intake(const Stage& s) {
     Items items;
     const Box cut_out = cut_out_box(s);
     const Box meter = meter_box(s);
-    append(items, pipe({{margin, s.ground + 64}, {intake_x, s.ground + 64}, {intake_x, cut_out.bottom}}, 7));
+    append(
+        items,
+        pipe({{margin, s.ground + 64}, {intake_x, s.ground + 64}, {intake_x, cut_out.bottom}}, 7));
     Style box = stroked(palette::ink, weight::firm);
     box.fill = palette::wash;
     for (const double side : {-4.0, 4.0}) {
         const Colour colour = side < 0 ? conductor::brown : conductor::blue;
-        items.emplace_back(Line{{intake_x + side, cut_out.top}, {intake_x + side, meter.bottom},
-                                stroked(colour, 2.4)});
+        items.emplace_back(Line{
+            {intake_x + side, cut_out.top}, {intake_x + side, meter.bottom}, stroked(colour, 2.4)});
     }
     items.emplace_back(Rect{cut_out, box, 2});
-    items.emplace_back(Rect{{cut_out.left + 5, cut_out.top + 6, cut_out.left + 13, cut_out.bottom - 8},
-                            stroked(palette::ink, 1)});
+    items.emplace_back(
+        Rect{{cut_out.left + 5, cut_out.top + 6, cut_out.left + 13, cut_out.bottom - 8},
+             stroked(palette::ink, 1)});
     items.emplace_back(Rect{meter, box, 2});
     items.emplace_back(Circle{meter.centre() - Point{0, 3}, 9, stroked(palette::ink, 1)});
     TextStyle style{.size = 7, .anchor = Anchor::middle};
@@ -95,7 +102,8 @@ void draw_supply_earth(const Stage& s, Sketch& sketch) {
     const double y = bar.centre().y;
     switch (s.job->intake.earthing) {
         case site::Earthing::tn_s:
-            draw_wire({{bar.left, y}, {112, y}, {112, s.ground - 14}, {intake_x, s.ground - 14}}, sketch);
+            draw_wire({{bar.left, y}, {112, y}, {112, s.ground - 14}, {intake_x, s.ground - 14}},
+                      sketch);
             sketch.put(Circle{{intake_x, s.ground - 14}, 3.2, filled(palette::ink)});
             break;
         case site::Earthing::tn_c_s:
@@ -104,7 +112,8 @@ void draw_supply_earth(const Stage& s, Sketch& sketch) {
             break;
         case site::Earthing::tt:
             draw_wire({{bar.left + 8, bar.bottom}, {bar.left + 8, s.ground + 12}}, sketch);
-            sketch.thing(rod({bar.left + 8, s.ground + 8}, 96), "house-rod", "the house's earth electrode");
+            sketch.thing(rod({bar.left + 8, s.ground + 8}, 96), "house-rod",
+                         "the house's earth electrode");
             break;
     }
     sketch.thing(terminal_bar(bar), "house-terminal", "the house's earth terminal");
@@ -113,7 +122,8 @@ void draw_supply_earth(const Stage& s, Sketch& sketch) {
 std::string ohms_words(const site::Fact<Ohms>& fact) {
     if (!fact.known) return "not known";
     if (fact.single()) return significant(fact.high.number(), 3) + " Ω";
-    return fmt::format("{} to {} Ω", significant(fact.low.number(), 3), significant(fact.high.number(), 3));
+    return fmt::format("{} to {} Ω", significant(fact.low.number(), 3),
+                       significant(fact.high.number(), 3));
 }
 
 void note_supply(const Stage& s, Sketch& sketch) {
@@ -125,10 +135,12 @@ void note_supply(const Stage& s, Sketch& sketch) {
             more = {"earth through the supply cable's sheath", "Ze " + ohms_words(in.ze)};
             break;
         case site::Earthing::tn_c_s:
-            more = {"earth joined to the supply's neutral at the intake", "Ze " + ohms_words(in.ze)};
+            more = {"earth joined to the supply's neutral at the intake",
+                    "Ze " + ohms_words(in.ze)};
             break;
         case site::Earthing::tt:
-            more = {"no earth from the supply; the house's own electrode " + ohms_words(in.electrode)};
+            more = {"no earth from the supply; the house's own electrode " +
+                    ohms_words(in.electrode)};
             target = {terminal_box(s).left + 8, s.ground + 60};
             break;
     }
@@ -190,11 +202,8 @@ void draw_house(const Stage& s, Sketch& sketch) {
     const Box& outer = s.house_box;
     sketch.draw(building_shell(outer, 11, 58));
     sketch.keep_line(roof_line(outer, 58), 3);
-    const double room = outer.width() - 60;
-    TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
-    const std::string called = capital(shortened(name_or(s.house->name, s.house->id),
-                                                 0.55 * room, 13, Weight::bold));
-    sketch.thing({Item(text({outer.centre().x, outer.top - 10}, called, name))}, "name", "");
+    sketch.keep({outer.left, outer.top - 1, outer.right, outer.top + 1});
+    sketch.thing({Item(building_name(name_or(s.house->name, s.house->id), outer, 58))}, "name", "");
     sketch.keep({outer.left, outer.top - 2, outer.left + 12, outer.bottom});
     sketch.keep({outer.right - 12, outer.top - 2, outer.right, outer.bottom});
     sketch.thing(tails(s), "tails", "");
@@ -207,16 +216,19 @@ void draw_house(const Stage& s, Sketch& sketch) {
         draw_wire({{194, board.box.bottom}, {194, terminal_box(s).top}}, sketch);
         sketch.thing(board_items(new_unit(s)), "board", "the new unit that feeds the run");
     }
-    if (s.scheme && s.scheme->run.rcd) {
-        const Box box{unit_right + 2, s.indoors() - 9, unit_right + 22, s.indoors() + 9};
-        Style style = stroked(palette::ink, weight::firm);
-        style.fill = palette::paper;
-        TextStyle letters{.size = 7.5, .weight = Weight::bold, .anchor = Anchor::middle};
-        sketch.thing({Item(Rect{box, style}), Item(text(box.centre() + Point{0, 3}, "RCD", letters))},
-                     "head-rcd", "residual current device at the head of the run");
-    }
     note_feed(s, sketch);
     note_supply(s, sketch);
+}
+
+void draw_head_rcd(const Stage& s, Sketch& sketch) {
+    if (!s.scheme || !s.scheme->run.rcd) return;
+    const Box box{unit_right + 1, s.indoors() - 10, unit_right + 23, s.indoors() + 10};
+    Style style = stroked(palette::ink, weight::firm);
+    style.fill = palette::paper;
+    TextStyle letters{.size = 8, .weight = Weight::bold, .anchor = Anchor::middle};
+    sketch.thing(
+        {Item(Rect{box, style, 2}), Item(text(box.centre() + Point{0, 3}, "RCD", letters))},
+        "head-rcd", "residual current device at the head of the run");
 }
 
 }  // namespace toft::picture

@@ -1,6 +1,6 @@
 #pragma once
-// The house: its intake, how the supply is earthed, its board or the new unit, and what the run is fed
-// from.
+// The house: its intake, how the supply is earthed, its board or the new unit, and what the run is
+// fed from.
 
 #include "picture/sketch.h"
 #include "picture/stage.h"
@@ -13,7 +13,11 @@ drawing::Point feed_point(const Stage& stage);
 /// The earth terminal of the house, its right end.
 drawing::Point house_terminal(const Stage& stage);
 
+/// Behind the run.
 void draw_house(const Stage& stage, Sketch& sketch);
+
+/// The residual current device between the unit and the run, if there is one: in front of the run.
+void draw_head_rcd(const Stage& stage, Sketch& sketch);
 
 /// Words of the overcurrent device: "32 A type B breaker, 6 kA", "32 A BS 88-3 fuse".
 std::string device_words(const answer::DeviceAnswer& device);

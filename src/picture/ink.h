@@ -1,6 +1,7 @@
 #pragma once
-// Pictures speak the language of `drawing` without saying so each time. The names that mean something
-// else at the root of the project (a point of a curve, a line of working) are chosen here, once.
+// Pictures speak the language of `drawing` without saying so each time. The names that mean
+// something else at the root of the project (a point of a curve, a line of working) are chosen
+// here, once.
 
 #include "drawing/scene.h"
 

@@ -67,7 +67,8 @@ void draw_chain(const Stage& s, Sketch& sketch) {
     sketch.put(Line{{route.start - 5, s.chain}, {route.end + 5, s.chain}, hair});
     const auto tick = [&](double x) {
         sketch.put(Line{{x, s.soil_foot + 4}, {x, s.chain + 5}, hair});
-        sketch.put(Line{{x - 4, s.chain + 4}, {x + 4, s.chain - 4}, stroked(palette::graphite, weight::firm)});
+        sketch.put(Line{
+            {x - 4, s.chain + 4}, {x + 4, s.chain - 4}, stroked(palette::graphite, weight::firm)});
     };
     tick(route.start);
     for (const LegSpan& span : route.legs) {
@@ -100,7 +101,8 @@ void draw_lengths(const Stage& s, double foot, Sketch& sketch) {
         }
         const double x = s.route.legs[i].middle();
         if (x < box.left + 6 || x > box.right - 6 || box.top > s.chain + 9) {
-            sketch.put(Line{{x, s.chain}, {std::clamp(x, box.left, box.right), box.top},
+            sketch.put(Line{{x, s.chain},
+                            {std::clamp(x, box.left, box.right), box.top},
                             stroked(palette::graphite, weight::hair)});
         }
         sketch.thing(label_items(labels[i], box), "leg-length", "");
@@ -113,18 +115,19 @@ void draw_lengths(const Stage& s, double foot, Sketch& sketch) {
 }
 
 void draw_scales(const Stage& s, const Box& box, Sketch& sketch) {
-    TextStyle style{.size = 10, .colour = palette::graphite};
-    double y = box.top + 10;
+    TextStyle style{.size = 9.5, .colour = palette::graphite};
+    double y = box.top + 8;
     const auto say = [&](const std::string& words) {
         for (const std::string& line : paragraph(words, box.width(), style.size, 3)) {
             sketch.put(text({box.left, y}, line, style));
-            y += 12.5;
+            y += 11.6;
         }
     };
     const double scale = s.route.units_per_metre;
     if (scale > 0) {
         double bar = 0.1;
-        for (const double step : {0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0}) {
+        for (const double step :
+             {0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0}) {
             if (step * scale <= box.width() - 40) bar = step;
         }
         const double wide = bar * scale;
@@ -132,12 +135,20 @@ void draw_scales(const Stage& s, const Box& box, Sketch& sketch) {
         sketch.put(Rect{{box.left, y - 8, box.left + wide, y - 3}, whole});
         sketch.put(Rect{{box.left, y - 8, box.left + wide / 2, y - 3}, filled(palette::ink)});
         sketch.put(text({box.left + wide + 6, y - 1}, significant(bar, 3) + " m", style));
-        y += 12;
+        y += 11;
         say(fmt::format("along the run 1 m = {} mm", significant(mm_of_units(scale), 3)));
     }
+    double sum = 0;
+    bool known = true;
+    for (const site::Leg& leg : s.run->legs) {
+        known = known && leg.length.single();
+        sum += leg.length.high.number();
+    }
+    if (known) say(fmt::format("the whole run {} m", significant(sum, 4)));
     const double deep = s.units_per_metre_deep;
-    say(fmt::format("depths 1 m = {} mm; rises and buildings not to scale", significant(mm_of_units(deep), 3)));
-    if (s.route.any_broken) say("legs with a double zigzag are broken: longer than drawn");
+    say(fmt::format("depths 1 m = {} mm; rises and buildings not to scale",
+                    significant(mm_of_units(deep), 3)));
+    if (s.route.any_broken) say("double zigzag: longer than drawn");
 }
 
 }  // namespace toft::picture

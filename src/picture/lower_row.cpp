@@ -17,6 +17,7 @@ namespace toft::picture {
 namespace {
 
 constexpr double letters = 11;
+constexpr double step = 17;  // between rows of words
 
 Text column_title(Point at, const std::string& words) {
     return text(at, words, TextStyle{.size = 13, .weight = Weight::bold});
@@ -28,8 +29,9 @@ Items armour_ends(const Stage& s, const Box& box) {
     Items items;
     const answer::RunAnswer& run = s.scheme->run;
     const double half = box.height() / 2;
-    append(items, gland_detail(armour_end(run.armour_near), capital(name_or(s.house->name, s.house->id)),
-                               {box.left, box.top, box.right, box.top + half - 4}));
+    append(items,
+           gland_detail(armour_end(run.armour_near), capital(name_or(s.house->name, s.house->id)),
+                        {box.left, box.top, box.right, box.top + half - 4}));
     append(items, gland_detail(armour_end(run.armour_far), capital(name_or(s.far->name, s.far->id)),
                                {box.left, box.top + half + 4, box.right, box.bottom}));
     return items;
@@ -50,6 +52,22 @@ Items reason_lines(const answer::DroppedAnswer& d, Point at, double room) {
     return items;
 }
 
+/// Facts that nobody knows yet and that decide.
+Items deciding_facts(const answer::Answer& answer, const Box& box) {
+    Items items;
+    double y = box.top + 14;
+    for (const answer::UnknownAnswer& unknown : answer.unknowns) {
+        if (unknown.effect != "decides") continue;
+        if (y > box.bottom) break;
+        append(items, verdict_mark(rules::Verdict::not_known, {box.left + 6, y - 4}, 10));
+        const std::string words = "not known, and decides: " + unknown.says;
+        items.emplace_back(text({box.left + 20, y}, shortened(words, box.width() - 20, letters),
+                                TextStyle{.size = letters}));
+        y += step;
+    }
+    return items;
+}
+
 }  // namespace
 
 Items scheme_row(const Stage& s, const Box& row) {
@@ -66,28 +84,31 @@ Items scheme_row(const Stage& s, const Box& row) {
     const double bars_room = row.height() - 26 - 34;
     const double bars_high = std::min(bars_room, bar_row * static_cast<double>(list.size()));
     append(items, use_bars(list, {bars, top, row.right, top + bars_high}));
-    append(items, plain_verdicts(plain_verdicts_of(*s.scheme), {bars, top + bars_high + 6, row.right, row.bottom}));
+    append(items, plain_verdicts(plain_verdicts_of(*s.scheme),
+                                 {bars, top + bars_high + 6, row.right, row.bottom}));
     return items;
 }
 
 Items reasons_row(const answer::Answer& answer, const Box& row) {
     Items items;
-    items.emplace_back(column_title({row.left, row.top + 8}, "no sound scheme: what fell, and why"));
+    items.emplace_back(
+        column_title({row.left, row.top + 8}, "no sound scheme: what fell, and why"));
     std::vector<answer::DroppedAnswer> dropped = answer.dropped;
     std::stable_sort(dropped.begin(), dropped.end(),
                      [](const auto& a, const auto& b) { return a.count > b.count; });
     double y = row.top + 34;
-    const double step = 17;
     for (std::size_t i = 0; i < dropped.size(); ++i) {
-        const bool last_row = y + step > row.bottom;
-        if (last_row && i + 1 < dropped.size()) {
-            items.emplace_back(text({row.left + 20, y}, fmt::format("and {} more rules", dropped.size() - i),
+        if (y + step > row.bottom && i + 1 < dropped.size()) {
+            items.emplace_back(text({row.left + 20, y},
+                                    fmt::format("and {} more rules", dropped.size() - i),
                                     TextStyle{.size = letters}));
-            break;
+            return items;
         }
-        items.emplace_back(Group{reason_lines(dropped[i], {row.left, y}, row.width()), {}, "", "reason", ""});
+        items.emplace_back(
+            Group{reason_lines(dropped[i], {row.left, y}, row.width()), {}, "", "reason", ""});
         y += step;
     }
+    append(items, deciding_facts(answer, {row.left, y + 4, row.right, row.bottom}));
     return items;
 }
 

@@ -17,10 +17,13 @@ constexpr double spacing = 38;
 
 double pipe_width(site::Metal what) {
     switch (what) {
-        case site::Metal::drain: return 15;
+        case site::Metal::drain:
+            return 15;
         case site::Metal::structural_steel:
-        case site::Metal::frame: return 12;
-        default: return 8;
+        case site::Metal::frame:
+            return 12;
+        default:
+            return 8;
     }
 }
 
@@ -50,22 +53,24 @@ Items insulating_section(Point at, double width) {
 }
 
 std::string from_words(const site::Metalwork& metal) {
+    if (metal.comes_from == site::ComesFrom::other_building) return "from another building";
     return "from the " + site::word(metal.comes_from);
 }
 
-std::vector<std::string> words_of(const Part& part) {
+std::vector<std::string> words_of(const Part& part, bool settled) {
     std::vector<std::string> more;
-    if (part.kind == PartKind::not_surveyed) more.push_back("nobody has looked yet; if it is there:");
+    if (part.kind == PartKind::not_surveyed) more.push_back("not surveyed; if it is there:");
     if (part.metal) {
         std::string origin = part.metal->material;
         if (!origin.empty()) origin += ", ";
         more.push_back(origin + from_words(*part.metal));
-        if (part.metal->insulating_section == site::Answer::yes) more.push_back("insulating section");
+        if (part.metal->insulating_section == site::Answer::yes)
+            more.push_back("insulating section");
     }
     if (part.bond) {
         more.push_back("bond " + mm2(part.bond->size_mm2) + " copper");
         more.push_back("at least " + mm2(part.bond->required_mm2));
-    } else {
+    } else if (settled) {
         more.push_back("no bond asked for");
     }
     return more;
@@ -83,14 +88,15 @@ void draw_bond(Point terminal, Point clamp, const Part& part, Sketch& sketch) {
 void draw_own_metal(const Stage& s, const Part& part, Point terminal, Sketch& sketch) {
     const Point wall{s.far_box.right - 5, terminal.y};
     draw_bond(terminal, wall, part, sketch);
-    sketch.callouts.push_back(note(wall - Point{0, 26}, part.what, words_of(part)));
+    sketch.callouts.push_back(
+        note(wall - Point{0, 26}, part.what, words_of(part, s.scheme != nullptr)));
 }
 
 void draw_part(const Stage& s, const Part& part, Point terminal, double x, Sketch& sketch) {
     const site::Metalwork& metal = *part.metal;
     const double wide = pipe_width(metal.what);
-    const bool rises = metal.what == site::Metal::structural_steel || metal.what == site::Metal::frame ||
-                       metal.what == site::Metal::lightning_rod;
+    const bool rises = metal.what == site::Metal::structural_steel ||
+                       metal.what == site::Metal::frame || metal.what == site::Metal::lightning_rod;
     const double head = rises ? s.far_box.top + 6 : s.ground - 78;
     const std::vector<Point> way = part_way(s, metal, x, head);
     Items items = pipe(way, wide);
@@ -103,9 +109,10 @@ void draw_part(const Stage& s, const Part& part, Point terminal, double x, Sketc
     }
     draw_bond(terminal, {x, terminal.y}, part, sketch);
     const bool in_ground = metal.comes_from != site::ComesFrom::ground;
-    const Point target = in_ground ? Point{way.back().x + (way.back().x < x ? 30.0 : -14.0), way.back().y}
-                                   : Point{x, s.ground + 46};
-    sketch.callouts.push_back(note(target, part.what, words_of(part)));
+    const Point target = in_ground
+                             ? Point{way.back().x + (way.back().x < x ? 30.0 : -14.0), way.back().y}
+                             : Point{x, s.ground + 46};
+    sketch.callouts.push_back(note(target, part.what, words_of(part, s.scheme != nullptr)));
 }
 
 /// Something that may be there: an outline in dashes.
@@ -117,22 +124,29 @@ void draw_not_surveyed(const Stage& s, const Part& part, Point terminal, double 
     items.emplace_back(text({x, s.ground - 84}, "?", style));
     sketch.thing(std::move(items), "not-surveyed", part.what);
     draw_bond(terminal, {x, terminal.y}, part, sketch);
-    sketch.callouts.push_back(note({x, s.ground + 50}, part.what, words_of(part)));
+    const std::string head = part.what.substr(0, part.what.find(','));
+    sketch.callouts.push_back(note({x, s.ground + 50}, head, words_of(part, s.scheme != nullptr)));
 }
 
 /// What is not drawn is said, its bonds first.
 void note_the_rest(const Stage& s, Point terminal, Sketch& sketch) {
     if (s.parts.size() <= most_parts) return;
     std::vector<std::string> more;
+    std::string others;
     for (std::size_t i = most_parts; i < s.parts.size(); ++i) {
         const Part& part = s.parts[i];
-        if (part.bond) more.push_back(part.what + ": bond " + mm2(part.bond->size_mm2));
+        if (part.bond) {
+            more.push_back(part.what + ": bond " + mm2(part.bond->size_mm2));
+        } else {
+            others += (others.empty() ? "" : ", ") + part.what;
+        }
     }
     const std::size_t rest = s.parts.size() - most_parts;
     if (more.size() > 5) {
         more.resize(5);
         more.push_back("and others: see the list of bonds");
     }
+    if (!others.empty()) more.push_back(others);
     sketch.callouts.push_back(note(terminal, fmt::format("{} more parts not drawn", rest), more));
 }
 

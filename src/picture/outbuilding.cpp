@@ -22,7 +22,8 @@ constexpr double wall = 9;
 constexpr int most_ways = 8;
 
 Board far_board(const Stage& s) {
-    const int circuits = static_cast<int>(std::clamp<std::size_t>(s.far->circuits.size(), 1, most_ways));
+    const int circuits =
+        static_cast<int>(std::clamp<std::size_t>(s.far->circuits.size(), 1, most_ways));
     Board board{.box = {s.route.end + 24, s.indoors() - 22, s.route.end + 96, s.indoors() + 22}};
     board.ways = circuits;
     return board;
@@ -56,7 +57,8 @@ void draw_footing(const Stage& s, Sketch& sketch) {
     }
     if (!s.far->construction || !site::metallic(*s.far->construction)) return;
     for (const double x : {box.left, box.right - wall}) {
-        sketch.put(Rect{box_at({x, box.bottom}, wall, 30), dashed(palette::ink, weight::thin, {4, 3})});
+        sketch.put(
+            Rect{box_at({x, box.bottom}, wall, 30), dashed(palette::ink, weight::thin, {4, 3})});
     }
     sketch.callouts.push_back(note({box.left + 4, box.bottom + 24}, "in the ground?",
                                    {"not known whether the metal stands in it"}));
@@ -70,11 +72,12 @@ void note_board(const Stage& s, Sketch& sketch) {
         sketch.callouts.push_back(note(board.box.centre(), head, more));
         return;
     }
-    more.push_back("main switch " + s.scheme->building.main_switch.substr(0, s.scheme->building.main_switch.find(',')));
+    more.push_back("main switch " + s.scheme->building.main_switch.substr(
+                                        0, s.scheme->building.main_switch.find(',')));
     for (const answer::RcdAnswer& rcd : s.scheme->building.rcds) {
         std::string covers;
         for (const std::string& name : rcd.covers) covers += (covers.empty() ? "" : ", ") + name;
-        more.push_back(rcd_words(rcd) + " on each way: " + covers);
+        more.push_back(rcd_words(rcd) + " at each way: " + covers);
     }
     sketch.callouts.insert(sketch.callouts.begin(),
                            note(board.box.centre() - Point{0, 22}, capital(head), more));
@@ -87,18 +90,20 @@ void draw_electrode(const Stage& s, Sketch& sketch) {
     const double first = s.far_box.right + 30;
     const double top = s.ground + 12;
     const double last = first + 22 * (count - 1);
-    const std::vector<Point> wire{{bar.left + 4, bar.bottom}, {bar.left + 4, top + 4}, {last, top + 4}};
+    const std::vector<Point> wire{
+        {bar.left + 4, bar.bottom}, {bar.left + 4, top + 4}, {last, top + 4}};
     sketch.draw(protective_line(wire));
     sketch.keep_line(wire, 3);
     for (int i = 0; i < count; ++i) {
         sketch.thing(rod({first + 22 * i, top}, 116), "rod", "the building's own earth rod");
     }
-    const std::string rods = fmt::format("{} rod{} of {} m", electrode.rods, electrode.rods == 1 ? "" : "s",
-                                         significant(electrode.length_m, 3));
-    const std::string ohms = fmt::format("{} {} Ω, {}", electrode.measured ? "measured" : "at most",
-                                         significant(electrode.largest_ohm, 3),
-                                         electrode.measured ? "test it again when built"
-                                                            : "predicted from the soil: test it");
+    const std::string rods =
+        fmt::format("{} rod{} of {} m", electrode.rods, electrode.rods == 1 ? "" : "s",
+                    significant(electrode.length_m, 3));
+    const std::string ohms = fmt::format(
+        "{} {} Ω, {}", electrode.measured ? "measured" : "at most",
+        significant(electrode.largest_ohm, 3),
+        electrode.measured ? "test it again when built" : "predicted from the soil: test it");
     sketch.callouts.insert(sketch.callouts.begin(),
                            note({first, top + 70}, "own electrode", {rods, ohms}));
 }
@@ -129,12 +134,9 @@ void draw_outbuilding_shell(const Stage& s, Sketch& sketch) {
         sketch.draw(wall_texture(*s.far->construction,
                                  {box.left + wall, box.top, box.right - wall, box.bottom}));
     }
-    TextStyle name{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
-    const double above = flat ? 9 : 10;
     sketch.keep_line(roof_line(box, rise), 3);
-    const std::string called = capital(shortened(name_or(s.far->name, s.far->id),
-                                                 (flat ? 0.95 : 0.6) * box.width(), 13, Weight::bold));
-    sketch.thing({Item(text({box.centre().x, box.top - above}, called, name))}, "name", "");
+    sketch.keep({box.left, box.top - 1, box.right, box.top + 1});
+    sketch.thing({Item(building_name(name_or(s.far->name, s.far->id), box, rise))}, "name", "");
     sketch.keep({box.left, box.top - 2, box.left + wall, box.bottom});
     sketch.keep({box.right - wall, box.top - 2, box.right, box.bottom});
     draw_footing(s, sketch);
@@ -152,13 +154,15 @@ void draw_outbuilding_fittings(const Stage& s, Sketch& sketch) {
     sketch.thing(board_items(board), "board", "the outbuilding's board");
     note_board(s, sketch);
     note_earth(s, sketch);
-    const bool told = !s.parts.empty() && s.far->construction && site::metallic(*s.far->construction);
-    const std::string made = s.far->construction ? site::word(*s.far->construction)
-                                                 : "construction not known";
+    const bool told =
+        !s.parts.empty() && s.far->construction && site::metallic(*s.far->construction);
+    const std::string made =
+        s.far->construction ? site::word(*s.far->construction) : "construction not known";
     const Point corner{s.far_box.right - 4, s.far_box.top + 20};
     if (!told) sketch.callouts.push_back(note(corner, made));
     if (!s.far->metalwork_surveyed && !s.scheme) {
-        sketch.callouts.push_back(note({s.route.end + 130, s.ground + 40}, "metalwork not surveyed"));
+        sketch.callouts.push_back(
+            note({s.route.end + 130, s.ground + 40}, "metalwork not surveyed"));
     }
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// The building at the end of the run: what it is made of and whether it stands in the ground, its board
-// and RCDs, its earth terminal, its own electrode when it has one.
+// The building at the end of the run: what it is made of and whether it stands in the ground, its
+// board and RCDs, its earth terminal, its own electrode when it has one.
 
 #include "picture/sketch.h"
 #include "picture/stage.h"

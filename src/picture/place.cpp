@@ -1,11 +1,11 @@
 #include "picture/place.h"
 
 #include "picture/heading.h"
+#include "picture/house.h"
 #include "picture/ink.h"
 #include "picture/lengths.h"
 #include "picture/lower_row.h"
 #include "picture/outbuilding.h"
-#include "picture/house.h"
 #include "picture/route.h"
 #include "picture/stage.h"
 
@@ -13,8 +13,8 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double lengths_foot = 690;
-constexpr double lower_top = 706;
+constexpr double lengths_foot = 684;
+constexpr double lower_top = 696;
 constexpr double lower_foot = 932;
 
 /// House, ground, run and outbuilding.
@@ -24,6 +24,7 @@ Items section(const Stage& stage, double top) {
     draw_outbuilding_shell(stage, sketch);
     draw_house(stage, sketch);
     draw_route(stage, sketch);
+    draw_head_rcd(stage, sketch);
     draw_outbuilding_fittings(stage, sketch);
     const Box frame{margin, top, sheet_wide - margin, stage.soil_foot - 2};
     const std::size_t left_out = settle_callouts(sketch, frame, stage.ground);
@@ -32,7 +33,7 @@ Items section(const Stage& stage, double top) {
         sketch.put(text({margin, top}, "some notes found no room here: read the answer", style));
     }
     draw_lengths(stage, lengths_foot, sketch);
-    draw_scales(stage, {margin, stage.soil_foot + 10, 228, lengths_foot}, sketch);
+    draw_scales(stage, {margin, stage.soil_foot + 6, 228, lengths_foot}, sketch);
     return std::move(sketch.items);
 }
 

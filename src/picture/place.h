@@ -1,6 +1,6 @@
 #pragma once
-// One picture of the place with one scheme on it: house, ground, run and outbuilding in section along
-// the route; the cable cut through; how its armour ends; how much of each limit is used.
+// One picture of the place with one scheme on it: house, ground, run and outbuilding in section
+// along the route; the cable cut through; how its armour ends; how much of each limit is used.
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
@@ -10,8 +10,9 @@
 
 namespace toft::picture {
 
-/// The picture of scheme `scheme_index` of `answer`, which was worked out from `job` (valid). Where the
-/// index names no scheme, the place alone, with what fell and why. The same input gives the same scene.
+/// The picture of scheme `scheme_index` of `answer`, which was worked out from `job` (valid). Where
+/// the index names no scheme, the place alone, with what fell and why. The same input gives the
+/// same scene.
 drawing::Scene place_picture(const site::Job& job, const answer::Answer& answer,
                              std::size_t scheme_index);
 

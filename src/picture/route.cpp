@@ -71,7 +71,8 @@ void draw_duct(const Stage& s, std::size_t i, Sketch& sketch) {
 void draw_tape(const Stage& s, std::size_t i, Sketch& sketch) {
     const LegSpan& span = s.route.legs[i];
     const double y = s.ground + 0.5 * s.units_per_metre_deep * depth_of(s.run->legs[i]);
-    sketch.put(Line{{span.left + 6, y}, {span.right - 6, y}, dashed(palette::ink, 2.2, {9, 4, 2, 4})});
+    sketch.put(
+        Line{{span.left + 6, y}, {span.right - 6, y}, dashed(palette::ink, 2.2, {9, 4, 2, 4})});
 }
 
 /// The depth as a dimension down from the ground; the figure beside it.
@@ -83,11 +84,13 @@ void draw_depth(const Stage& s, std::size_t i, Sketch& sketch) {
     const double x = span.left + std::min(40.0, 0.25 * span.width());
     sketch.put(Line{{x, s.ground}, {x, y}, stroked(palette::graphite, weight::hair)});
     for (const double end : {s.ground, y}) {
-        sketch.put(Line{{x - 4, end + 4}, {x + 4, end - 4}, stroked(palette::graphite, weight::firm)});
+        sketch.put(
+            Line{{x - 4, end + 4}, {x + 4, end - 4}, stroked(palette::graphite, weight::firm)});
     }
     TextStyle style{.size = 11, .colour = palette::graphite, .halo = palette::soil};
     const double middle = s.ground + 0.27 * (y - s.ground) + 5;
-    sketch.thing({Item(text({x + 7, middle}, length_words(leg.depth) + " deep", style))}, "depth", "");
+    sketch.thing({Item(text({x + 7, middle}, length_words(leg.depth) + " deep", style))}, "depth",
+                 "");
 }
 
 /// Saddles, tray or tube of a leg that is not in the ground.
@@ -98,11 +101,14 @@ void draw_support(const Stage& s, std::size_t i, Sketch& sketch) {
     switch (s.run->legs[i].method) {
         case site::LegMethod::clipped:
             for (double x = span.left + 12; x < span.right - 5; x += 26) {
-                sketch.put(PathBuilder({x - 5, y - 3}).arc(5, {x + 5, y - 3}).inked(stroked(palette::ink, 1.4)));
+                sketch.put(PathBuilder({x - 5, y - 3})
+                               .arc(5, {x + 5, y - 3})
+                               .inked(stroked(palette::ink, 1.4)));
             }
             break;
         case site::LegMethod::tray:
-            sketch.put(Line{{span.left, y + 6}, {span.right, y + 6}, dashed(palette::ink, 2, {6, 3})});
+            sketch.put(
+                Line{{span.left, y + 6}, {span.right, y + 6}, dashed(palette::ink, 2, {6, 3})});
             break;
         case site::LegMethod::in_conduit:
         case site::LegMethod::in_trunking:
@@ -124,7 +130,8 @@ void draw_support(const Stage& s, std::size_t i, Sketch& sketch) {
                 sketch.put(Line{{x, y - 8}, {x, s.ground}, stroked(palette::ink, weight::firm)});
             }
             break;
-        default: break;
+        default:
+            break;
     }
     if (span.side == Side::between && !site::buried(s.run->legs[i].method) &&
         s.run->legs[i].method != site::LegMethod::overhead) {
@@ -161,7 +168,7 @@ void note_cable(const Stage& s, Sketch& sketch) {
     const answer::RunAnswer& run = s.scheme->run;
     std::vector<std::string> more{run.family + " cable"};
     if (run.separate_mm2) {
-        more.push_back("beside it " + mm2(*run.separate_mm2) + " copper");
+        more.push_back("and " + mm2(*run.separate_mm2) + " copper beside it");
     }
     sketch.callouts.push_back(
         note(target, fmt::format("{}-core {}", run.cores, mm2(run.live_mm2)), more));
@@ -169,8 +176,7 @@ void note_cable(const Stage& s, Sketch& sketch) {
         const LegSpan& span = s.route.legs[i];
         if (!site::buried(s.run->legs[i].method) || span.width() < 60) continue;
         const double y = s.ground + 0.5 * s.units_per_metre_deep * depth_of(s.run->legs[i]);
-        sketch.callouts.push_back(
-            note({span.right - 0.12 * span.width(), y}, "warning tape"));
+        sketch.callouts.push_back(note({span.right - 0.12 * span.width(), y}, "warning tape"));
         break;
     }
 }
@@ -200,7 +206,9 @@ std::string leg_words(const site::Leg& leg) {
     std::string words = site::word(leg.method);
     if (!site::buried(leg.method)) return words;
     if (leg.surface) words += " under " + site::word(*leg.surface);
-    if (!leg.depth.known) words += ", depth not known";
+    if (!leg.depth.known) {
+        words += fmt::format(", depth not known (drawn at {} m)", significant(depth_not_known, 2));
+    }
     return words;
 }
 
@@ -229,7 +237,10 @@ void draw_route(const Stage& s, Sketch& sketch) {
             line.back() = {s.route.end, house_terminal(s).y};
             line.push_back({s.route.end + 60, house_terminal(s).y});
             sketch.keep_line(line, 3);
-            sketch.put(Group{protective_line(line, 3.2), {}, "", "separate-conductor",
+            sketch.put(Group{protective_line(line, 3.2),
+                             {},
+                             "",
+                             "separate-conductor",
                              "separate protective conductor"});
         }
         sketch.put(Group{armoured_line(way), {}, "", "cable", "the run's cable"});
@@ -240,9 +251,10 @@ void draw_route(const Stage& s, Sketch& sketch) {
         const LegSpan& span = s.route.legs[i];
         if (!span.broken) continue;
         const std::vector<Point> line = leg_line(s, i);
-        const Point at = line.size() == 2 ? between(line[0], line[1], 0.5) : line[line.size() / 2];
+        Point at = line.size() == 2 ? between(line[0], line[1], 0.5) : line[line.size() / 2];
         const bool below = site::buried(s.run->legs[i].method);
-        sketch.thing(break_mark(at, below ? 2 * (at.y - s.ground) - 10 : 40,
+        if (below) at.y = (s.ground + s.soil_foot) / 2;
+        sketch.thing(break_mark(at, below ? s.soil_foot - s.ground - 18 : 40,
                                 below ? palette::soil : palette::paper),
                      "break", "the leg is longer than it is drawn");
     }

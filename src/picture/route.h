@@ -1,6 +1,6 @@
 #pragma once
-// The ground and the run through it: legs at their height or depth, ducts, warning tape, surfaces, and
-// the chain of lengths below.
+// The ground and the run through it: legs at their height or depth, ducts, warning tape, surfaces,
+// and the chain of lengths below.
 
 #include "picture/sketch.h"
 #include "picture/stage.h"

@@ -1,6 +1,7 @@
 #pragma once
-// The run laid out straight: where each leg begins and ends on paper. Legs are drawn to one scale; only
-// where the shortest could not be read beside the longest are the longest broken, and said to be.
+// The run laid out straight: where each leg begins and ends on paper. Legs are drawn to one scale;
+// only where the shortest could not be read beside the longest are the longest broken, and said to
+// be.
 
 #include "site/job.h"
 
@@ -33,7 +34,7 @@ struct RouteScale {
 /// Lengths are broken when the longest is more than this many times the shortest …
 inline constexpr double longest_over_shortest = 12;
 /// … and the shortest would be less than this long on paper.
-inline constexpr double shortest_on_paper = 28;
+inline constexpr double shortest_on_paper = 16;
 
 /// Legs from `left` to `right`; a leg known as a range counts as its longest.
 RouteScale scale_route(const std::vector<site::Leg>& legs, double left, double right);

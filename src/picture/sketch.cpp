@@ -12,6 +12,7 @@ namespace {
 
 constexpr double column = 176;
 constexpr double letters = 11;
+constexpr double bold_wider = 1.13;  // bold letters against upright ones, at most
 
 /// Where the words would stand: around the target, near first, then farther above and below.
 std::vector<Box> wishes_of(const Callout& callout) {
@@ -50,7 +51,9 @@ Callout note(Point target, std::string_view head, const std::vector<std::string>
     Callout callout{.target = target};
     callout.size = letters;
     callout.reach = 13;
-    callout.lines.push_back(plain(shortened(head, column, letters, Weight::bold)));
+    for (std::string& part : paragraph(head, column / bold_wider, letters, 2)) {
+        callout.lines.push_back(plain(std::move(part)));
+    }
     for (const std::string& line : more) {
         for (std::string& part : paragraph(line, column, letters, 3)) {
             callout.lines.push_back(plain(std::move(part)));

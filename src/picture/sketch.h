@@ -1,5 +1,6 @@
 #pragma once
-// A picture in the making: what is drawn, what must stay clear, and the words that still seek a place.
+// A picture in the making: what is drawn, what must stay clear, and the words that still seek a
+// place.
 
 #include "drawing/callout.h"
 #include "drawing/scene.h"
@@ -27,12 +28,13 @@ struct Sketch {
     void keep_line(const std::vector<drawing::Point>& points, double reach);
 };
 
-/// A callout whose words are broken to a column: `head` in bold, each of `more` on lines of its own.
+/// A callout whose words are broken to a column: `head` in bold, each of `more` on lines of its
+/// own.
 drawing::Callout note(drawing::Point target, std::string_view head,
                       const std::vector<std::string>& more = {});
 
-/// Sets the callouts in `frame`, clear of what is taken; those below `ground` stand on soil. Returns how
-/// many found no room and are left out.
+/// Sets the callouts in `frame`, clear of what is taken; those below `ground` stand on soil.
+/// Returns how many found no room and are left out.
 std::size_t settle_callouts(Sketch& sketch, const drawing::Box& frame, double ground);
 
 }  // namespace toft::picture

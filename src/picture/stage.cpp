@@ -32,8 +32,8 @@ Part* part_for(const answer::BondAnswer& bond, std::vector<Part>& parts) {
     return best;
 }
 
-/// Gives each bond to its part. A bond for something the survey does not name is for what nobody has
-/// looked at.
+/// Gives each bond to its part. A bond for something the survey does not name is for what nobody
+/// has looked at.
 void give_bonds(const std::vector<answer::BondAnswer>& bonds, std::vector<Part>& parts) {
     for (const answer::BondAnswer& bond : bonds) {
         if (Part* part = part_for(bond, parts)) {
@@ -73,7 +73,7 @@ double far_room(const Stage& stage) {
     for (std::size_t i = 0; i < std::min(most_parts, stage.parts.size()); ++i) {
         standing += stage.parts[i].kind == PartKind::frame ? 0 : part_spacing;
     }
-    return 118 + std::max(28.0, standing);
+    return 118 + std::max(56.0, standing);
 }
 
 double rods_room(const Stage& stage) {

@@ -1,6 +1,6 @@
 #pragma once
-// What the parts of the picture share: the job's run and buildings, the chosen scheme, and where house,
-// ground, route and outbuilding stand on the sheet.
+// What the parts of the picture share: the job's run and buildings, the chosen scheme, and where
+// house, ground, route and outbuilding stand on the sheet.
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
@@ -19,8 +19,8 @@ inline constexpr double margin = 44;
 /// Metal parts drawn one by one; more are told in words.
 inline constexpr std::size_t most_parts = 4;
 
-/// What stands behind a metal part of the outbuilding: a thing surveyed that enters, the building's own
-/// metal, or something that nobody has looked for and that is taken to be there.
+/// What stands behind a metal part of the outbuilding: a thing surveyed that enters, the building's
+/// own metal, or something that nobody has looked for and that is taken to be there.
 enum class PartKind { entering, frame, not_surveyed };
 
 /// A metal part of the outbuilding and the bond the scheme asks for.
@@ -39,12 +39,12 @@ struct Stage {
     const answer::SchemeAnswer* scheme = nullptr;  ///< null when there is none
     std::vector<Part> parts;                       ///< bonded ones first
     RouteScale route;
-    double ground = 0;           ///< of the ground line
+    double ground = 0;  ///< of the ground line
     double eaves = 0;
-    double soil_foot = 0;        ///< where the drawn ground ends
-    double chain = 0;            ///< of the line with the legs' lengths
+    double soil_foot = 0;  ///< where the drawn ground ends
+    double chain = 0;      ///< of the line with the legs' lengths
     double units_per_metre_deep = 0;
-    drawing::Box house_box;      ///< outer faces of the walls, eaves to ground
+    drawing::Box house_box;  ///< outer faces of the walls, eaves to ground
     drawing::Box far_box;
 
     bool own_electrode() const {

@@ -14,8 +14,8 @@ Items tufts(const Box& strip, double ground, double spacing, double high) {
     Items items;
     for (double x = strip.left + 5; x < strip.right - 4; x += spacing) {
         for (const double lean : {-0.45, 0.0, 0.45}) {
-            items.emplace_back(
-                Line{{x, ground}, {x + lean * high, ground - high * (lean == 0 ? 1 : 0.75)}, blade});
+            items.emplace_back(Line{
+                {x, ground}, {x + lean * high, ground - high * (lean == 0 ? 1 : 0.75)}, blade});
         }
     }
     return items;
@@ -55,11 +55,15 @@ Items joints(const Box& strip, double ground) {
 Items surface_items(site::Surface surface, const Box& strip) {
     const double ground = strip.bottom - 8;
     switch (surface) {
-        case site::Surface::lawn: return tufts(strip, ground, 9, 5);
-        case site::Surface::field: return tufts(strip, ground, 15, 9);
-        case site::Surface::bed: return mounds(strip, ground);
+        case site::Surface::lawn:
+            return tufts(strip, ground, 9, 5);
+        case site::Surface::field:
+            return tufts(strip, ground, 15, 9);
+        case site::Surface::bed:
+            return mounds(strip, ground);
         case site::Surface::drive:
-        case site::Surface::road: return paved(strip, ground, concrete);
+        case site::Surface::road:
+            return paved(strip, ground, concrete);
         case site::Surface::path:
         case site::Surface::shared_path:
         case site::Surface::patio: {

@@ -1,7 +1,9 @@
 #include "picture/texture.h"
 
 #include "drawing/hatch.h"
+#include "drawing/measure.h"
 #include "picture/ink.h"
+#include "picture/words.h"
 
 namespace toft::picture {
 
@@ -59,14 +61,22 @@ Items folds(const Box& wall) {
 
 Items wall_texture(site::Construction construction, const Box& wall) {
     switch (construction) {
-        case site::Construction::timber: return level_lines(wall, 11);
-        case site::Construction::brick: return courses(wall, 8, 24, 12);
-        case site::Construction::stone: return courses(wall, 16, 37, 14);
-        case site::Construction::insulated_panel: return upright_lines(wall, 46);
-        case site::Construction::steel_frame: return ribs(wall, 26);
-        case site::Construction::aluminium_frame: return ribs(wall, 44);
-        case site::Construction::steel_container: return ribs(wall, 13);
-        case site::Construction::canvas: return folds(wall);
+        case site::Construction::timber:
+            return level_lines(wall, 11);
+        case site::Construction::brick:
+            return courses(wall, 8, 24, 12);
+        case site::Construction::stone:
+            return courses(wall, 16, 37, 14);
+        case site::Construction::insulated_panel:
+            return upright_lines(wall, 46);
+        case site::Construction::steel_frame:
+            return ribs(wall, 26);
+        case site::Construction::aluminium_frame:
+            return ribs(wall, 44);
+        case site::Construction::steel_container:
+            return ribs(wall, 13);
+        case site::Construction::canvas:
+            return folds(wall);
     }
     return {};
 }
@@ -79,12 +89,21 @@ std::vector<Point> roof_line(const Box& outer, double rise) {
             {outer.right + over, outer.top + 4}};
 }
 
+Text building_name(const std::string& name, const Box& outer, double rise) {
+    TextStyle style{.size = 13, .weight = Weight::bold, .anchor = Anchor::middle};
+    const double room = (rise > 0 ? 0.6 : 0.95) * outer.width();
+    if (text_width(name, style.size, style.weight) > room) style.size = 11;
+    const std::string called = capital(shortened(name, room, style.size, style.weight));
+    return text({outer.centre().x, outer.top - 10}, called, style);
+}
+
 Items building_shell(const Box& outer, double thick, double rise) {
     Items items;
     items.emplace_back(Rect{outer, filled(palette::paper)});
     items.emplace_back(Polyline{roof_line(outer, rise), stroked(palette::ink, weight::heavy)});
     if (rise > 0) {
-        items.emplace_back(Line{{outer.left, outer.top}, {outer.right, outer.top},
+        items.emplace_back(Line{{outer.left, outer.top},
+                                {outer.right, outer.top},
                                 stroked(palette::graphite, weight::hair)});
     }
     for (const double x : {outer.left, outer.right - thick}) {

@@ -54,11 +54,11 @@ std::string figure_words(double value, const std::string& unit) {
 
 Items row_items(const UseBar& bar, const Box& row, double full) {
     Items items;
-    const double base = row.bottom - 5;
+    const double base = row.bottom - 4.5;
     TextStyle style{.size = letters};
     items.emplace_back(Text{{row.left, base}, bar.label, style});
     const double left = row.left + label_wide;
-    const Box whole{left, row.top + 4, left + full, row.bottom - 4};
+    const Box whole{left, row.top + 3, left + full, row.bottom - 3};
     items.emplace_back(Rect{whole, filled(palette::wash)});
     const double used = std::isfinite(bar.use) ? std::clamp(bar.use, 0.0, most_use) : most_use;
     Box part = whole;
@@ -95,9 +95,13 @@ std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme) {
     std::vector<UseBar> bars;
     for (const answer::FindingAnswer& f : scheme.findings) {
         if (!f.value || !f.limit || !f.use) continue;
+        // A bare share of 1 reads better in per cent.
+        const bool share = f.unit.empty() && *f.limit == 1;
+        const double by = share ? 100 : 1;
+        const std::string unit = share ? "%" : f.unit;
         const std::string figures =
-            fmt::format("{}, at {} {}", figure_words(*f.value, f.unit),
-                        f.at_least ? "least" : "most", figure_words(*f.limit, f.unit));
+            fmt::format("{}, at {} {}", figure_words(by * *f.value, unit),
+                        f.at_least ? "least" : "most", figure_words(by * *f.limit, unit));
         bars.push_back({rule_words(f.rule), figures, *f.use, f.verdict});
     }
     std::stable_sort(bars.begin(), bars.end(),

@@ -39,6 +39,6 @@ drawing::Items use_bars(const std::vector<UseBar>& bars, const drawing::Box& box
 drawing::Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const drawing::Box& box);
 
 /// Height of one bar's row.
-inline constexpr double bar_row = 18.5;
+inline constexpr double bar_row = 16.5;
 
 }  // namespace toft::picture

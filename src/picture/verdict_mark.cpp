@@ -17,9 +17,9 @@ Items meets_mark(Point c, double r) {
 
 Items caution_mark(Point c, double r) {
     Items items;
-    items.emplace_back(Polygon{{c + Point{0, -r}, c + Point{1.1 * r, 0.9 * r},
-                                c + Point{-1.1 * r, 0.9 * r}},
-                               stroked(palette::ink, 1.4)});
+    items.emplace_back(
+        Polygon{{c + Point{0, -r}, c + Point{1.1 * r, 0.9 * r}, c + Point{-1.1 * r, 0.9 * r}},
+                stroked(palette::ink, 1.4)});
     items.emplace_back(
         Line{c + Point{0, -0.35 * r}, c + Point{0, 0.25 * r}, stroked(palette::ink, 1.6)});
     items.emplace_back(Circle{c + Point{0, 0.58 * r}, 0.9, filled(palette::ink)});
@@ -51,10 +51,14 @@ Items fails_mark(Point c, double r) {
 Items verdict_mark(rules::Verdict verdict, Point centre, double size) {
     const double r = size / 2;
     switch (verdict) {
-        case rules::Verdict::meets: return meets_mark(centre, r);
-        case rules::Verdict::caution: return caution_mark(centre, r);
-        case rules::Verdict::not_known: return not_known_mark(centre, r);
-        case rules::Verdict::fails: return fails_mark(centre, r);
+        case rules::Verdict::meets:
+            return meets_mark(centre, r);
+        case rules::Verdict::caution:
+            return caution_mark(centre, r);
+        case rules::Verdict::not_known:
+            return not_known_mark(centre, r);
+        case rules::Verdict::fails:
+            return fails_mark(centre, r);
     }
     return {};
 }

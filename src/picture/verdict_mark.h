@@ -1,6 +1,6 @@
 #pragma once
-// A verdict as a shape, told apart without colour: a ring with a tick (meets), a triangle (caution), a
-// broken diamond with a question mark (not known), a full square with a cross (fails).
+// A verdict as a shape, told apart without colour: a ring with a tick (meets), a triangle
+// (caution), a broken diamond with a question mark (not known), a full square with a cross (fails).
 
 #include "drawing/scene.h"
 #include "rules/rule.h"

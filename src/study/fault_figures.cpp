@@ -54,6 +54,10 @@ void smallest_currents(L& ledger, const Setting<L>& s, const RunScheme& scheme, 
     const auto hot = fault_path(ledger, s, scheme, Heat::fault, s.length_most);
     const auto c = s.supply.c_min;
     const auto u0 = s.supply.u0;
+    f.ln_near_least = fault_current(ledger, {"In.near.least", "smallest line-neutral fault current, near end"},
+                                    c, u0, s.supply.zn_most);
+    f.le_near_least = fault_current(ledger, {"Ie.near.least", "smallest earth fault current, near end"}, c,
+                                    u0, s.supply.ze_most);
     const auto zn = largest_loop(ledger, {"Zn.far", "line-neutral loop at the far end, hot"},
                                  s.supply.zn_most, hot.line + hot.line);
     f.ln_least =

@@ -34,6 +34,8 @@ struct Figures {
     ValueIn<L, Ohms> r1_r2_cold{};   ///< line and protective path of the run at 20 °C, as a test reads
     ValueIn<L, Amperes> ln_near{};   ///< largest current, line to neutral, at the near end
     ValueIn<L, Amperes> le_near{};   ///< … line to earth
+    ValueIn<L, Amperes> ln_near_least{};  ///< smallest current, line to neutral, at the near end
+    ValueIn<L, Amperes> le_near_least{};  ///< … line to earth
     ValueIn<L, Amperes> ln_far{};    ///< largest, line to neutral, at the far end
     ValueIn<L, Amperes> le_far{};    ///< … line to earth
     ValueIn<L, Amperes> ln_least{};  ///< smallest, line to neutral, at the far end

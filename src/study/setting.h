@@ -45,6 +45,7 @@ struct SupplySetting {
     ValueIn<L, Ohms> zn_least{};
     ValueIn<L, Amperes> pscc{};    ///< largest fault current at the origin
     ValueIn<L, Ohms> ra_most{};    ///< the house's electrode (TT)
+    ValueIn<L, Ohms> ra_least{};
 };
 
 template <class L>

@@ -20,15 +20,17 @@ void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
         const auto source = ledger.table({"R.source", "source electrode of the distributor"},
                                          s.catalogue->limits.declared_tt_source);
         out.ze_most = ledger.let(most_name, out.ra_most + source);
-        out.ze_least = ledger.let(least_name, out.ra_most * 0.5);
+        out.ze_least = ledger.let(least_name, out.ra_least * 1.0);
         s.assumed.push_back("the loop of the TT supply is taken from the house electrode and the "
                             "declared source electrode; measure it");
         return;
     }
     const char* range = in.earthing == Earthing::tn_s ? "ze.tn-s" : "ze.tn-c-s";
     site::Fact<Ohms> ze = in.ze;
-    if (!ze.known && in.ze_declared.known) {
-        ze = in.ze_declared;
+    const bool maximum = ze.known && ze.standing == site::Standing::declared;
+    if (maximum || (!ze.known && in.ze_declared.known)) {
+        // What an operator declares is the largest it may be, not what it is.
+        if (!maximum) ze = in.ze_declared;
         ze.low = ohms(tables::find_open_range(*s.catalogue, range)->low.value);
         ze.standing = site::Standing::declared;
     }
@@ -39,9 +41,22 @@ void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
     if (in.ze.known && in.ze_declared.known && in.ze_declared.high > bounds.most) {
         bounds.most = in.ze_declared.high;
         from = "declared; the measured value is lower";
+        s.assumed.push_back("the declared Ze is worse than the measured one for clearing faults and is used "
+                            "there; the measured one serves for the largest fault");
     }
     out.ze_most = ledger.stated(most_name, bounds.most, from);
     out.ze_least = ledger.stated(least_name, bounds.least, settled.from);
+}
+
+/// A declared fault current is the largest there may be: it bounds the loop from below only.
+template <class L>
+void no_less_than_declared(L& ledger, Setting<L>& s) {
+    const site::Fact<Amperes>& pscc = s.job->intake.pscc;
+    if (!pscc.known || pscc.standing != site::Standing::declared) return;
+    const auto current =
+        ledger.stated({"Ipf.declared", "declared fault current at the origin"}, pscc.high, "declared");
+    s.supply.zn_least = ledger.let({"Zn.least.declared", "line-neutral loop at the declared fault current"},
+                                   least(s.supply.zn_least, s.supply.u0 / current));
 }
 
 /// Line-neutral loop: stated, else from the stated fault current, else (TN-C-S) the earth loop, whose
@@ -52,7 +67,8 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
     SupplySetting<L>& out = s.supply;
     const Name most_name{"Zn", "external line-neutral loop, the largest it may be"};
     const Name least_name{"Zn.least", "external line-neutral loop, the smallest it may be"};
-    if (!in.line_neutral_loop.known && in.pscc.known) {
+    const bool declared = in.pscc.known && in.pscc.standing == site::Standing::declared;
+    if (!in.line_neutral_loop.known && in.pscc.known && !declared) {
         const auto settled = settler.settle(
             in.pscc, {pscc_pointer, "prospective fault current at the origin", "pscc"}, 1000);
         const auto low = ledger.stated({"Ipf.low", "fault current at the origin, smallest"},
@@ -66,6 +82,7 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
     if (!in.line_neutral_loop.known && in.earthing == Earthing::tn_c_s) {
         out.zn_most = ledger.let(most_name, out.ze_most * 1.0);
         out.zn_least = ledger.let(least_name, out.ze_least * 1.0);
+        no_less_than_declared(ledger, s);
         s.assumed.push_back("on TN-C-S the line-neutral loop at the origin is taken as equal to Ze");
         return;
     }
@@ -73,6 +90,7 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
                                         {zn_pointer, "line-neutral loop at the origin", "ln_loop.tt"});
     out.zn_most = ledger.stated(most_name, settled.bounds.most, settled.from);
     out.zn_least = ledger.stated(least_name, settled.bounds.least, settled.from);
+    if (!in.line_neutral_loop.known) no_less_than_declared(ledger, s);
 }
 
 template <class L>
@@ -116,8 +134,11 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
             {in.electrode.known || !in.ze.known ? "/intake/electrode_ohm" : ze_pointer,
              "resistance of the house's electrode", "electrode.house"});
         s.supply.ra_most = ledger.stated(ra_name, ra.bounds.most, ra.from);
+        s.supply.ra_least = ledger.stated({"RA.house.least", "electrode of the house, the smallest"},
+                                          ra.bounds.least, ra.from);
     } else {
         s.supply.ra_most = ledger.stated(ra_name, ohms(0), "not a TT supply");
+        s.supply.ra_least = s.supply.ra_most;
     }
     earth_loop(ledger, settler, s);
     neutral_loop(ledger, settler, s);

@@ -1,9 +1,7 @@
 // The job's schema and the reader say the same: keys, words, ranges, what may be null.
 
-#include "codec/job.h"
+#include "codec/reading.h"
 #include "codec/schema_walk.h"
-#include "support/catalogue.h"
-#include "tables/cable.h"
 
 #include <gtest/gtest.h>
 
@@ -18,11 +16,6 @@ Tree with(const std::string& pointer, Tree value) {
     job[Pointer(pointer)] = std::move(value);
     if (pointer == "/buildings/0/load_w") job["buildings"][0].erase("load_a");
     return job;
-}
-
-Faults faults_of(const Tree& job) {
-    const auto read = read_job(job.dump(), support::catalogue());
-    return read ? Faults{} : read.error();
 }
 
 void expect_accepted(const std::string& pointer, const Tree& value) {
@@ -226,7 +219,8 @@ TEST_F(JobSchema, UnknownKeysAreRefusedAndTheNearestNamed) {
         for (const auto& [name, inner] : key.schema.at("properties").items()) {
             Tree misspelt = object;
             misspelt[name + "x"] = 1;
-            const Fault fault = expect_refused(key.pointer, misspelt, key.pointer + "/" + name + "x");
+            const std::string where = key.pointer + "/" + name + "x";
+            const Fault fault = expect_refused(key.pointer, misspelt, where);
             EXPECT_EQ(fault.code, "unknown-key");
             EXPECT_EQ(fault.nearest, name) << key.pointer;
             EXPECT_EQ(fault.allowed.size(), key.schema.at("properties").size()) << key.pointer;

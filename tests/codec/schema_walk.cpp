@@ -42,8 +42,8 @@ private:
     void object(const std::string& pointer, const Tree& schema) {
         const Tree required = schema.value("required", Tree::array());
         for (const auto& [key, inner] : schema.at("properties").items()) {
-            const bool must = std::find(required.begin(), required.end(), Tree(key)) != required.end();
-            node(pointer + "/" + key, inner, must);
+            const auto found = std::find(required.begin(), required.end(), Tree(key));
+            node(pointer + "/" + key, inner, found != required.end());
         }
     }
 

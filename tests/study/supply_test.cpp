@@ -50,6 +50,23 @@ TEST_F(Supply, AnUnknownLoopIsLargeForDisconnectionAndSmallForFaultLevel) {
     EXPECT_TRUE(is_open("/intake/ze_ohm"));
 }
 
+TEST_F(Supply, ADeclaredLoopIsALargestNotTheLoopItself) {
+    job_.intake.ze = {true, ohms(0.35), ohms(0.35), site::Standing::declared};
+    const auto supply = of();
+    EXPECT_EQ(supply.ze_most, ohms(0.35));
+    EXPECT_EQ(supply.ze_least, ohms(range_low("ze.tn-c-s")));
+}
+
+TEST_F(Supply, ADeclaredFaultCurrentNeverShortensTheLongLoop) {
+    job_.intake.earthing = site::Earthing::tn_s;
+    const auto without = of();
+    job_.intake.pscc = {true, kiloamperes(16), kiloamperes(16), site::Standing::declared};
+    const auto with = of();
+    EXPECT_EQ(with.zn_most, without.zn_most);
+    EXPECT_LE(with.zn_least, without.zn_least);
+    EXPECT_LE(with.zn_least, volts(230) / kiloamperes(16));
+}
+
 TEST_F(Supply, OneEndForAllTakesTheSameLoopForBoth) {
     job_.intake.ze = between(ohms(0.1), ohms(0.3));
     EXPECT_EQ(of(End::low).ze_most, ohms(0.1));

@@ -1,0 +1,82 @@
+// toft draw: the picture goes to standard output or to a file.
+
+#include "cli/program.h"
+#include "drawing/well_formed.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace toft::cli {
+namespace {
+
+class Draw : public ::testing::Test {
+protected:
+    static std::string fault_of(const std::string& svg) {
+        return drawing::WellFormed::fault_of(svg);
+    }
+
+    Program program_;
+};
+
+TEST_F(Draw, ThePictureIsPrintedOrWritten) {
+    const Ran printed = program_.run({"draw", example("demo")});
+    EXPECT_EQ(printed.code, 0);
+    EXPECT_EQ(printed.error, "");
+    EXPECT_EQ(fault_of(printed.out), "");
+    const Ran written = program_.run({"draw", example("demo"), "-o", "new/folder/it.svg"});
+    EXPECT_EQ(written.code, 0);
+    EXPECT_EQ(written.out, "");
+    EXPECT_EQ(written.error, "picture: new/folder/it.svg\n");
+    EXPECT_EQ(text_of(program_.folder() / "new/folder/it.svg"), printed.out);
+}
+
+TEST_F(Draw, WhereItCannotBeWrittenThatIsSaid) {
+    program_.file("file", "");
+    for (const char* path : {"file/it.svg", "/proc/no-such/it.svg", "."}) {
+        const Ran ran = program_.run({"draw", example("demo"), "-o", path});
+        EXPECT_EQ(ran.code, 2) << path;
+        EXPECT_NE(ran.error.find(std::string(path) + " cannot be written"), std::string::npos);
+    }
+}
+
+TEST_F(Draw, EachSchemeOfTheListHasItsOwn) {
+    const Ran first = program_.run({"draw", example("demo")});
+    const Ran second = program_.run({"draw", example("demo"), "--rank", "2"});
+    EXPECT_EQ(second.code, 0);
+    EXPECT_EQ(fault_of(second.out), "");
+    EXPECT_NE(first.out, second.out);
+    const Ran none = program_.run({"draw", example("demo"), "--rank", "1000"});
+    EXPECT_EQ(none.code, 2);
+    EXPECT_NE(none.error.find("schemes"), std::string::npos);
+    EXPECT_EQ(none.out, "");
+}
+
+TEST_F(Draw, WithoutASoundSchemeThereIsStillAPicture) {
+    auto job = nlohmann::ordered_json::parse(text_of(example("demo")));
+    job["runs"][0]["legs"][1]["length_m"] = 4000;
+    const Ran ran = program_.run({"draw", "-"}, job.dump());
+    EXPECT_EQ(ran.code, 1);
+    EXPECT_EQ(fault_of(ran.out), "");
+}
+
+TEST_F(Draw, HostileNamesAreHarmless) {
+    auto job = nlohmann::ordered_json::parse(text_of(example("demo")));
+    const std::string hostile = "</svg><script>x</script>\"'&\xf0\x9f\x94\x8c";
+    job["title"] = hostile;
+    job["buildings"][1]["name"] = hostile + std::string(140, 'W');
+    job["buildings"][1]["id"] = hostile;
+    job["runs"][0]["to"] = hostile;
+    const Ran ran = program_.run({"draw", "-"}, job.dump());
+    EXPECT_EQ(ran.code, 0);
+    EXPECT_EQ(fault_of(ran.out), "");
+    EXPECT_EQ(ran.out.find("<script"), std::string::npos);
+}
+
+TEST_F(Draw, AJobAtFaultIsNotDrawn) {
+    const Ran ran = program_.run({"draw", "-", "-o", "it.svg"}, "{}");
+    EXPECT_EQ(ran.code, 2);
+    EXPECT_FALSE(std::filesystem::exists(program_.folder() / "it.svg"));
+}
+
+}  // namespace
+}  // namespace toft::cli

@@ -1,0 +1,86 @@
+#include "rules/current_rating.h"
+
+#include "support/catalogue.h"
+#include "support/jobs.h"
+#include "support/judging.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::rules {
+namespace {
+
+using site::LegMethod;
+using support::measured;
+
+study::RunScheme with(double section, double fuse) {
+    return support::scheme(support::cable(2, section), study::Protective::armour,
+                           support::fuse(fuse));
+}
+
+Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
+    EXPECT_TRUE(support::recorded_alike("current-rating", job, scheme));
+    return support::finding_of("current-rating", job, scheme);
+}
+
+/// A leg in air at the temperature of the tables.
+site::Leg clipped() {
+    site::Leg leg = support::plain_leg(LegMethod::clipped);
+    leg.ambient = measured(celsius(30));
+    return leg;
+}
+
+TEST(CurrentRating, AtTheTablesConditionsTheTableItselfStands) {
+    const site::Job job = support::job_with_legs({clipped()});
+    const auto found = judged(job, with(2.5, 32));
+    EXPECT_DOUBLE_EQ(found.limit,
+                     support::cable(2, 2.5).rating[0].value.number());
+    EXPECT_DOUBLE_EQ(found.value, 32);
+}
+
+TEST(CurrentRating, TheDeviceMayEqualTheRatingAndNoMore) {
+    // Six circuits together: scale the leg so that the rating is that of the device.
+    site::Job job = support::job_with_legs({clipped()});
+    const double full = judged(job, with(4, 45)).limit;
+    EXPECT_GT(full, 45);
+    double cool = 30;
+    double hot = 85;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = (cool + hot) / 2;
+        job.runs[0].legs[0].ambient = measured(celsius(middle));
+        (judged(job, with(4, 45)).verdict == Verdict::meets ? cool : hot) = middle;
+    }
+    job.runs[0].legs[0].ambient = measured(celsius(cool - 1e-3));
+    EXPECT_EQ(judged(job, with(4, 45)).verdict, Verdict::meets);
+    EXPECT_NEAR(judged(job, with(4, 45)).use, 1, 1e-3);
+    job.runs[0].legs[0].ambient = measured(celsius(cool + 1e-3));
+    EXPECT_EQ(judged(job, with(4, 45)).verdict, Verdict::fails);
+}
+
+TEST(CurrentRating, TheWorstLegDecides) {
+    site::Leg crowded = clipped();
+    crowded.other_loaded_circuits = measured(4.0);
+    const double alone = judged(support::job_with_legs({clipped()}), with(10, 63)).limit;
+    const double both = judged(support::job_with_legs({clipped(), crowded}), with(10, 63)).limit;
+    const double worst = judged(support::job_with_legs({crowded}), with(10, 63)).limit;
+    EXPECT_LT(both, alone);
+    EXPECT_DOUBLE_EQ(both, worst);
+}
+
+TEST(CurrentRating, BuriedCableGivesUpATenth) {
+    site::Leg leg = support::plain_leg(LegMethod::buried_direct);
+    leg.depth = measured(metres(0.7));
+    site::Job job = support::job_with_legs({leg});
+    job.ground.temperature = measured(celsius(20));
+    job.ground.thermal_resistivity = measured(2.5);
+    EXPECT_NEAR(judged(job, with(10, 32)).limit,
+                0.9 * support::cable(2, 10).rating[2].value.number(), 1e-9);
+}
+
+TEST(CurrentRating, SmallCableBehindALargeFuseFails) {
+    const site::Job job = support::job_with_legs({clipped()});
+    EXPECT_EQ(judged(job, with(1.5, 63)).verdict, Verdict::fails);
+    EXPECT_EQ(judged(job, with(16, 63)).verdict, Verdict::meets);
+}
+
+}  // namespace
+}  // namespace toft::rules

@@ -1,0 +1,67 @@
+#include "rules/feed_point.h"
+
+#include "support/catalogue.h"
+#include "support/jobs.h"
+#include "support/judging.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::rules {
+namespace {
+
+using site::FedFrom;
+using support::measured;
+
+Finding<Silent> judged(const site::Job& job, const tables::Device& device, FedFrom place) {
+    auto s = support::scheme(support::cable(2, 25), study::Protective::armour, device);
+    s.fed_from = place;
+    EXPECT_TRUE(support::recorded_alike("feed-point", job, s));
+    return support::finding_of("feed-point", job, s);
+}
+
+site::Job board(double spare_ways, double max_device, double fuse) {
+    site::Job job = support::plain_job();
+    job.intake.board.spare_ways = measured(spare_ways);
+    job.intake.board.max_device = measured(amperes(max_device));
+    job.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(fuse)};
+    return job;
+}
+
+TEST(FeedPoint, AWayMustBeFree) {
+    const auto& b32 = support::breaker("B", 32);
+    EXPECT_EQ(judged(board(1, 50, 100), b32, FedFrom::spare_way).verdict, Verdict::meets);
+    const auto none = judged(board(0, 50, 100), b32, FedFrom::spare_way);
+    EXPECT_EQ(none.verdict, Verdict::fails);
+    EXPECT_NE(std::string(none.says).find("no way"), std::string::npos);
+    EXPECT_EQ(judged(board(0, 50, 100), b32, FedFrom::new_board).verdict, Verdict::meets);
+}
+
+TEST(FeedPoint, TheBoardTakesNoLargerDeviceThanItsLabelSays) {
+    const site::Job job = board(2, 40, 100);
+    EXPECT_EQ(judged(job, support::breaker("B", 40), FedFrom::spare_way).verdict, Verdict::meets);
+    EXPECT_EQ(judged(job, support::breaker("B", 50), FedFrom::spare_way).verdict, Verdict::fails);
+    EXPECT_EQ(judged(job, support::breaker("B", 50), FedFrom::new_board).verdict, Verdict::meets);
+}
+
+TEST(FeedPoint, NothingLargerThanTheOperatorsFuse) {
+    const site::Job job = board(2, 100, 60);
+    EXPECT_EQ(judged(job, support::fuse(45), FedFrom::tails).verdict, Verdict::meets);
+    EXPECT_EQ(judged(job, support::fuse(63), FedFrom::tails).verdict, Verdict::fails);
+    EXPECT_EQ(judged(job, support::breaker("B", 63), FedFrom::spare_way).verdict, Verdict::fails);
+    const site::Job large = board(2, 100, 80);
+    EXPECT_EQ(judged(large, support::fuse(80), FedFrom::tails).verdict, Verdict::meets);  // a tie
+    EXPECT_EQ(judged(large, support::fuse(100), FedFrom::tails).verdict, Verdict::fails);
+}
+
+TEST(FeedPoint, AnUnknownFuseIsTheSmallestMetAndAnUnknownWayIsNoWay) {
+    site::Job job = board(1, 100, 100);
+    job.intake.service_fuse = {};
+    EXPECT_DOUBLE_EQ(judged(job, support::fuse(32), FedFrom::tails).limit, 60);
+    job.intake.board.spare_ways = {};
+    const auto& b32 = support::breaker("B", 32);
+    EXPECT_EQ(judged(job, b32, FedFrom::spare_way).verdict, Verdict::fails);
+    EXPECT_EQ(judged(job, b32, FedFrom::new_board).verdict, Verdict::meets);
+}
+
+}  // namespace
+}  // namespace toft::rules

@@ -1,0 +1,54 @@
+#include "rules/main_bonding.h"
+
+#include "support/catalogue.h"
+#include "support/jobs.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::rules {
+namespace {
+
+double by_neutral(double neutral_mm2) {
+    site::Job job = support::plain_job();
+    job.intake.supply_neutral = support::measured(square_millimetres(neutral_mm2));
+    const auto setting = support::prepared(job);
+    const study::RunScheme scheme;
+    const study::Figures<Silent> figures;
+    Silent silent;
+    return bonding_for_combined(silent, Case<Silent>{setting, scheme, figures}).number();
+}
+
+double by_earthing_conductor(double mm2) {
+    const site::Job job = support::plain_job();
+    const auto setting = support::prepared(job);
+    const study::RunScheme scheme;
+    const study::Figures<Silent> figures;
+    Silent silent;
+    return bonding_for_separate(silent, Case<Silent>{setting, scheme, figures},
+                                square_millimetres(mm2))
+        .number();
+}
+
+TEST(MainBonding, EveryRowOfTable548UpToAndWithItsUpperEnd) {
+    struct Row {
+        double neutral, bond;
+    };
+    for (const Row& row : {Row{16, 10}, Row{25, 10}, Row{35, 10}, Row{35.1, 16}, Row{50, 16},
+                           Row{50.1, 25}, Row{70, 25}, Row{95, 25}, Row{95.1, 35}, Row{120, 35},
+                           Row{150, 35}, Row{150.1, 50}, Row{300, 50}, Row{5000, 50}}) {
+        EXPECT_DOUBLE_EQ(by_neutral(row.neutral), row.bond) << row.neutral;
+    }
+}
+
+TEST(MainBonding, ElsewhereHalfTheEarthingConductorFromSixToTwentyFive) {
+    struct Row {
+        double earthing, bond;
+    };
+    for (const Row& row : {Row{2.5, 6}, Row{6, 6}, Row{10, 6}, Row{12, 6}, Row{16, 8}, Row{25, 12.5},
+                           Row{35, 17.5}, Row{50, 25}, Row{70, 25}, Row{120, 25}}) {
+        EXPECT_DOUBLE_EQ(by_earthing_conductor(row.earthing), row.bond) << row.earthing;
+    }
+}
+
+}  // namespace
+}  // namespace toft::rules

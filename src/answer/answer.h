@@ -43,6 +43,12 @@ struct FactorsAnswer {
     double ca = 1, cg = 1, ci = 1, cs = 1, cd = 1, cc = 1;
 };
 
+/// Smallest and largest fault current, amperes.
+struct FaultRange {
+    double smallest = 0;
+    double largest = 0;
+};
+
 struct FigureAnswers {
     double length_m = 0;
     double design_current_a = 0;
@@ -57,6 +63,7 @@ struct FigureAnswers {
     double fault_current_near_ka = 0;
     double fault_current_far_ka = 0;
     double earth_fault_current_far_a = 0;
+    FaultRange near_line_neutral_a, near_line_earth_a, far_line_neutral_a, far_line_earth_a;
     std::optional<double> disconnection_s;  ///< none: the overcurrent device need not operate
     double r1_plus_r2_20c_ohm = 0;
     std::vector<std::pair<std::string, double>> longest_m;  ///< rule, metres
@@ -136,7 +143,8 @@ struct SchemeAnswer {
 };
 
 struct DroppedAnswer {
-    std::string rule, title;
+    std::string rule;
+    std::string title;  ///< why, or what the rule asks
     long count = 0;
     std::string nearest_key;  ///< empty for none
     std::string nearest_says;

@@ -107,7 +107,12 @@ private:
         if (s.rcd) r.rcd = RcdAnswer{s.rcd->sensitivity.number() * 1000, "A", s.rcd->delayed, {"the run"}};
     }
 
-    double figure(const char* name) const { return recorded_.working(name)->value; }
+    double figure(const std::string& name) const { return recorded_.working(name)->value; }
+
+    FaultRange fault_range(const std::string& name) const {
+        return {figure("fault_currents_a." + name + ".smallest"),
+                figure("fault_currents_a." + name + ".largest")};
+    }
 
     void figures() {
         FigureAnswers& f = out_.run.figures;
@@ -127,6 +132,10 @@ private:
         f.fault_current_near_ka = figure("fault_current_near_ka");
         f.fault_current_far_ka = figure("fault_current_far_ka");
         f.earth_fault_current_far_a = figure("earth_fault_current_far_a");
+        f.near_line_neutral_a = fault_range("near.line_neutral");
+        f.near_line_earth_a = fault_range("near.line_earth");
+        f.far_line_neutral_a = fault_range("far.line_neutral");
+        f.far_line_earth_a = fault_range("far.line_earth");
         const double t = figure("disconnection_s");
         if (std::isfinite(t)) f.disconnection_s = t;
         f.r1_plus_r2_20c_ohm = figure("r1_plus_r2_20c_ohm");
@@ -216,7 +225,8 @@ void add_sources(const tables::Catalogue& catalogue, const std::vector<const Cit
 }
 
 DroppedAnswer dropped_answer(const search::Dropped& d) {
-    DroppedAnswer a{d.rule->name, d.rule->title, d.count, "", nearest_sentence(d), d.nearest_use};
+    const std::string why = *d.says ? d.says : fmt::format("not so: {}", d.rule->title);
+    DroppedAnswer a{d.rule->name, why, d.count, "", nearest_sentence(d), d.nearest_use};
     if (d.nearest) a.nearest_key = study::scheme_key(*d.nearest);
     return a;
 }

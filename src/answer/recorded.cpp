@@ -65,6 +65,16 @@ void Recorded::figures_of_run() {
     figure("fault_current_far_ka", "largest fault current at the far end", f.ln_far, 1e-3, "kA");
     figure("earth_fault_current_far_a", "smallest earth fault current at the far end", f.le_least, 1,
            "A");
+    const auto range = [this](const char* name, const char* title, const auto& smallest,
+                              const auto& largest) {
+        const std::string base = std::string("fault_currents_a.") + name;
+        figure((base + ".smallest").c_str(), title, smallest, 1, "A");
+        figure((base + ".largest").c_str(), title, largest, 1, "A");
+    };
+    range("near.line_neutral", "line-neutral fault, near end", f.ln_near_least, f.ln_near);
+    range("near.line_earth", "earth fault, near end", f.le_near_least, f.le_near);
+    range("far.line_neutral", "line-neutral fault, far end", f.ln_least, f.ln_far);
+    range("far.line_earth", "earth fault, far end", f.le_least, f.le_far);
     figure("disconnection_s", "time the overcurrent device may take", f.disconnection, 1, "s");
     figure("r1_plus_r2_20c_ohm", "line and protective path at 20 °C", f.r1_r2_cold, 1, "Ω");
 }

@@ -10,6 +10,15 @@ constexpr std::size_t longest_compared = 64;
 
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
+/// The letters and figures of a word alone: "TN-CS" and "TN-C-S" are the same to the ear.
+std::string sound_of(std::string_view word) {
+    std::string sound;
+    for (const char c : word.substr(0, longest_compared)) {
+        if (c != ' ' && c != '-' && c != '_') sound += lower(c);
+    }
+    return sound;
+}
+
 }  // namespace
 
 int word_distance(std::string_view a, std::string_view b) {
@@ -42,6 +51,7 @@ std::string nearest_word(std::string_view word, const std::vector<std::string>& 
         const int distance = word_distance(word, candidate);
         const auto length = static_cast<int>(std::max(word.size(), candidate.size()));
         if (2 * distance > length) continue;
+        if (sound_of(word) == sound_of(candidate)) return candidate;
         if (best.empty() || distance < best_distance) {
             best = candidate;
             best_distance = distance;

@@ -11,6 +11,7 @@ namespace toft {
 int word_distance(std::string_view a, std::string_view b);
 
 /// The word of `allowed` nearest to `word`, or empty when none shares at least half its letters.
+/// One that differs only in case, blanks and hyphens comes before all others.
 std::string nearest_word(std::string_view word, const std::vector<std::string>& allowed);
 
 }  // namespace toft

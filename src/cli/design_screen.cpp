@@ -124,7 +124,7 @@ std::string dropped_part(const Answer& a) {
     std::string text = heading("WHAT FELL, AND WHY");
     for (const auto& d : a.dropped) {
         text += wrapped(fmt::format("  {:>6}  {} ", d.count, padded(d.rule, 18)),
-                        d.nearest_says.empty() ? d.title : "nearest: " + d.nearest_says, 28);
+                        d.title + (d.nearest_says.empty() ? "" : "; nearest: " + d.nearest_says), 28);
     }
     return text;
 }

@@ -7,7 +7,7 @@ namespace toft::codec {
 namespace {
 
 Json dropped_json(const answer::DroppedAnswer& d) {
-    Json json{{"rule", d.rule}, {"count", d.count}, {"nearest", nullptr}};
+    Json json{{"rule", d.rule}, {"count", d.count}, {"says", d.title}, {"nearest", nullptr}};
     if (!d.nearest_key.empty()) {
         json["nearest"] = {{"key", d.nearest_key}, {"use", rounded(d.nearest_use)}};
     }

@@ -59,6 +59,19 @@ Json building_json(const BuildingAnswer& b) {
             {"board", {{"main_switch", b.main_switch}, {"rcds", rcds}}}};
 }
 
+Json range_json(const FaultRange& r) {
+    return {{"smallest", rounded(r.smallest)}, {"largest", rounded(r.largest)}};
+}
+
+Json fault_currents_json(const FigureAnswers& f) {
+    return {{"near",
+             {{"line_neutral", range_json(f.near_line_neutral_a)},
+              {"line_earth", range_json(f.near_line_earth_a)}}},
+            {"far",
+             {{"line_neutral", range_json(f.far_line_neutral_a)},
+              {"line_earth", range_json(f.far_line_earth_a)}}}};
+}
+
 Json figures_json(const FigureAnswers& f) {
     Json factors = Json::array();
     for (const FactorsAnswer& x : f.factors) {
@@ -80,6 +93,7 @@ Json figures_json(const FigureAnswers& f) {
             {"fault_current_near_ka", rounded(f.fault_current_near_ka)},
             {"fault_current_far_ka", rounded(f.fault_current_far_ka)},
             {"earth_fault_current_far_a", rounded(f.earth_fault_current_far_a)},
+            {"fault_currents_a", fault_currents_json(f)},
             {"disconnection_s", optional_number(f.disconnection_s)},
             {"r1_plus_r2_20c_ohm", rounded(f.r1_plus_r2_20c_ohm)},
             {"longest_m", longest}};

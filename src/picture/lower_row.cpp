@@ -68,6 +68,19 @@ Items deciding_facts(const answer::Answer& answer, const Box& box) {
     return items;
 }
 
+/// Bars, and below them the verdicts without figures; the bars take what room those leave.
+Items limits(const answer::SchemeAnswer& scheme, const Box& box) {
+    Items items;
+    const std::vector<UseBar> bars = bars_of(scheme);
+    const std::vector<PlainVerdict> plain = plain_verdicts_of(scheme);
+    const double below = box_of(plain_verdicts(plain, box)).height() + 6;
+    const double wanted = bar_row * static_cast<double>(bars.size());
+    const double foot = box.top + std::min(box.height() - below, wanted);
+    append(items, use_bars(bars, {box.left, box.top, box.right, foot}));
+    append(items, plain_verdicts(plain, {box.left, foot + 6, box.right, box.bottom}));
+    return items;
+}
+
 }  // namespace
 
 Items scheme_row(const Stage& s, const Box& row) {
@@ -80,12 +93,7 @@ Items scheme_row(const Stage& s, const Box& row) {
     items.emplace_back(column_title({glands, row.top + 8}, "how its armour ends"));
     append(items, armour_ends(s, {glands, top - 4, bars - 30, row.bottom}));
     items.emplace_back(column_title({bars, row.top + 8}, "use of each limit"));
-    const std::vector<UseBar> list = bars_of(*s.scheme);
-    const double bars_room = row.height() - 26 - 34;
-    const double bars_high = std::min(bars_room, bar_row * static_cast<double>(list.size()));
-    append(items, use_bars(list, {bars, top, row.right, top + bars_high}));
-    append(items, plain_verdicts(plain_verdicts_of(*s.scheme),
-                                 {bars, top + bars_high + 6, row.right, row.bottom}));
+    append(items, limits(*s.scheme, {bars, top, row.right, row.bottom}));
     return items;
 }
 

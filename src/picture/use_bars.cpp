@@ -122,17 +122,19 @@ Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
     Items items;
     const double bars_wide = box.width() - label_wide - figures_wide - verdict_wide;
     const double full = std::max(40.0, (bars_wide - 10) / most_use);
-    auto room = static_cast<std::size_t>(std::max(0.0, box.height() / bar_row));
+    const double wanted = box.height() / static_cast<double>(std::max<std::size_t>(1, bars.size()));
+    const double high = std::clamp(wanted, least_bar_row, bar_row);
+    auto room = static_cast<std::size_t>(std::max(0.0, box.height() / high + 1e-6));
     const bool all = bars.size() <= room;
     if (!all && room > 0) --room;
     const std::size_t count = std::min(room, bars.size());
     for (std::size_t i = 0; i < count; ++i) {
-        const double top = box.top + static_cast<double>(i) * bar_row;
-        const Box row{box.left, top, box.right, top + bar_row};
+        const double top = box.top + static_cast<double>(i) * high;
+        const Box row{box.left, top, box.right, top + high};
         items.emplace_back(Group{row_items(bars[i], row, full), {}, "", "use-bar", ""});
     }
     const double limit = box.left + label_wide + full;
-    const double foot = box.top + static_cast<double>(count) * bar_row;
+    const double foot = box.top + static_cast<double>(count) * high;
     if (count > 0) {
         items.emplace_back(
             Line{{limit, box.top - 2}, {limit, foot}, stroked(palette::ink, weight::firm)});
@@ -141,7 +143,7 @@ Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
     }
     if (!all) {
         TextStyle style{.size = letters, .colour = palette::graphite};
-        items.emplace_back(text({box.left, foot + bar_row - 5},
+        items.emplace_back(text({box.left, foot + high - 4},
                                 fmt::format("and {} more", bars.size() - count), style));
     }
     return items;

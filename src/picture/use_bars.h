@@ -38,7 +38,8 @@ drawing::Items use_bars(const std::vector<UseBar>& bars, const drawing::Box& box
 /// The verdicts one after another in rows of the width of `box`, from its top.
 drawing::Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const drawing::Box& box);
 
-/// Height of one bar's row.
+/// Height of one bar's row: as much as it wants, and what it can do with.
 inline constexpr double bar_row = 16.5;
+inline constexpr double least_bar_row = 14.0;
 
 }  // namespace toft::picture

@@ -44,7 +44,7 @@ Finding<L> residual_current(L& ledger, const Case<L>& c) {
                                ledger.table({"ratio.min", "ratio that lets the building's act first"},
                                             limits.residual_ratio));
         f.says = board;
-        if (!behind) return f;
+        if (!behind || f.verdict == Verdict::fails) return f;
     }
     if (behind) {
         return plain_finding<L>(residual_current_rule, Verdict::caution,

@@ -45,7 +45,7 @@ public:
           options_(options),
           judge_(catalogue, job, run_index, options.corner) {
         for (const rules::Rule& rule : rules::rulebook()) {
-            result_.dropped.push_back({rule.info, 0, std::nullopt, 0});
+            result_.dropped.push_back({rule.info, 0, std::nullopt, 0, ""});
         }
     }
 
@@ -121,6 +121,7 @@ private:
         Dropped& dropped = result_.dropped[index];
         dropped.count += static_cast<long>(heads_.size());
         const auto& finding = part.judgement.findings[index];
+        if (!*dropped.says) dropped.says = finding.says;
         if (part.judgement.failures > 1 || !nearer(dropped, finding)) return;
         current_ = part.judgement.figures;
         for (std::size_t h = 0; h < heads_.size(); ++h) {
@@ -183,6 +184,7 @@ private:
               bool alone) {
         Dropped& dropped = result_.dropped[index];
         ++dropped.count;
+        if (!*dropped.says) dropped.says = finding.says;
         if (!alone || !nearer(dropped, finding)) return;
         dropped.nearest = scheme;
         dropped.nearest_use = finding.use;

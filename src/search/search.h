@@ -40,6 +40,7 @@ struct Dropped {
     long count = 0;
     std::optional<study::RunScheme> nearest;
     double nearest_use = 0;
+    const char* says = "";  ///< why, in the words of the first that fell
 };
 
 struct Result {

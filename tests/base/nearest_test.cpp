@@ -21,6 +21,15 @@ TEST(NearestWord, GuessesNothingFromAWordThatIsFarFromAll) {
     EXPECT_EQ(nearest_word("tray", {}), "");
 }
 
+TEST(NearestWord, HyphensBlanksAndCaseMatterLeast) {
+    const std::vector<std::string> earthing{"TN-S", "TN-C-S", "TT"};
+    for (const char* word : {"TN-CS", "TNCS", "tnc-s", "TN C S", "TN_C_S"}) {
+        EXPECT_EQ(nearest_word(word, earthing), "TN-C-S") << word;
+    }
+    EXPECT_EQ(nearest_word("TNS", earthing), "TN-S");
+    EXPECT_EQ(nearest_word("burieddirect", {"buried duct", "buried direct"}), "buried direct");
+}
+
 TEST(WordDistance, CountsASwapOfNeighboursAsOneSlip) {
     EXPECT_EQ(word_distance("garage", "garaeg"), 1);
     EXPECT_EQ(word_distance("shed", "shd"), 1);

@@ -74,7 +74,8 @@ TEST_F(Usage, RulesAndSourcesAreListed) {
     const Ran json = program_.run({"rules", "--json"});
     EXPECT_EQ(screen.code, 0);
     EXPECT_EQ(json.code, 0);
-    for (const auto& rule : nlohmann::json::parse(json.out).at("rules")) {
+    const auto tree = nlohmann::json::parse(json.out);
+    for (const auto& rule : tree.at("rules")) {
         const auto name = "\n" + rule.at("name").get<std::string>() + "  [";
         EXPECT_NE(screen.out.find(name), std::string::npos) << name;
     }

@@ -2,6 +2,7 @@
 
 #include "codec/reading.h"
 
+#include <fmt/format.h>
 #include <rapidcheck/gtest.h>
 
 namespace toft::codec {

@@ -1,5 +1,6 @@
 #include "codec/job.h"
 
+#include "codec/limits.h"
 #include "codec/reading.h"
 #include "tables/embedded.h"
 
@@ -147,7 +148,7 @@ TEST(JobFile, AMillionFaultsAreNotSaid) {
 }
 
 RC_GTEST_PROP(JobFile, AnyValueAtAnyKeyLoadsOrIsPointedAt, ()) {
-    static const std::vector<SchemaKey> keys = job_keys();
+    const std::vector<SchemaKey>& keys = job_keys();
     static const std::vector<Tree> values{nullptr, true,   -1,  0,  1e300, 0.3, "", "x", "\n",
                                           Tree::array(), Tree::object(), {{"value", -5}}};
     const SchemaKey& key = keys[*rc::gen::inRange<std::size_t>(0, keys.size())];

@@ -149,7 +149,9 @@ TEST_F(JobSchema, WordsAreThoseOfTheReader) {
 template <class E>
 void expect_words(const std::string& pointer) {
     for (const SchemaKey& key : job_keys()) {
-        if (key.pointer == pointer) return EXPECT_EQ(words_of(key.schema), site::words<E>());
+        if (key.pointer != pointer) continue;
+        EXPECT_EQ(words_of(key.schema), site::words<E>());
+        return;
     }
     ADD_FAILURE() << "the schema has no " << pointer;
 }
@@ -198,7 +200,7 @@ TEST_F(JobSchema, OnlyRequiredKeysMayNotBeLeftOut) {
         bool said = false;
         for (const Fault& fault : faults_of(job)) said = said || fault.pointer == key.pointer;
         EXPECT_EQ(said, key.required) << key.pointer;
-        if (!key.required) EXPECT_TRUE(faults_of(job).empty()) << key.pointer;
+        EXPECT_EQ(faults_of(job).empty(), !key.required) << key.pointer;
     });
 }
 

@@ -79,9 +79,14 @@ Tree schema_named(const std::string& name) {
     return Tree::parse(tables::embedded_text("schema/" + name + ".json"));
 }
 
-std::vector<SchemaKey> job_keys() { return Walk().keys; }
+const std::vector<SchemaKey>& job_keys() {
+    static const std::vector<SchemaKey> keys = Walk().keys;
+    return keys;
+}
 
-Tree whole_job() {
+namespace {
+
+Tree make_whole_job() {
     const Tree root = schema_named("job");
     Tree job = sample(root, root);
     Tree& house = job["buildings"][0];
@@ -90,6 +95,13 @@ Tree whole_job() {
     job["buildings"].push_back({{"id", "shed"}, {"load_a", 10}});
     job["runs"][0]["from"] = "house";
     job["runs"][0]["to"] = "shed";
+    return job;
+}
+
+}  // namespace
+
+const Tree& whole_job() {
+    static const Tree job = make_whole_job();
     return job;
 }
 

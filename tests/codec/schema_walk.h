@@ -23,10 +23,10 @@ struct SchemaKey {
 Tree schema_named(const std::string& name);
 
 /// All keys of the job format, parents before children; lists appear once more as "…/0".
-std::vector<SchemaKey> job_keys();
+const std::vector<SchemaKey>& job_keys();
 
 /// A job in which every key of the format is stated.
-Tree whole_job();
+const Tree& whole_job();
 
 /// The smallest job that loads.
 Tree small_job();

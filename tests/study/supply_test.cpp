@@ -59,6 +59,8 @@ TEST_F(Supply, ADeclaredLoopIsALargestNotTheLoopItself) {
 
 TEST_F(Supply, ADeclaredFaultCurrentNeverShortensTheLongLoop) {
     job_.intake.earthing = site::Earthing::tn_s;
+    job_.intake.line_neutral_loop = {};
+    job_.intake.pscc = {};
     const auto without = of();
     job_.intake.pscc = {true, kiloamperes(16), kiloamperes(16), site::Standing::declared};
     const auto with = of();

@@ -35,6 +35,7 @@ struct BruteResult {
     std::vector<BruteSound> conditional;
     std::array<long, rules::rule_count> dropped{};  ///< by the first rule that fails at every end
     std::array<std::optional<BruteNearest>, rules::rule_count> nearest;
+    std::array<std::string, rules::rule_count> says;  ///< of the first that each rule dropped
 };
 
 /// Price of the scheme with all that its findings ask to be put right first.
@@ -105,6 +106,7 @@ private:
     void drop(const study::RunScheme& scheme, std::size_t rule,
               const rules::Finding<Silent>& finding, bool alone) {
         ++result_.dropped[rule];
+        if (result_.says[rule].empty()) result_.says[rule] = finding.says;
         if (!alone || !finding.limited || !std::isfinite(finding.use) || finding.use <= 1) return;
         auto& nearest = result_.nearest[rule];
         if (nearest && nearest->use <= finding.use) return;

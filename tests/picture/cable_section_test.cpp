@@ -1,0 +1,91 @@
+#include "picture/cable_section.h"
+
+#include "drawing/conductor_colours.h"
+#include "picture/looking.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::picture {
+namespace {
+
+namespace conductor = drawing::conductor;
+
+const drawing::Box room{0, 0, 376, 210};
+
+answer::RunAnswer three_core() {
+    answer::RunAnswer run;
+    run.cores = 3;
+    run.live_mm2 = 10;
+    run.core_list = {{"brown", "", "line"},
+                     {"grey", "blue", "neutral"},
+                     {"black", "green-yellow", "protective"}};
+    run.protective_conductor = "core and armour";
+    run.armour_far = true;
+    return run;
+}
+
+/// Colours of fills and strokes inside the first group of that kind.
+std::vector<drawing::Colour> colours_in(const drawing::Items& items, const std::string& kind) {
+    std::vector<drawing::Colour> colours;
+    const drawing::Group* group = find_kind(items, kind);
+    if (!group) return colours;
+    for (const drawing::Item& item : group->items) {
+        const auto* circle = std::get_if<drawing::Circle>(&item.shape);
+        if (!circle) continue;
+        if (circle->style.fill) colours.push_back(*circle->style.fill);
+        if (circle->style.stroke) colours.push_back(*circle->style.stroke);
+    }
+    return colours;
+}
+
+bool has(const std::vector<drawing::Colour>& colours, drawing::Colour one) {
+    return std::find(colours.begin(), colours.end(), one) != colours.end();
+}
+
+TEST(CableSection, CoresHaveTheirColoursAndSleeves) {
+    const drawing::Items items = cable_section(three_core(), room);
+    EXPECT_EQ(count_kind(items, "core"), 3);
+    EXPECT_TRUE(has(colours_in(items, "core-brown"), conductor::brown));
+    EXPECT_TRUE(has(colours_in(items, "core-grey"), conductor::grey));
+    EXPECT_TRUE(has(colours_in(items, "core-grey"), conductor::blue));
+    EXPECT_TRUE(has(colours_in(items, "core-black"), conductor::black));
+    EXPECT_TRUE(has(colours_in(items, "core-black"), conductor::green));
+    EXPECT_TRUE(has(colours_in(items, "core-black"), conductor::yellow));
+    EXPECT_FALSE(has(colours_in(items, "core-brown"), conductor::green));
+}
+
+TEST(CableSection, EachCoreIsNamedWithItsUse) {
+    const drawing::Items items = cable_section(three_core(), room);
+    for (const char* words :
+         {"line 10 mm²", "neutral 10 mm²", "protective 10 mm²", "brown", "grey, sleeved blue",
+          "black, sleeved green-and-yellow", "serves as protective conductor"}) {
+        EXPECT_TRUE(says(items, words)) << words;
+    }
+    EXPECT_EQ(clashes(items, room), "");
+}
+
+TEST(CableSection, TwoCoresAndASeparateConductor) {
+    answer::RunAnswer run = three_core();
+    run.cores = 2;
+    run.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
+    run.protective_conductor = "separate conductor";
+    run.separate_mm2 = 16;
+    run.armour_far = false;
+    const drawing::Items items = cable_section(run, room);
+    EXPECT_EQ(count_kind(items, "core"), 2);
+    EXPECT_TRUE(has(colours_in(items, "core-blue"), conductor::blue));
+    EXPECT_EQ(count_kind(items, "separate-section"), 1);
+    EXPECT_TRUE(has(colours_in(items, "separate-section"), conductor::yellow));
+    EXPECT_TRUE(says(items, "separate conductor 16 mm²"));
+    EXPECT_TRUE(says(items, "earthed at the house only"));
+    EXPECT_EQ(count_kind(cable_section(three_core(), room), "separate-section"), 0);
+}
+
+TEST(CableSection, AColourThatIsNotKnownIsNotGuessed) {
+    EXPECT_EQ(core_colour("brown"), conductor::brown);
+    EXPECT_FALSE(core_colour("mauve"));
+    EXPECT_FALSE(core_colour(""));
+}
+
+}  // namespace
+}  // namespace toft::picture

@@ -1,0 +1,72 @@
+#include "picture/house.h"
+
+#include "picture/looking.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::picture {
+namespace {
+
+Sketch house_of(const Example& one, const answer::SchemeAnswer* scheme) {
+    Sketch sketch;
+    const Stage stage = set_stage(one.job, scheme);
+    draw_house(stage, sketch);
+    draw_head_rcd(stage, sketch);
+    for (const drawing::Callout& callout : sketch.callouts) {
+        for (const drawing::Spans& line : callout.lines) {
+            sketch.put(drawing::Text{{}, line, {}});
+        }
+    }
+    return sketch;
+}
+
+TEST(House, NamesTheSupplyEarthing) {
+    EXPECT_TRUE(says(house_of(example("demo"), nullptr).items, "supply TN-C-S"));
+    EXPECT_TRUE(says(house_of(example("tn-s-workshop"), nullptr).items, "supply TN-S"));
+    const Sketch tt = house_of(example("tt-shed"), nullptr);
+    EXPECT_TRUE(says(tt.items, "supply TT"));
+    EXPECT_TRUE(says(tt.items, "74 Ω"));
+}
+
+TEST(House, HasARodOnlyWhereTheSupplyGivesNoEarth) {
+    EXPECT_EQ(count_kind(house_of(example("tt-shed"), nullptr).items, "house-rod"), 1);
+    EXPECT_EQ(count_kind(house_of(example("demo"), nullptr).items, "house-rod"), 0);
+    EXPECT_EQ(count_kind(house_of(example("tn-s-workshop"), nullptr).items, "house-rod"), 0);
+}
+
+TEST(House, NamesTheDeviceAndWhereItIsFedFrom) {
+    const Example& one = example("demo");
+    int tails = 0;
+    int ways = 0;
+    for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
+        const Sketch sketch = house_of(one, &scheme);
+        const bool on_tails = scheme.run.fed_from == "tails";
+        (on_tails ? tails : ways) += 1;
+        EXPECT_EQ(says(sketch.items, "new switch-fuse on the tails"), on_tails);
+        EXPECT_EQ(count_kind(sketch.items, "board"), on_tails ? 2 : 1);
+        EXPECT_TRUE(says(sketch.items, device_words(scheme.run.device)));
+        EXPECT_EQ(count_kind(sketch.items, "head-rcd"), scheme.run.rcd ? 1 : 0);
+    }
+    EXPECT_GT(tails, 0);
+    EXPECT_GT(ways, 0);
+}
+
+TEST(House, WithoutASchemeNamesNoDevice) {
+    const Sketch sketch = house_of(example("demo"), nullptr);
+    EXPECT_FALSE(says(sketch.items, "breaker"));
+    EXPECT_EQ(count_kind(sketch.items, "head-rcd"), 0);
+}
+
+TEST(House, SaysWhatIsNotKnown) {
+    EXPECT_TRUE(says(house_of(example("three-facts"), nullptr).items, "rating not known"));
+}
+
+TEST(House, WordsOfDevices) {
+    EXPECT_EQ(device_words({"BS 88-3", "", 32, 16}), "32 A BS 88-3 fuse");
+    EXPECT_EQ(device_words({"BS EN 60898", "B", 25, 6}), "25 A type B breaker, 6 kA");
+    EXPECT_EQ(rcd_words({100, "A", true, {}}), "100 mA RCD type A, delayed");
+    EXPECT_EQ(rcd_words({30, "A", false, {}}), "30 mA RCD type A");
+}
+
+}  // namespace
+}  // namespace toft::picture

@@ -1,0 +1,85 @@
+#include "search/evaluate.h"
+
+#include "support/catalogue.h"
+#include "support/draws.h"
+#include "support/jobs.h"
+#include "support/judging.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace toft::search {
+namespace {
+
+using rules::Verdict;
+
+RC_GTEST_PROP(Evaluate, IsEveryRuleJudgedByItself, ()) {
+    const support::Drawn drawn = *support::any_drawn();
+    const site::Job job = support::job_of(drawn);
+    const auto scheme = support::scheme_of(drawn);
+    const auto setting = support::prepared(job);
+    Evaluation e;
+    evaluate(setting, scheme, e);
+    Verdict worst = Verdict::meets;
+    double headroom = 1;
+    for (std::size_t i = 0; i < rules::rule_count; ++i) {
+        const auto alone = support::finding_of(rules::rulebook()[i].info->name, job, scheme);
+        RC_ASSERT(e.findings[i].verdict == alone.verdict);
+        RC_ASSERT(judge_one(setting, scheme, i) == alone.verdict);
+        worst = std::max(worst, alone.verdict);
+        if (alone.rule->graded && alone.limited) headroom = std::min(headroom, 1 - alone.use);
+    }
+    RC_ASSERT(e.worst == worst);
+    RC_ASSERT(e.headroom == headroom);
+    RC_ASSERT(e.governed_by != nullptr && e.governed_by->graded);
+}
+
+RC_GTEST_PROP(Evaluate, RemembersNothingFromSchemeToScheme, ()) {
+    const support::Drawn a = *support::any_drawn();
+    const support::Drawn b = *support::any_drawn();
+    const site::Job job_a = support::job_of(a);
+    const site::Job job_b = support::job_of(b);
+    Evaluation used;
+    evaluate(support::prepared(job_a), support::scheme_of(a), used);
+    evaluate(support::prepared(job_b), support::scheme_of(b), used);
+    const Evaluation fresh = support::evaluated(job_b, support::scheme_of(b));
+    RC_ASSERT(used.headroom == fresh.headroom);
+    RC_ASSERT(used.worst == fresh.worst);
+    RC_ASSERT(used.governed_by == fresh.governed_by);
+    RC_ASSERT(used.figures.zs_far == fresh.figures.zs_far);
+    RC_ASSERT(used.figures.drop == fresh.figures.drop);
+}
+
+TEST(Evaluate, HeadroomIsWhatTheTightestGradedRuleLeaves) {
+    const auto scheme =
+        support::scheme(support::cable(2, 16), study::Protective::armour, support::fuse(32));
+    const Evaluation e = support::evaluated(support::plain_job(), scheme);  // 20 A behind 32 A
+    EXPECT_EQ(e.worst, Verdict::meets);
+    EXPECT_STREQ(e.governed_by->name, "overload");
+    EXPECT_DOUBLE_EQ(e.headroom, 1 - 20.0 / 32);
+}
+
+TEST(Evaluate, AFindingThatIsNotGradedOrHasNoFigureIsNoHeadroom) {
+    double headroom = 1;
+    const rules::RuleInfo* by = nullptr;
+    rules::Finding<Silent> f;
+    f.rule = rules::find_rule("bonding-size")->info;
+    f.limited = true;
+    f.use = 0.9;
+    count_headroom(f, headroom, by);
+    EXPECT_EQ(by, nullptr);
+    f.rule = rules::find_rule("overload")->info;
+    f.limited = false;
+    count_headroom(f, headroom, by);
+    EXPECT_EQ(by, nullptr);
+    f.limited = true;
+    count_headroom(f, headroom, by);
+    EXPECT_STREQ(by->name, "overload");
+    EXPECT_NEAR(headroom, 0.1, 1e-12);
+    f.rule = rules::find_rule("voltage-drop")->info;  // of equals the first stays
+    count_headroom(f, headroom, by);
+    EXPECT_STREQ(by->name, "overload");
+}
+
+}  // namespace
+}  // namespace toft::search

@@ -8,7 +8,7 @@ target_compile_options(toft_flags INTERFACE
   -ffp-contract=off -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
   # g++ 12 warns falsely of "text" + std::string.
-  target_compile_options(toft_flags INTERFACE -Wno-restrict)
+  target_compile_options(toft_flags INTERFACE -Wno-restrict -Wno-maybe-uninitialized)
 endif()
 if(TOFT_WERROR)
   target_compile_options(toft_flags INTERFACE -Werror)

@@ -1,5 +1,7 @@
 #include "price/price.h"
 
+#include <cmath>
+
 namespace toft::price {
 
 namespace {
@@ -153,9 +155,17 @@ private:
     Money electrode() {
         const site::Electrode& e = s_.building_facts->electrode;
         const double rods = e.rods.known ? e.rods.low : 1;
-        return times({"p.rod", "rods"}, Item::rod, rods) +
+        return times({"p.rod", "rods, by the piece"}, Item::rod, rods * rod_pieces()) +
                item({"p.pit", "connection and inspection pit"}, Item::rod_connection_and_pit) +
                labour({"p.rodlabour", "labour on the electrode"}, Item::hours_rod, rods);
+    }
+
+    /// Pieces coupled into one rod.
+    double rod_pieces() const {
+        const site::Fact<Metres>& stated = s_.building_facts->electrode.length;
+        const Metres length = stated.known ? stated.low : s_.catalogue->limits.rod_length.value;
+        constexpr Metres piece = metres(1.2);
+        return std::fmax(1, std::ceil(length / piece - 1e-9));
     }
 
     double extraneous_parts() const {

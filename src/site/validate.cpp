@@ -1,8 +1,8 @@
 #include "site/validate.h"
 
-#include <fmt/format.h>
-
 #include "base/nearest.h"
+
+#include <fmt/format.h>
 
 #include <set>
 
@@ -24,7 +24,7 @@ public:
         buildings();
         runs();
         if (faults_.empty()) tree();
-        if (faults_.empty()) loads();
+        loads();
         return std::move(faults_);
     }
 

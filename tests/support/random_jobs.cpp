@@ -79,10 +79,11 @@ site::Intake intake(Dice& dice) {
 site::Building building(Dice& dice) {
     site::Building b;
     b.id = "shed";
-    b.use = dice.word<site::Use>();
-    b.construction = dice.word<site::Construction>();
+    if (!dice.once_in(6)) b.use = dice.word<site::Use>();
+    if (!dice.once_in(6)) b.construction = dice.word<site::Construction>();
     b.stands_in_ground = dice.answer();
-    for (std::size_t i = dice.below(3); i > 0; --i) {
+    b.metalwork_surveyed = !dice.once_in(5);
+    for (std::size_t i = b.metalwork_surveyed ? dice.below(3) : 0; i > 0; --i) {
         site::Metalwork m;
         m.what = dice.word<site::Metal>();
         m.comes_from = dice.word<site::ComesFrom>();

@@ -1,0 +1,149 @@
+#include "answer/describe.h"
+
+#include "base/text.h"
+#include "support/jobs.h"
+#include "support/questions.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::answer {
+namespace {
+
+using support::question_of;
+
+bool says(const std::string& text, const std::string& words) {
+    return text.find(words) != std::string::npos;
+}
+
+TEST(Describe, TheSentenceNamesCableDeviceRcdEarthAndBonds) {
+    for (const std::string& name : support::example_names()) {
+        const site::Job job = support::example_job(name, support::catalogue());
+        for (const SchemeAnswer& s : design(question_of(job)).schemes) {
+            SCOPED_TRACE(name + " " + s.key + "\n" + s.sentence);
+            const std::string& text = s.sentence;
+            EXPECT_TRUE(says(text, std::to_string(s.run.cores) + "-core " +
+                                       significant(s.run.live_mm2, 6) + " mm²"));
+            EXPECT_TRUE(says(text, significant(s.run.device.rating_a, 6) + " A"));
+            EXPECT_TRUE(says(text, s.run.device.curve.empty()
+                                       ? "fuse"
+                                       : "type " + s.run.device.curve + " breaker"));
+            EXPECT_TRUE(says(text, s.run.fed_from == "spare way" ? "spare way" : "tails"));
+            EXPECT_EQ(says(text, "mA RCD"), s.run.rcd.has_value());
+            EXPECT_EQ(says(text, "own earth rod"), s.building.earthing == "own electrode");
+            EXPECT_EQ(says(text, "insulate"), s.building.earthing == "own electrode");
+            for (const BondAnswer& bond : s.building.bonding) EXPECT_TRUE(says(text, bond.part));
+            if (s.run.separate_mm2) {
+                EXPECT_TRUE(says(text, significant(*s.run.separate_mm2, 6) + " mm² copper"));
+            }
+            EXPECT_EQ(text.back(), '.');
+        }
+    }
+}
+
+TEST(Describe, OneOfEachByHand) {
+    SchemeAnswer s;
+    s.building.earthing = "supply earth";
+    s.building.bonding = {{"water pipe", 10, 10}, {"frame", 10, 10}, {"drain", 10, 10}};
+    s.run.cores = 3;
+    s.run.live_mm2 = 10;
+    s.run.protective_conductor = "core and armour";
+    s.run.fed_from = "tails";
+    s.run.device = {"BS 88-3", "", 32, 16};
+    EXPECT_EQ(sentence_of(s),
+              "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a switch-fuse on "
+              "the tails; carry the house's earth out through the core and armour; bond the water "
+              "pipe, the frame and the drain there with 10 mm² copper.");
+    EXPECT_EQ(short_words(s), "3-core 10 mm², core and armour, supply earth, 32 A fuse, tails");
+}
+
+TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
+    SchemeAnswer s;
+    s.building.earthing = "own electrode";
+    s.run.live_mm2 = 2.5;
+    s.run.protective_conductor = "armour";
+    s.run.fed_from = "spare way";
+    s.run.device = {"BS EN 60898", "B", 20, 6};
+    s.run.rcd = RcdAnswer{100, "A", true, {"the run"}};
+    EXPECT_EQ(sentence_of(s),
+              "Feed it with 2-core 2.5 mm² armoured cable from a 20 A type B breaker (6 kA) in a "
+              "spare way of the house's board, behind a delayed 100 mA RCD; give the building its own "
+              "earth rod; earth the armour at the house only and insulate it at the far end.");
+}
+
+TEST(Describe, TheStandingCautionsNameTheEditionTheOperatorAndTheTests) {
+    std::string all;
+    for (const std::string& caution : standing_cautions()) all += caution + "\n";
+    for (const char* words : {"competent", "network operator", "Amendment 4", "not seen", "isolate",
+                              "invented"}) {
+        EXPECT_TRUE(says(all, words)) << words;
+    }
+}
+
+TEST(Describe, ANearMissSaysByHowMuch) {
+    search::Dropped dropped;
+    EXPECT_EQ(nearest_sentence(dropped), "");
+    dropped.nearest =
+        support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(32));
+    dropped.nearest_use = 1.25;
+    EXPECT_EQ(nearest_sentence(dropped), "supply-earth/2x10/armour/fuse-32/tails misses by 25 %");
+}
+
+/// Who must be told what, of the best scheme.
+std::string told(const site::Job& job) {
+    std::string all;
+    const Answer a = design(question_of(job));
+    if (a.schemes.empty()) return all;
+    for (const TellAnswer& t : a.schemes.front().tell) {
+        all += t.who + " " + t.when + " " + t.why + "\n";
+    }
+    return all;
+}
+
+TEST(Describe, TheOperatorIsToldBeforehandAndBuildingControlAfter) {
+    site::Job job = support::plain_job();
+    job.intake.looped = site::Answer::no;
+    job.intake.demand = support::measured(amperes(40));
+    EXPECT_TRUE(says(told(job), "building control"));
+    EXPECT_FALSE(says(told(job), "looped"));
+    EXPECT_FALSE(says(told(job), "exceed"));
+    job.intake.looped = site::Answer::unknown;
+    EXPECT_TRUE(says(told(job), "ask whether the supply is looped"));
+    job.intake.looped = site::Answer::yes;
+    EXPECT_TRUE(says(told(job), "is looped"));
+    job.intake.demand = support::measured(amperes(90));  // with 20 A more than the 100 A fuse
+    EXPECT_TRUE(says(told(job), "exceed"));
+    job.intake.demand = {};
+    EXPECT_TRUE(says(told(job), "not known"));
+}
+
+TEST(Describe, CautionsOfTheRulesReachTheReader) {
+    site::Job job = support::plain_job();
+    job.buildings[1].wet_floor = site::Answer::yes;
+    for (const SchemeAnswer& s : design(question_of(job)).schemes) {
+        std::string all;
+        for (const std::string& caution : s.cautions) all += caution + "\n";
+        for (const FindingAnswer& f : s.findings) {
+            EXPECT_TRUE(f.verdict != rules::Verdict::caution || says(all, f.says)) << s.key;
+        }
+        if (s.building.earthing == "own electrode") {
+            EXPECT_TRUE(says(all, "Label the building")) << s.key;
+            EXPECT_TRUE(says(all, "only a test proves it")) << s.key;
+        }
+    }
+}
+
+TEST(Describe, SpecialPlacesNeedAPerson) {
+    for (site::Use use : {site::Use::hot_tub, site::Use::pool_house, site::Use::stable}) {
+        site::Job job = support::plain_job();
+        job.buildings[1].use = use;
+        const Answer a = design(question_of(job));
+        ASSERT_FALSE(a.schemes.empty());
+        std::string all;
+        for (const std::string& p : a.schemes.front().needs_a_person) all += p + "\n";
+        EXPECT_TRUE(says(all, site::word(use))) << site::word(use);
+        EXPECT_TRUE(says(all, "licensed person")) << site::word(use);
+    }
+}
+
+}  // namespace
+}  // namespace toft::answer

@@ -1,0 +1,94 @@
+#include "answer/unknowns.h"
+
+#include "support/jobs.h"
+#include "support/questions.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::answer {
+namespace {
+
+using support::between;
+using support::effect_of;
+using support::measured;
+using support::question_of;
+
+Answer designed(const site::Job& job) { return design(question_of(job)); }
+
+/// A caravan on a combined supply: only a rod of its own can earth it.
+site::Job caravan() {
+    site::Job job = support::plain_job();
+    job.buildings[1].use = site::Use::caravan_pitch;
+    return job;
+}
+
+TEST(Unknowns, NothingOpenNothingAsked) { EXPECT_TRUE(designed(support::plain_job()).unknowns.empty()); }
+
+TEST(Unknowns, ReachDecidesWhetherACaravanCanBeFed) {
+    site::Job job = caravan();
+    EXPECT_TRUE(designed(job).sound);
+    job.buildings[1].reach_of_house_earth = {};
+    const Answer a = designed(job);
+    EXPECT_FALSE(a.sound);
+    EXPECT_TRUE(only_conditional(a));
+    EXPECT_EQ(effect_of(a, "/buildings/1/reach_of_house_earth_m"), "decides");
+    for (const SchemeAnswer& s : a.schemes) {
+        EXPECT_EQ(s.conditional_on,
+                  (std::vector<std::string>{"/buildings/1/reach_of_house_earth_m"}));
+    }
+}
+
+TEST(Unknowns, ALengthThatAsksForAThickerCableChangesTheScheme) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = measured(amperes(30));
+    job.runs[0].legs[0].length = between(metres(10), metres(90));
+    EXPECT_EQ(effect_of(designed(job), "/runs/0/legs/0/length_m"), "changes the scheme");
+}
+
+TEST(Unknowns, ALengthThatIsOnlyBoughtChangesThePrice) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = measured(amperes(10));
+    job.wishes.smallest_core = measured(square_millimetres(16));
+    job.runs[0].legs[0].length = between(metres(20), metres(21));
+    EXPECT_EQ(effect_of(designed(job), "/runs/0/legs/0/length_m"), "changes the price only");
+}
+
+TEST(Unknowns, AFactThatChangesNothingDoesNotMatter) {
+    site::Job job = support::plain_job();
+    job.intake.supply_neutral = {};  // 10 mm2 whatever it is, and nothing to bond
+    const Answer a = designed(job);
+    EXPECT_EQ(effect_of(a, "/intake/supply_neutral_mm2"), "does not matter");
+    ASSERT_EQ(a.unknowns.size(), 1u);
+    EXPECT_FALSE(a.unknowns.front().stated);
+    EXPECT_EQ(a.unknowns.front().low, 16);
+    EXPECT_EQ(a.unknowns.front().high, 35);
+}
+
+TEST(Unknowns, APipeNobodyLookedAtDecidesTheEarthing) {
+    site::Job job = support::plain_job();
+    site::Metalwork pipe;
+    pipe.comes_from = site::ComesFrom::house;
+    pipe.insulating_section = site::Answer::unknown;
+    pipe.bonded_at_house = site::Answer::yes;
+    job.buildings[1].metalwork = {pipe};
+    const std::string effect =
+        effect_of(designed(job), "/buildings/1/metalwork/0/insulating_section");
+    EXPECT_TRUE(effect == "decides" || effect == "changes the scheme") << effect;
+}
+
+TEST(Unknowns, TheWeightiestComesFirstAndAStatedRangeIsTheSurveys) {
+    site::Job job = caravan();
+    job.intake.supply_neutral = {};
+    job.buildings[1].reach_of_house_earth = between(metres(1), metres(4));
+    const Answer a = designed(job);
+    ASSERT_EQ(a.unknowns.size(), 2u);
+    EXPECT_EQ(a.unknowns[0].fact, "/buildings/1/reach_of_house_earth_m");
+    EXPECT_EQ(a.unknowns[0].effect, "decides");
+    EXPECT_TRUE(a.unknowns[0].stated);
+    EXPECT_EQ(a.unknowns[0].low, 1);
+    EXPECT_EQ(a.unknowns[0].high, 4);
+    EXPECT_EQ(a.unknowns[1].effect, "does not matter");
+}
+
+}  // namespace
+}  // namespace toft::answer

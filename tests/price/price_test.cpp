@@ -1,0 +1,217 @@
+#include "price/price.h"
+
+#include "support/catalogue.h"
+#include "support/draws.h"
+#include "support/examples.h"
+#include "support/jobs.h"
+#include "support/working.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace toft::price {
+namespace {
+
+using study::BuildingEarthing;
+using study::Protective;
+using support::measured;
+
+const Book& book() {
+    static const Book loaded = support::demo_book(support::catalogue());
+    return loaded;
+}
+
+Price<Silent> priced(const site::Job& job, const study::RunScheme& scheme,
+                     const std::vector<Item>& remedies = {}) {
+    Silent silent;
+    return price_of(silent, book(), support::prepared(job), scheme, remedies);
+}
+
+study::RunScheme plain() {
+    return support::scheme(support::cable(2, 10), Protective::armour, support::fuse(32));
+}
+
+/// A pipe that brings in a potential.
+site::Metalwork pipe() {
+    site::Metalwork m;
+    m.what = site::Metal::water_pipe;
+    m.insulating_section = site::Answer::no;
+    m.bonded_at_house = site::Answer::no;
+    return m;
+}
+
+TEST(Price, APlainRunByHand) {
+    site::Job job = support::plain_job();  // 30 m buried direct
+    job.runs[0].legs[0].surface = site::Surface::lawn;
+    const auto p = priced(job, plain());
+    EXPECT_NEAR(p.house_end.number(), 3.90 + 58 + 42 + 2.0 * 46, 1e-9);
+    EXPECT_NEAR(p.run.number(), 5.60 * (30 + 2 * 1.5) * 1.04 + 13.50 + 1.60 * 46, 1e-9);
+    EXPECT_NEAR(p.ground.number(), 30 * (19 + 4.20 + 0.07 * 46), 1e-9);
+    EXPECT_NEAR(p.far_end.number(), 74 + 2 * 27 + 2.5 * 46, 1e-9);  // two ways where none is stated
+    EXPECT_NEAR(p.test_and_paper.number(), 165, 1e-9);
+    EXPECT_NEAR(p.remedies.number(), 0, 1e-9);
+    const double net = p.house_end.number() + p.run.number() + p.ground.number() +
+                       p.far_end.number() + p.test_and_paper.number();
+    EXPECT_NEAR(p.net.number(), net, 1e-9);
+    EXPECT_NEAR(p.vat.number(), 0.2 * net, 1e-9);
+    EXPECT_NEAR(p.total.number(), 1.2 * net, 1e-9);
+}
+
+TEST(Price, WhereItIsFedFrom) {
+    study::RunScheme s = plain();
+    s.device = &support::breaker("B", 32);
+    s.fed_from = site::FedFrom::spare_way;
+    const double way = priced(support::plain_job(), s).house_end.number();
+    EXPECT_NEAR(way, 6.80 + 2.0 * 46, 1e-9);
+    s.fed_from = site::FedFrom::new_board;
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42, 1e-9);
+    s.rcd = &support::catalogue().run_rcds.front();
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 88, 1e-9);
+}
+
+TEST(Price, GlandsComeInThreeSizes) {
+    const auto glands = [](double section) {
+        study::RunScheme s = plain();
+        s.cable = &support::cable(2, section);
+        const auto index = static_cast<std::size_t>(s.cable - support::catalogue().cables.data());
+        return priced(support::plain_job(), s).run.number() -
+               book().cables[index].number() * 33 * 1.04;
+    };
+    for (double section : {1.5, 2.5, 4.0, 6.0}) EXPECT_NEAR(glands(section), 9 + 1.2 * 46, 1e-9);
+    for (double section : {10.0, 16.0}) EXPECT_NEAR(glands(section), 13.5 + 1.6 * 46, 1e-9);
+    for (double section : {25.0, 50.0, 95.0}) EXPECT_NEAR(glands(section), 22 + 2.2 * 46, 1e-9);
+}
+
+TEST(Price, ASeparateConductorIsBoughtAndLaid) {
+    const double without = priced(support::plain_job(), plain()).run.number();
+    study::RunScheme s = plain();
+    s.protective = Protective::separate;
+    const std::pair<double, double> rows[] = {{4, 0.95}, {6, 1.35}, {10, 2.2}, {16, 3.4}, {25, 5.2}};
+    for (const auto& [section, price] : rows) {
+        s.separate = &support::conductor(section);
+        EXPECT_NEAR(priced(support::plain_job(), s).run.number() - without,
+                    price * 33 * 1.04 + 30 * 0.07 * 46, 1e-9)
+            << section;
+    }
+}
+
+TEST(Price, AnOwnElectrodeIsPricedByThePieceWithItsInsulatedGland) {
+    site::Job job = support::plain_job();  // one rod of 2.4 m: two pieces
+    study::RunScheme own = plain();
+    own.earthing = BuildingEarthing::own_electrode;
+    const auto shared = priced(job, plain());
+    EXPECT_NEAR(priced(job, own).run.number() - shared.run.number(), 16.5, 1e-9);
+    const auto extra = [&] { return priced(job, own).far_end.number() - shared.far_end.number(); };
+    EXPECT_NEAR(extra(), 2 * 14.5 + 19 + 0.75 * 46, 1e-9);
+    job.buildings[1].electrode.rods = measured(3.0);
+    EXPECT_NEAR(extra(), 6 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    job.buildings[1].electrode.length = measured(metres(1.2));
+    EXPECT_NEAR(extra(), 3 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    job.buildings[1].electrode.length = measured(metres(1.5));
+    EXPECT_NEAR(extra(), 6 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    job.buildings[1].electrode = {};  // the usual rod
+    EXPECT_NEAR(extra(), 2 * 14.5 + 19 + 0.75 * 46, 1e-9);
+}
+
+TEST(Price, EachMetalPartThatBringsInAPotentialIsBonded) {
+    site::Job job = support::plain_job();
+    const double bare = priced(job, plain()).far_end.number();
+    job.buildings[1].metalwork = {pipe()};
+    EXPECT_NEAR(priced(job, plain()).far_end.number() - bare, 8.5 + 3 * 2.2 + 0.75 * 46, 1e-9);
+    job.buildings[1].metalwork = {pipe(), pipe()};
+    EXPECT_NEAR(priced(job, plain()).far_end.number() - bare, 2 * (8.5 + 3 * 2.2 + 0.75 * 46),
+                1e-9);
+    job.buildings[1].metalwork[0].insulating_section = site::Answer::yes;
+    EXPECT_NEAR(priced(job, plain()).far_end.number() - bare, 8.5 + 3 * 2.2 + 0.75 * 46, 1e-9);
+}
+
+TEST(Price, OneRcboACircuit) {
+    site::Job job = support::plain_job();
+    job.buildings[1].circuits.resize(5);
+    for (auto& circuit : job.buildings[1].circuits) circuit.load_w = measured(100.0);
+    EXPECT_NEAR(priced(job, plain()).far_end.number(), 74 + 5 * 27 + 2.5 * 46, 1e-9);
+}
+
+TEST(Price, EverySurfaceHasItsTrenchAndDuctsCostMore) {
+    const std::pair<site::Surface, double> rows[] = {
+        {site::Surface::lawn, 19},  {site::Surface::bed, 17},   {site::Surface::path, 42},
+        {site::Surface::drive, 58}, {site::Surface::patio, 46}, {site::Surface::field, 15},
+        {site::Surface::shared_path, 64}, {site::Surface::road, 120}};
+    for (const auto& [surface, trench] : rows) {
+        site::Job job = support::plain_job();
+        job.runs[0].legs[0].surface = surface;
+        const double direct = priced(job, plain()).ground.number();
+        EXPECT_NEAR(direct, 30 * (trench + 4.2 + 0.07 * 46), 1e-9) << site::word(surface);
+        job.runs[0].legs[0].method = site::LegMethod::buried_in_duct;
+        EXPECT_NEAR(priced(job, plain()).ground.number() - direct, 30 * 3.6, 1e-9);
+    }
+}
+
+TEST(Price, ClipsAndTrays) {
+    const auto ground = [](site::LegMethod method) {
+        return priced(support::job_with_legs({support::plain_leg(method, 10)}), plain())
+            .ground.number();
+    };
+    EXPECT_NEAR(ground(site::LegMethod::clipped), 10 * (1.1 + 0.17 * 46), 1e-9);
+    EXPECT_NEAR(ground(site::LegMethod::tray), 10 * (11.5 + 0.17 * 46), 1e-9);
+}
+
+TEST(Price, RemediesAreInThePrice) {
+    const auto without = priced(support::plain_job(), plain());
+    const auto with = priced(support::plain_job(), plain(),
+                             {Item::house_bonding_upgrade, Item::earthing_conductor_upgrade});
+    EXPECT_NEAR(with.remedies.number(), 145 + 85, 1e-9);
+    EXPECT_NEAR(with.total.number() - without.total.number(), 1.2 * 230, 1e-9);
+}
+
+TEST(Price, AnOpenLengthIsBoughtInFull) {
+    site::Job job = support::plain_job();
+    job.runs[0].legs[0].length = support::between(metres(20), metres(30));
+    EXPECT_DOUBLE_EQ(priced(job, plain()).total.number(),
+                     priced(support::plain_job(), plain()).total.number());
+}
+
+RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
+    const support::Drawn drawn = *support::any_drawn();
+    const site::Job job = support::job_of(drawn);
+    study::RunScheme scheme = support::scheme_of(drawn);
+    const auto setting = support::prepared(job);
+    if (scheme.separate) scheme.separate = &support::conductor(10);
+    Recording ledger;
+    const auto recorded =
+        price_of(ledger, book(), setting, scheme, {Item::house_bonding_upgrade});
+    const auto silent = priced(job, scheme, {Item::house_bonding_upgrade});
+    RC_ASSERT(recorded.total.value == silent.total);
+    RC_ASSERT(recorded.house_end.value == silent.house_end);
+    RC_ASSERT(recorded.run.value == silent.run);
+    RC_ASSERT(recorded.ground.value == silent.ground);
+    RC_ASSERT(recorded.far_end.value == silent.far_end);
+    RC_ASSERT(support::wrong_lines(ledger.lines()) == std::vector<std::string>{});
+}
+
+RC_GTEST_PROP(Price, LongerAndThickerIsNeverCheaper, ()) {
+    const support::Drawn drawn = *support::any_drawn();
+    support::Drawn longer = drawn;
+    longer.legs.front().length_m += support::number_between(0, 30);
+    support::Drawn thicker = drawn;
+    if (thicker.size + 1 < support::cables_of(drawn.cores).size()) ++thicker.size;
+    const auto total = [](const support::Drawn& d) {
+        study::RunScheme s = support::scheme_of(d);
+        if (s.separate) s.separate = &support::conductor(10);
+        return priced(support::job_of(d), s).total;
+    };
+    RC_ASSERT(total(longer) >= total(drawn));
+    RC_ASSERT(total(thicker) >= total(drawn));
+}
+
+TEST(Price, AddingUpAgainChangesNothing) {
+    auto p = priced(support::plain_job(), plain(), {Item::house_bonding_upgrade});
+    const auto before = p;
+    add_up(p, book());
+    EXPECT_EQ(p.net, before.net);
+    EXPECT_EQ(p.vat, before.vat);
+    EXPECT_EQ(p.total, before.total);
+}
+
+}  // namespace
+}  // namespace toft::price

@@ -1,8 +1,9 @@
-// Full evaluations of single schemes: every figure, every rule, nothing remembered, nothing allocated.
+// Full evaluations of single schemes: every figure, every rule, nothing remembered, nothing
+// allocated.
 
+#include "search/evaluate.h"
 #include "demo.h"
 #include "search/candidates.h"
-#include "search/evaluate.h"
 
 #include <benchmark/benchmark.h>
 
@@ -44,7 +45,8 @@ std::vector<study::RunScheme> some_schemes(const study::Setting<Silent>& setting
     std::vector<study::RunScheme> schemes;
     for (std::size_t i = 0; i < scheme_count; ++i) {
         const std::size_t place = i * all / scheme_count;
-        schemes.push_back(search::scheme_of(cores[place / heads.size()], heads[place % heads.size()]));
+        schemes.push_back(
+            search::scheme_of(cores[place / heads.size()], heads[place % heads.size()]));
     }
     return schemes;
 }
@@ -73,8 +75,7 @@ double sum_by_single_rules(const study::Setting<Silent>& setting,
 
 void evaluate_demo(benchmark::State& state) {
     Silent silent;
-    const auto setting =
-        study::prepare(silent, demo().catalogue, demo().job, 0, study::Corner{});
+    const auto setting = study::prepare(silent, demo().catalogue, demo().job, 0, study::Corner{});
     const auto schemes = some_schemes(setting);
     const double expected = sum_by_single_rules(setting, schemes);
     search::Evaluation evaluation;

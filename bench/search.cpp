@@ -1,8 +1,8 @@
 // The search of the demo job, and the plain loop over all its schemes as a peer.
 
+#include "search/search.h"
 #include "../tests/support/brute_force.h"
 #include "demo.h"
-#include "search/search.h"
 
 #include <benchmark/benchmark.h>
 
@@ -12,7 +12,9 @@
 namespace toft::bench {
 namespace {
 
-search::Result searched() { return search::search(demo().catalogue, demo().book, demo().job, 0, {}); }
+search::Result searched() {
+    return search::search(demo().catalogue, demo().book, demo().job, 0, {});
+}
 
 support::BruteResult plain_loop() {
     return support::BruteForce(demo().catalogue, demo().book, demo().job).run();

@@ -1,6 +1,6 @@
 #pragma once
-// What every face of the program shows: the same document is printed, sent and drawn. Figures are in
-// the unit their name ends with.
+// What every face of the program shows: the same document is printed, sent and drawn. Figures are
+// in the unit their name ends with.
 
 #include "rules/rule.h"
 #include "search/search.h"

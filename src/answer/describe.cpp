@@ -28,7 +28,8 @@ std::string place_words(const std::string& fed_from) {
 std::string protective_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     if (s.building.earthing == "own electrode") {
-        return "give the building its own earth rod; earth the armour at the house only and insulate "
+        return "give the building its own earth rod; earth the armour at the house only and "
+               "insulate "
                "it at the far end";
     }
     const std::string whose =
@@ -64,15 +65,16 @@ void tell_operator(const Question& q, const study::Setting<Silent>& setting, Sch
                               : "ask whether the supply is looped with a neighbour's"});
     }
     if (!in.demand.known || !in.service_fuse) {
-        s.tell.push_back({"network operator", "before",
-                          fmt::format("whether the intake can spare {} A more is not known: measure the "
-                                      "house's demand and read the fuse",
-                                      significant(ib, 3))});
-    } else if (in.demand.high.number() + ib > in.service_fuse->rating.number()) {
         s.tell.push_back(
             {"network operator", "before",
-             fmt::format("house {} A and run {} A together exceed the {} A fuse", significant(in.demand.high.number(), 3),
-                         significant(ib, 3), significant(in.service_fuse->rating.number(), 3))});
+             fmt::format("whether the intake can spare {} A more is not known: measure the "
+                         "house's demand and read the fuse",
+                         significant(ib, 3))});
+    } else if (in.demand.high.number() + ib > in.service_fuse->rating.number()) {
+        s.tell.push_back({"network operator", "before",
+                          fmt::format("house {} A and run {} A together exceed the {} A fuse",
+                                      significant(in.demand.high.number(), 3), significant(ib, 3),
+                                      significant(in.service_fuse->rating.number(), 3))});
     }
     if (s.building.earthing == "supply earth") {
         s.tell.push_back({"network operator", "before",
@@ -87,7 +89,8 @@ std::string sentence_of(const SchemeAnswer& s) {
     std::string text = fmt::format("Feed it with {}-core {} armoured cable from {} {}", run.cores,
                                    mm2(run.live_mm2), device_words(run), place_words(run.fed_from));
     if (run.rcd) {
-        text += fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
+        text +=
+            fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
     }
     text += "; " + protective_words(s);
     if (!s.building.bonding.empty()) {
@@ -99,14 +102,16 @@ std::string sentence_of(const SchemeAnswer& s) {
 
 std::string short_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text = fmt::format("{}-core {}, {}", run.cores, mm2(run.live_mm2), run.protective_conductor);
+    std::string text =
+        fmt::format("{}-core {}, {}", run.cores, mm2(run.live_mm2), run.protective_conductor);
     if (run.separate_mm2) text += " " + mm2(*run.separate_mm2);
     text += ", " + s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
     text += run.device.curve.empty() ? "fuse"
                                      : fmt::format("type {} breaker {} kA", run.device.curve,
                                                    significant(run.device.breaking_capacity_ka, 4));
     text += ", " + run.fed_from;
-    if (run.rcd) text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
+    if (run.rcd)
+        text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
     return text;
 }
 
@@ -136,17 +141,19 @@ void add_duties(const Question& q, const study::Setting<Silent>& setting, Scheme
         if (f.verdict == rules::Verdict::caution) s.cautions.push_back(f.says);
     }
     if (setting.supply.system != site::Earthing::tt && s.building.earthing == "own electrode") {
-        s.cautions.push_back("Label the building: its earth is its own; the armour must not be joined "
-                             "to it, and nothing on the house's earth brought within reach.");
+        s.cautions.push_back(
+            "Label the building: its earth is its own; the armour must not be joined "
+            "to it, and nothing on the house's earth brought within reach.");
     }
     if (s.building.electrode && !s.building.electrode->measured) {
         s.cautions.push_back("The electrode is predicted from the soil; only a test proves it.");
     }
     const site::Use use = setting.building_facts->use.value_or(site::Use::other);
-    if (use == site::Use::hot_tub || use == site::Use::pool_house || use == site::Use::caravan_pitch ||
-        use == site::Use::boat_mooring || use == site::Use::animal_house || use == site::Use::stable) {
-        s.needs_a_person.push_back(fmt::format(
-            "{}: special rules apply that are not judged here", site::word(use)));
+    if (use == site::Use::hot_tub || use == site::Use::pool_house ||
+        use == site::Use::caravan_pitch || use == site::Use::boat_mooring ||
+        use == site::Use::animal_house || use == site::Use::stable) {
+        s.needs_a_person.push_back(
+            fmt::format("{}: special rules apply that are not judged here", site::word(use)));
     }
     if (has_part(setting, site::Metal::lightning_rod)) {
         s.needs_a_person.push_back("lightning protection: its bonding needs its designer");

@@ -53,10 +53,17 @@ public:
 private:
     void price() {
         const price::Price<Silent>& p = c_.price;
-        out_.price = {p.house_end.number(), p.run.number(),      p.ground.number(),
-                      p.far_end.number(),   p.test_and_paper.number(), p.remedies.number(),
-                      p.net.number(),       p.vat.number(),      p.total.number(),
-                      "GBP",                q_.book.name};
+        out_.price = {p.house_end.number(),
+                      p.run.number(),
+                      p.ground.number(),
+                      p.far_end.number(),
+                      p.test_and_paper.number(),
+                      p.remedies.number(),
+                      p.net.number(),
+                      p.vat.number(),
+                      p.total.number(),
+                      "GBP",
+                      q_.book.name};
     }
 
     void findings() {
@@ -90,7 +97,8 @@ private:
         r.cores = s.cable->cores;
         r.live_mm2 = s.cable->section.number();
         if (study::core_serves(s.protective)) r.cpc_mm2 = r.live_mm2;
-        // IEC 60445 colours as they come in the cable; sleeves where a core's use differs from them.
+        // IEC 60445 colours as they come in the cable; sleeves where a core's use differs from
+        // them.
         if (s.cable->cores == 2) {
             r.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
         } else {
@@ -104,7 +112,8 @@ private:
         r.fed_from = site::word(s.fed_from);
         r.device = {s.device->standard, s.device->curve, s.device->rating.number(),
                     s.device->breaking.value.number() / 1000};
-        if (s.rcd) r.rcd = RcdAnswer{s.rcd->sensitivity.number() * 1000, "A", s.rcd->delayed, {"the run"}};
+        if (s.rcd)
+            r.rcd = RcdAnswer{s.rcd->sensitivity.number() * 1000, "A", s.rcd->delayed, {"the run"}};
     }
 
     double figure(const std::string& name) const { return recorded_.working(name)->value; }
@@ -183,8 +192,8 @@ private:
         const site::Electrode& e = s_.building_facts->electrode;
         ElectrodeAnswer out;
         out.rods = e.rods.known ? static_cast<int>(e.rods.low) : 1;
-        out.length_m = e.length.known ? e.length.low.number()
-                                       : q_.catalogue.limits.rod_length.value.number();
+        out.length_m =
+            e.length.known ? e.length.low.number() : q_.catalogue.limits.rod_length.value.number();
         out.largest_ohm = s_.building.ra_most.number();
         out.measured = e.resistance.known && e.resistance.standing == site::Standing::measured;
         a.electrode = out;
@@ -196,7 +205,8 @@ private:
             const price::Item item = price::item_of(f.remedy, found);
             if (!found) continue;
             out_.house_work.push_back(fmt::format("{} (about £{} before tax, in the price): {}",
-                                                  f.remedy, fixed(q_.book.amount(item), 0), f.says));
+                                                  f.remedy, fixed(q_.book.amount(item), 0),
+                                                  f.says));
         }
     }
 

@@ -1,6 +1,6 @@
 #pragma once
-// How long a run may become before a rule stops being met, all its legs growing alike and everything
-// else staying as it is.
+// How long a run may become before a rule stops being met, all its legs growing alike and
+// everything else staying as it is.
 
 #include "answer/answer.h"
 

@@ -29,13 +29,13 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
             rule.record(ledger_, rules::Case<Recording>{setting_, scheme, figures_}));
     }
     figures_of_run();
-    const auto limit = study::largest_loop_for(
-        ledger_, setting_, scheme,
-        setting_.supply.system == site::Earthing::tt ? q.catalogue.limits.disconnection_tt.value
-                                                     : q.catalogue.limits.disconnection_tn.value);
+    const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
+                                               setting_.supply.system == site::Earthing::tt
+                                                   ? q.catalogue.limits.disconnection_tt.value
+                                                   : q.catalogue.limits.disconnection_tn.value);
     figure("loop_impedance_limit_ohm", "largest loop for the overcurrent device", limit, 1, "Ω");
-    const auto factor =
-        ledger_.table({"test", "share of the limit a cold reading may reach"}, q.catalogue.limits.test_factor);
+    const auto factor = ledger_.table({"test", "share of the limit a cold reading may reach"},
+                                      q.catalogue.limits.test_factor);
     figure("loop_impedance_test_limit_ohm", "largest loop a cold reading may show",
            ledger_.let({"Zs.test", "largest loop a cold reading may show", 0, "", "Appendix 3"},
                        limit * factor),
@@ -63,8 +63,8 @@ void Recorded::figures_of_run() {
     figure("loop_impedance_far_ohm", "earth fault loop Zs at the far end, hot", f.zs_far, 1, "Ω");
     figure("fault_current_near_ka", "largest fault current at the near end", f.ln_near, 1e-3, "kA");
     figure("fault_current_far_ka", "largest fault current at the far end", f.ln_far, 1e-3, "kA");
-    figure("earth_fault_current_far_a", "smallest earth fault current at the far end", f.le_least, 1,
-           "A");
+    figure("earth_fault_current_far_a", "smallest earth fault current at the far end", f.le_least,
+           1, "A");
     const auto range = [this](const char* name, const char* title, const auto& smallest,
                               const auto& largest) {
         const std::string base = std::string("fault_currents_a.") + name;
@@ -108,7 +108,8 @@ std::optional<Working> Recorded::working(const std::string& asked) const {
     const std::string name = asked == "bond_equivalent_mm2" ? "bonding-size" : asked;
     for (const auto& finding : findings_) {
         if (name != finding.rule->name || !finding.limited) continue;
-        return Working{name, finding.rule->title, finding.use.value, "of the limit", lines_of(finding)};
+        return Working{name, finding.rule->title, finding.use.value, "of the limit",
+                       lines_of(finding)};
     }
     for (const Figure& figure : named_) {
         if (name != figure.name) continue;

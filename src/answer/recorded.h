@@ -12,7 +12,7 @@ namespace toft::answer {
 
 /// A figure with its working.
 struct Working {
-    std::string name;   ///< what was asked for: a rule or a figure
+    std::string name;  ///< what was asked for: a rule or a figure
     std::string title;
     double value = 0;
     std::string unit;

@@ -12,10 +12,14 @@ enum class Effect { none, price, scheme, decides };
 
 const char* effect_word(Effect effect) {
     switch (effect) {
-        case Effect::none: return "does not matter";
-        case Effect::price: return "changes the price only";
-        case Effect::scheme: return "changes the scheme";
-        case Effect::decides: return "decides";
+        case Effect::none:
+            return "does not matter";
+        case Effect::price:
+            return "changes the price only";
+        case Effect::scheme:
+            return "changes the scheme";
+        case Effect::decides:
+            return "decides";
     }
     return "";
 }
@@ -48,8 +52,9 @@ std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
                 between(found, search::search(q.catalogue, q.book, q.job, 0, options));
             if (worst < effect) worst = effect;
         }
-        judged.push_back({worst, {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated,
-                                  effect_word(worst)}});
+        judged.push_back({worst,
+                          {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated,
+                           effect_word(worst)}});
     }
     std::stable_sort(judged.begin(), judged.end(),
                      [](const auto& a, const auto& b) { return a.first > b.first; });

@@ -1,6 +1,6 @@
 #pragma once
-// Complex impedance, at either depth of the ledger: a resistance and a reactance at 50 Hz that travel
-// together. Series is a sum; parallel and magnitude write their working.
+// Complex impedance, at either depth of the ledger: a resistance and a reactance at 50 Hz that
+// travel together. Series is a sum; parallel and magnitude write their working.
 
 #include "base/ledger.h"
 

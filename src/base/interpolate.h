@@ -1,6 +1,6 @@
 #pragma once
-// Reading a table between its rows. Rows are sorted by abscissa; outside the table the end row holds
-// (callers bound their input so that this is on the safe side or impossible).
+// Reading a table between its rows. Rows are sorted by abscissa; outside the table the end row
+// holds (callers bound their input so that this is on the safe side or impossible).
 
 #include "base/ledger.h"
 

@@ -8,8 +8,8 @@
 //
 // With Silent the values are bare quantities and `let` is nothing: the search calls it millions of
 // times. With Recording every value is Traced and each `let` writes a line of working: symbol,
-// formula, the lines its figures come from, result, unit, source. Bodies stand in .cpp files and are
-// instantiated for the two ledgers.
+// formula, the lines its figures come from, result, unit, source. Bodies stand in .cpp files and
+// are instantiated for the two ledgers.
 
 #include "base/citation.h"
 #include "base/traced.h"

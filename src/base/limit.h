@@ -1,6 +1,7 @@
 #pragma once
-// The one comparison with a limit. Native and WebAssembly builds differ in last bits, so a value that
-// reaches its limit to one part in a thousand million counts as at the limit, and at the limit is met.
+// The one comparison with a limit. Native and WebAssembly builds differ in last bits, so a value
+// that reaches its limit to one part in a thousand million counts as at the limit, and at the limit
+// is met.
 
 namespace toft {
 

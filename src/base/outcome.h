@@ -1,6 +1,6 @@
 #pragma once
-// Errors as values. A Fault says what is wrong, where, and what would be right; an Outcome is a result
-// or all the faults found, never just the first.
+// Errors as values. A Fault says what is wrong, where, and what would be right; an Outcome is a
+// result or all the faults found, never just the first.
 
 #include <tl/expected.hpp>
 

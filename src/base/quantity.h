@@ -6,8 +6,9 @@
 //   Volts u = amperes(22) * r;
 //   r + u;                                            // does not compile
 //
-// Units are kept coherent (V, A, s, m, K; conductor sections in mm2 are a dimension of their own, as
-// the trade treats them), so a printed formula gives the printed result with the printed figures.
+// Units are kept coherent (V, A, s, m, K; conductor sections in mm2 are a dimension of their own,
+// as the trade treats them), so a printed formula gives the printed result with the printed
+// figures.
 
 #include <cmath>
 

@@ -3,8 +3,8 @@
 
 namespace toft {
 
-/// The largest x in [low, high] for which `holds(x)`, to a relative 1e-9, given that it holds at `low`
-/// and that once it fails it stays failed. Returns `high` when it holds there.
+/// The largest x in [low, high] for which `holds(x)`, to a relative 1e-9, given that it holds at
+/// `low` and that once it fails it stays failed. Returns `high` when it holds there.
 template <class Condition>
 double last_holding(double low, double high, const Condition& holds) {
     if (holds(high)) return high;

@@ -24,9 +24,9 @@ std::string bracketed(const Expression& e, Binding outer, bool strict) {
 
 Expression binary(const Expression& a, const Expression& b, const char* sign, Binding binding) {
     const bool commutes = sign[1] == '+' || std::string(sign) == " × ";
-    return {bracketed(a, binding, binding == Binding::power) + sign +
-                bracketed(b, binding, !commutes),
-            binding, joined(a.inputs, b.inputs)};
+    return {
+        bracketed(a, binding, binding == Binding::power) + sign + bracketed(b, binding, !commutes),
+        binding, joined(a.inputs, b.inputs)};
 }
 
 Expression call(const char* function, const Expression& a) {

@@ -49,20 +49,14 @@ constexpr const T& plain(const Traced<T>& t) {
     return t.value;
 }
 template <class T>
-    requires(!IsTraced<T>::value)
-constexpr const T& plain(const T& t) {
-    return t;
-}
+requires(!IsTraced<T>::value) constexpr const T& plain(const T& t) { return t; }
 
 template <class T>
 const Expression& expression_of(const Traced<T>& t) {
     return t.expression;
 }
 template <class T>
-    requires(!IsTraced<T>::value)
-Expression expression_of(const T& t) {
-    return literal(number_of(t));
-}
+requires(!IsTraced<T>::value) Expression expression_of(const T& t) { return literal(number_of(t)); }
 
 template <class T>
 Traced<T> traced(T value, Expression expression) {
@@ -73,28 +67,28 @@ template <class A, class B>
 concept EitherTraced = IsTraced<A>::value || IsTraced<B>::value;
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto operator+(const A& a, const B& b) {
     return traced(plain(a) + plain(b),
                   binary(expression_of(a), expression_of(b), " + ", Binding::sum));
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto operator-(const A& a, const B& b) {
     return traced(plain(a) - plain(b),
                   binary(expression_of(a), expression_of(b), " − ", Binding::sum));
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto operator*(const A& a, const B& b) {
     return traced(plain(a) * plain(b),
                   binary(expression_of(a), expression_of(b), " × ", Binding::product));
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto operator/(const A& a, const B& b) {
     return traced(plain(a) / plain(b),
                   binary(expression_of(a), expression_of(b), " / ", Binding::product));
@@ -115,20 +109,19 @@ inline Traced<double> ln(const Traced<double>& a) {
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
-Traced<double> power(const A& a, const B& b) {
+requires EitherTraced<A, B> Traced<double> power(const A& a, const B& b) {
     return traced(power(plain(a), plain(b)),
                   binary(expression_of(a), expression_of(b), "^", Binding::power));
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto least(const A& a, const B& b) {
     return traced(least(plain(a), plain(b)), call("min", expression_of(a), expression_of(b)));
 }
 
 template <class A, class B>
-    requires EitherTraced<A, B>
+requires EitherTraced<A, B>
 auto most(const A& a, const B& b) {
     return traced(most(plain(a), plain(b)), call("max", expression_of(a), expression_of(b)));
 }

@@ -25,7 +25,8 @@ using VoltAmperes = Quantity<Dimension{.volt = 2, .ampere = 2}>;
 using AmpereSquareSeconds = Quantity<Dimension{.ampere = 4, .second = 2}>;
 /// The fault-heat constant k of a conductor: A s^0.5 / mm2.
 using HeatConstant = Quantity<Dimension{.ampere = 2, .second = 1, .section = -2}>;
-/// Thermal resistivity of soil (K m/W); kept apart from all else because a watt is its own kind here.
+/// Thermal resistivity of soil (K m/W); kept apart from all else because a watt is its own kind
+/// here.
 struct SoilThermalResistivity {
     double kelvin_metres_per_watt = 0;
 };

@@ -10,8 +10,7 @@ ValueIn<L, AmpereSquareSeconds> withstand(L& ledger, const Name& name,
 }
 
 HeatConstant k_from_principles(double big_k, double beta, Celsius initial, Celsius final) {
-    return heat_constant(big_k *
-                         root(ln((beta + final.number()) / (beta + initial.number()))));
+    return heat_constant(big_k * root(ln((beta + final.number()) / (beta + initial.number()))));
 }
 
 template AmpereSquareSeconds withstand(Silent&, const Name&, const HeatConstant&,

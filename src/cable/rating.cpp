@@ -8,10 +8,14 @@ using tables::CableConstants;
 
 const std::vector<TablePoint>& grouping(const CableConstants& c, Laying laying) {
     switch (laying) {
-        case Laying::tray: return c.grouped_tray;
-        case Laying::direct: return c.grouped_direct;
-        case Laying::duct: return c.grouped_duct;
-        default: return c.grouped_clipped;
+        case Laying::tray:
+            return c.grouped_tray;
+        case Laying::direct:
+            return c.grouped_direct;
+        case Laying::duct:
+            return c.grouped_duct;
+        default:
+            return c.grouped_clipped;
     }
 }
 

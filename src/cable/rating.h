@@ -1,7 +1,7 @@
 #pragma once
-// Current-carrying capacity of a leg by table: Iz = It Ca Cg Ci Cs Cd Cc. BS 7671 Appendix 4, item 5.
-// The factors depend on the leg and the insulation, not on the size, so they are read once a leg.
-// Page: docs/methods/current-rating.md.
+// Current-carrying capacity of a leg by table: Iz = It Ca Cg Ci Cs Cd Cc. BS 7671 Appendix 4,
+// item 5. The factors depend on the leg and the insulation, not on the size, so they are read once
+// a leg. Page: docs/methods/current-rating.md.
 
 #include "base/ledger.h"
 #include "tables/cable.h"
@@ -21,12 +21,12 @@ constexpr bool in_ground(Laying laying) {
 /// What surrounds the cable on one leg.
 struct Surroundings {
     Laying laying = Laying::clipped;
-    Celsius temperature;                  ///< of air or ground, 0 to 60 °C
-    double circuits = 1;                  ///< loaded circuits together, this one included
-    double thermal_resistivity = 2.5;     ///< of the soil, K m/W, 0.5 to 3
-    Metres depth;                         ///< 0.3 to 3 m
-    Metres in_insulation;                 ///< of cable wholly inside thermal insulation
-    int leg = 1;                          ///< number of the leg, for the working
+    Celsius temperature;               ///< of air or ground, 0 to 60 °C
+    double circuits = 1;               ///< loaded circuits together, this one included
+    double thermal_resistivity = 2.5;  ///< of the soil, K m/W, 0.5 to 3
+    Metres depth;                      ///< 0.3 to 3 m
+    Metres in_insulation;              ///< of cable wholly inside thermal insulation
+    int leg = 1;                       ///< number of the leg, for the working
 };
 
 template <class L>

@@ -3,7 +3,8 @@
 namespace toft::cable {
 
 template <class L>
-ValueIn<L, double> resistance_rise(L& ledger, const Name& name, const ValueIn<L, PerKelvin>& alpha20,
+ValueIn<L, double> resistance_rise(L& ledger, const Name& name,
+                                   const ValueIn<L, PerKelvin>& alpha20,
                                    const ValueIn<L, Celsius>& t) {
     return ledger.let(name, 1.0 + alpha20 * (t - reference_temperature));
 }

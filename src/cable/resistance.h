@@ -9,7 +9,8 @@ namespace toft::cable {
 
 /// Factor by which a resistance at 20 °C grows up to `t`.
 template <class L>
-ValueIn<L, double> resistance_rise(L& ledger, const Name& name, const ValueIn<L, PerKelvin>& alpha20,
+ValueIn<L, double> resistance_rise(L& ledger, const Name& name,
+                                   const ValueIn<L, PerKelvin>& alpha20,
                                    const ValueIn<L, Celsius>& t);
 
 /// Resistance per metre at the temperature that belongs to `rise`.

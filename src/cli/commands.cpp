@@ -80,14 +80,17 @@ std::optional<study::RunScheme> pick(const answer::Question& question, const std
 
 int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
     if (arguments.scheme.empty()) {
-        complain("no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
-                 "(toft design lists nearest misses)\n");
+        complain(
+            "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
+            "(toft design lists nearest misses)\n");
         return no_sound_scheme;
     }
     const bool rank = rank_like(arguments.scheme);
-    return fault_exit({{"unknown-scheme", "",
+    return fault_exit({{"unknown-scheme",
+                        "",
                         rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
-                        rank ? "" : answer::nearest_scheme(question, arguments.scheme), {}}},
+                        rank ? "" : answer::nearest_scheme(question, arguments.scheme),
+                        {}}},
                       arguments.json, "nothing to explain:");
 }
 
@@ -109,34 +112,37 @@ int demo() {
 }
 
 int design(const DesignArguments& arguments) {
-    return with_job(arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-        const answer::Answer answer = designed(bench, job, arguments.all);
-        print(arguments.json ? codec::write_answer(answer) : design_screen(answer));
-        return answer_exit(answer);
-    });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const answer::Answer answer = designed(bench, job, arguments.all);
+                        print(arguments.json ? codec::write_answer(answer) : design_screen(answer));
+                        return answer_exit(answer);
+                    });
 }
 
 int explain(const ExplainArguments& arguments) {
-    return with_job(arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-        const answer::Question question{bench.catalogue, bench.book, job};
-        const auto scheme = pick(question, arguments.scheme);
-        if (!scheme) return no_such_scheme(question, arguments);
-        const answer::Recorded recorded(question, *scheme);
-        const std::vector<std::string> names = recorded.names();
-        if (arguments.name.empty()) {
-            for (const std::string& name : names) print(name + "\n");
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const answer::Question question{bench.catalogue, bench.book, job};
+            const auto scheme = pick(question, arguments.scheme);
+            if (!scheme) return no_such_scheme(question, arguments);
+            const answer::Recorded recorded(question, *scheme);
+            const std::vector<std::string> names = recorded.names();
+            if (arguments.name.empty()) {
+                for (const std::string& name : names) print(name + "\n");
+                return static_cast<int>(done);
+            }
+            const auto working = recorded.working(arguments.name);
+            if (!working) {
+                return fault_exit({{"unknown-figure", "", "there is no figure " + arguments.name,
+                                    nearest_word(arguments.name, names), names}},
+                                  arguments.json, "nothing to explain:");
+            }
+            const std::string key = study::scheme_key(*scheme);
+            print(arguments.json ? codec::write_working(*working, key)
+                                 : working_screen(*working, key));
             return static_cast<int>(done);
-        }
-        const auto working = recorded.working(arguments.name);
-        if (!working) {
-            return fault_exit({{"unknown-figure", "", "there is no figure " + arguments.name,
-                                nearest_word(arguments.name, names), names}},
-                              arguments.json, "nothing to explain:");
-        }
-        const std::string key = study::scheme_key(*scheme);
-        print(arguments.json ? codec::write_working(*working, key) : working_screen(*working, key));
-        return static_cast<int>(done);
-    });
+        });
 }
 
 int draw(const DrawArguments& arguments) {
@@ -144,8 +150,11 @@ int draw(const DrawArguments& arguments) {
         const answer::Answer answer = designed(bench, job, false);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         if (!answer.schemes.empty() && index >= answer.schemes.size()) {
-            return fault_exit({{"unknown-scheme", "",
-                                fmt::format("there are {} schemes", answer.schemes.size()), "", {}}},
+            return fault_exit({{"unknown-scheme",
+                                "",
+                                fmt::format("there are {} schemes", answer.schemes.size()),
+                                "",
+                                {}}},
                               false, "nothing to draw:");
         }
         const std::string svg = drawing::to_svg(picture::place_picture(job, answer, index));

@@ -1,13 +1,20 @@
 #pragma once
-// What the program does when asked: each command reads, calls the engine, writes, and returns the exit
-// code. 0 done, 1 no sound scheme, 2 the input is at fault, 3 the program is at fault, 4 wrong usage,
-// 5 sound only on conditions not yet known.
+// What the program does when asked: each command reads, calls the engine, writes, and returns the
+// exit code. 0 done, 1 no sound scheme, 2 the input is at fault, 3 the program is at fault, 4 wrong
+// usage, 5 sound only on conditions not yet known.
 
 #include <string>
 
 namespace toft::cli {
 
-enum ExitCode { done = 0, no_sound_scheme = 1, bad_input = 2, program_fault = 3, wrong_usage = 4, conditional = 5 };
+enum ExitCode {
+    done = 0,
+    no_sound_scheme = 1,
+    bad_input = 2,
+    program_fault = 3,
+    wrong_usage = 4,
+    conditional = 5
+};
 
 struct DesignArguments {
     std::string job;

@@ -19,10 +19,14 @@ using rules::Verdict;
 /// A verdict is a shape and a word.
 std::string verdict_mark(Verdict verdict) {
     switch (verdict) {
-        case Verdict::meets: return "● meets";
-        case Verdict::caution: return "▲ caution";
-        case Verdict::not_known: return "○ not known";
-        case Verdict::fails: return "■ fails";
+        case Verdict::meets:
+            return "● meets";
+        case Verdict::caution:
+            return "▲ caution";
+        case Verdict::not_known:
+            return "○ not known";
+        case Verdict::fails:
+            return "■ fails";
     }
     return "";
 }
@@ -47,17 +51,18 @@ std::string limits_part(const SchemeAnswer& s) {
     std::vector<const FindingAnswer*> graded;
     std::vector<const FindingAnswer*> others;
     for (const FindingAnswer& f : s.findings) (f.use ? graded : others).push_back(&f);
-    std::stable_sort(graded.begin(), graded.end(), [](const FindingAnswer* a, const FindingAnswer* b) {
-        return *a->use > *b->use;
-    });
+    std::stable_sort(
+        graded.begin(), graded.end(),
+        [](const FindingAnswer* a, const FindingAnswer* b) { return *a->use > *b->use; });
     std::string text = heading("HOW CLOSE TO THE LIMITS");
     for (const FindingAnswer* f : graded) {
         text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 18), bar(*f->use, 16),
                             percent(*f->use), padded(verdict_mark(f->verdict), 11), figures_of(*f));
     }
     for (const FindingAnswer* f : others) {
-        text += wrapped(fmt::format("  {} {}  ", padded(f->rule, 18), padded(verdict_mark(f->verdict), 11)),
-                        f->says, 34);
+        text += wrapped(
+            fmt::format("  {} {}  ", padded(f->rule, 18), padded(verdict_mark(f->verdict), 11)),
+            f->says, 34);
     }
     return text;
 }
@@ -82,8 +87,9 @@ std::string figures_part(const SchemeAnswer& s) {
     line("largest fault current, near and far end",
          number(f.fault_current_near_ka, "kA") + ", " + number(f.fault_current_far_ka, "kA"));
     line("smallest earth fault current, far end", number(f.earth_fault_current_far_a, "A"));
-    line("disconnection by the device",
-         f.disconnection_s ? number(*f.disconnection_s, "s") : std::string("does not operate: the RCD must"));
+    line("disconnection by the device", f.disconnection_s
+                                            ? number(*f.disconnection_s, "s")
+                                            : std::string("does not operate: the RCD must"));
     for (const auto& [rule, length] : f.longest_m) {
         line(fmt::format("longest run by {}", rule).c_str(), number(length, "m"));
     }
@@ -123,8 +129,9 @@ std::string dropped_part(const Answer& a) {
     if (a.dropped.empty()) return "";
     std::string text = heading("WHAT FELL, AND WHY");
     for (const auto& d : a.dropped) {
-        text += wrapped(fmt::format("  {:>6}  {} ", d.count, padded(d.rule, 18)),
-                        d.title + (d.nearest_says.empty() ? "" : "; nearest: " + d.nearest_says), 28);
+        text +=
+            wrapped(fmt::format("  {:>6}  {} ", d.count, padded(d.rule, 18)),
+                    d.title + (d.nearest_says.empty() ? "" : "; nearest: " + d.nearest_says), 28);
     }
     return text;
 }
@@ -133,10 +140,10 @@ std::string unknowns_part(const Answer& a) {
     std::string text;
     if (!a.unknowns.empty()) text += heading("NOT KNOWN, AND WHAT IT DOES");
     for (const auto& u : a.unknowns) {
-        const std::string range = u.unit == "no or yes"
-                                      ? "No or yes"
-                                      : fmt::format("{} to {} {}", significant(u.low, 4),
-                                                    significant(u.high, 4), u.unit);
+        const std::string range =
+            u.unit == "no or yes"
+                ? "No or yes"
+                : fmt::format("{} to {} {}", significant(u.low, 4), significant(u.high, 4), u.unit);
         text += wrapped("  - ", fmt::format("{}: {}. {} ({})", u.effect, u.says, range, u.fact), 4);
     }
     if (!a.assumed.empty()) text += heading("TAKEN FOR GRANTED");
@@ -147,15 +154,18 @@ std::string unknowns_part(const Answer& a) {
 std::string recommended_part(const Answer& a) {
     if (a.schemes.empty()) {
         return heading("NO SOUND SCHEME") +
-               wrapped("  ", "Nothing that can be bought and laid meets every rule. What fell, and the "
-                             "nearest misses, are below: change what they name and ask again.", 2);
+               wrapped("  ",
+                       "Nothing that can be bought and laid meets every rule. What fell, and the "
+                       "nearest misses, are below: change what they name and ask again.",
+                       2);
     }
     const SchemeAnswer& s = a.schemes.front();
     std::string text = heading(a.sound ? "DO THIS" : "ONLY IF FACTS TURN OUT WELL");
     text += wrapped("  ", s.sentence, 2);
-    text += wrapped("  ", fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
-                                      money(s.price.total), money(s.price.net), s.price.basis,
-                                      percent(s.headroom), s.governed_by),
+    text += wrapped("  ",
+                    fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
+                                money(s.price.total), money(s.price.net), s.price.basis,
+                                percent(s.headroom), s.governed_by),
                     2);
     if (!s.conditional_on.empty()) {
         text += "  Find out first:\n";
@@ -171,9 +181,10 @@ std::string design_screen(const Answer& a) {
     text += recommended_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
-    text += fmt::format("\n{} schemes considered, {} sound, {} sound on conditions; search {} ms; data {}\n",
-                        a.search.candidates, a.search.sound, a.search.conditional,
-                        significant(a.search.milliseconds, 2), a.data_version);
+    text += fmt::format(
+        "\n{} schemes considered, {} sound, {} sound on conditions; search {} ms; data {}\n",
+        a.search.candidates, a.search.sound, a.search.conditional,
+        significant(a.search.milliseconds, 2), a.data_version);
     return text;
 }
 

@@ -14,8 +14,8 @@ std::size_t width_of(const std::string& text);
 /// `text` filled with blanks to `width` characters.
 std::string padded(const std::string& text, std::size_t width);
 
-/// `text` broken at blanks to the screen's width; every line but the first starts with `indent` blanks,
-/// the first with `lead`.
+/// `text` broken at blanks to the screen's width; every line but the first starts with `indent`
+/// blanks, the first with `lead`.
 std::string wrapped(const std::string& lead, const std::string& text, std::size_t indent);
 
 /// A bar of `use` (0 to 1 fills it; more shows an overrun mark).

@@ -22,7 +22,8 @@ constexpr const char* about =
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.svg\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
-    "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": 3000}],\n"
+    "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
+    "3000}],\n"
     "  \"runs\": [{\"id\": \"feed\", \"from\": \"house\", \"to\": \"shed\",\n"
     "            \"legs\": [{\"method\": \"buried direct\", \"length_m\": 25}]}]}\n\n"
     "This work can kill. A competent, licensed person, the local code and the network operator\n"
@@ -41,21 +42,27 @@ struct Arguments {
 };
 
 void add_commands(CLI::App& app, Arguments& a) {
-    auto* design = app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
+    auto* design =
+        app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
     design->add_option("JOB", a.design.job, "job file, or - for standard input")->required();
     design->add_flag("--json", a.design.json, "print the whole answer as JSON");
-    design->add_flag("--all", a.design.all, "all schemes that nothing beats, not only the first 24");
+    design->add_flag("--all", a.design.all,
+                     "all schemes that nothing beats, not only the first 24");
 
     auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
     explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
     explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
-    explain->add_option("--scheme", a.explain.scheme, "rank in the list that design prints, or the key of any scheme, sound or fallen");
+    explain->add_option(
+        "--scheme", a.explain.scheme,
+        "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
-    auto* draw = app.add_subcommand("draw", "Draw house, run, outbuilding and cable to scale, as SVG");
+    auto* draw =
+        app.add_subcommand("draw", "Draw house, run, outbuilding and cable to scale, as SVG");
     draw->add_option("JOB", a.draw.job, "job file, or - for standard input")->required();
     draw->add_option("-o,--out", a.draw.out, "file to write; left out: standard output");
-    draw->add_option("--rank", a.draw.rank, "which of the schemes design lists")->check(CLI::Range(1, 1000));
+    draw->add_option("--rank", a.draw.rank, "which of the schemes design lists")
+        ->check(CLI::Range(1, 1000));
 
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");

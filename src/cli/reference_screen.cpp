@@ -32,8 +32,9 @@ std::string working_screen(const answer::Working& w, const std::string& scheme_k
     text += wrapped("", w.title, 0);
     text += fmt::format("scheme {}\n\n", scheme_key);
     for (const Line& line : w.lines) {
-        text += wrapped("  ", fmt::format("{} = {}   {}", line.symbol, with_unit(line.value, line.unit),
-                                          line.meaning),
+        text += wrapped("  ",
+                        fmt::format("{} = {}   {}", line.symbol, with_unit(line.value, line.unit),
+                                    line.meaning),
                         6);
         if (!line.formula.empty()) text += wrapped("      = ", line.formula, 8);
         const std::string origin = origin_of(line);
@@ -49,9 +50,10 @@ std::string rules_screen() {
         text += fmt::format("\n{}  [{}]\n", r.name, r.clause);
         text += wrapped("  ", r.title, 2);
         text += wrapped("  reads: ", r.reads, 9);
-        text += fmt::format("  longer run: {}; thicker cores: {}; more load: {}; larger device: {}\n",
-                            rules::trend_word(r.longer), rules::trend_word(r.thicker),
-                            rules::trend_word(r.heavier), rules::trend_word(r.larger));
+        text +=
+            fmt::format("  longer run: {}; thicker cores: {}; more load: {}; larger device: {}\n",
+                        rules::trend_word(r.longer), rules::trend_word(r.thicker),
+                        rules::trend_word(r.heavier), rules::trend_word(r.larger));
     }
     return text;
 }
@@ -64,7 +66,8 @@ std::string sources_screen(const tables::Catalogue& catalogue) {
             if (c.source == source.key) ++counts[static_cast<std::size_t>(c.basis)];
         }
         text += fmt::format("\n{}  ({})\n", source.key, source.seen);
-        text += wrapped("  ", source.title + (source.edition == "-" ? "" : ", " + source.edition), 2);
+        text +=
+            wrapped("  ", source.title + (source.edition == "-" ? "" : ", " + source.edition), 2);
         text += wrapped("  ", source.where, 2);
         text += fmt::format("  figures: {} published, {} derived, {} common practice, {} memory\n",
                             counts[0], counts[1], counts[2], counts[3]);
@@ -80,7 +83,8 @@ std::string faults_screen(const Faults& faults) {
         if (!fault.nearest.empty()) text += fmt::format("  did you mean: {}\n", fault.nearest);
         if (fault.allowed.empty()) continue;
         std::string allowed;
-        for (const std::string& word : fault.allowed) allowed += (allowed.empty() ? "" : ", ") + word;
+        for (const std::string& word : fault.allowed)
+            allowed += (allowed.empty() ? "" : ", ") + word;
         text += wrapped("  allowed: ", allowed, 4);
     }
     return text;

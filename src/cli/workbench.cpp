@@ -9,7 +9,8 @@ namespace toft::cli {
 Outcome<Workbench> load_workbench() {
     auto catalogue = tables::load_catalogue(tables::embedded_files());
     if (!catalogue) return failed(catalogue.error());
-    auto book = price::read_book("demo price book", tables::embedded_text("price/demo.csv"), *catalogue);
+    auto book =
+        price::read_book("demo price book", tables::embedded_text("price/demo.csv"), *catalogue);
     if (!book) return failed(book.error());
     return Workbench{std::move(*catalogue), std::move(*book)};
 }

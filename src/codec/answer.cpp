@@ -28,7 +28,9 @@ std::string text_of(const Json& json) {
 }
 
 Json line_json(const Line& line) {
-    Json json{{"symbol", line.symbol}, {"meaning", line.meaning}, {"value", finite(line.value)},
+    Json json{{"symbol", line.symbol},
+              {"meaning", line.meaning},
+              {"value", finite(line.value)},
               {"unit", line.unit}};
     if (!line.formula.empty()) json["formula"] = line.formula;
     if (!line.from.empty()) json["from"] = line.from;
@@ -81,12 +83,9 @@ std::string write_faults(const Faults& faults) {
 }
 
 std::string write_working(const answer::Working& working, const std::string& scheme_key) {
-    Json json{{"format", "toft-working/1"},
-              {"scheme", scheme_key},
-              {"name", working.name},
-              {"title", working.title},
-              {"value", finite(working.value)},
-              {"unit", working.unit},
+    Json json{{"format", "toft-working/1"},     {"scheme", scheme_key},
+              {"name", working.name},           {"title", working.title},
+              {"value", finite(working.value)}, {"unit", working.unit},
               {"lines", Json::array()}};
     for (const Line& line : working.lines) json["lines"].push_back(line_json(line));
     return text_of(json);

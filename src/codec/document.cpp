@@ -9,9 +9,7 @@ namespace toft::codec {
 
 namespace {
 
-Fault text_fault(const char* code, std::string says) {
-    return {code, "", std::move(says), "", {}};
-}
+Fault text_fault(const char* code, std::string says) { return {code, "", std::move(says), "", {}}; }
 
 /// How deep and how crowded a text is, seen without parsing it.
 struct Shape {
@@ -58,18 +56,24 @@ public:
     bool operator()(int, Json::parse_event_t event, Json& parsed) {
         using Event = Json::parse_event_t;
         switch (event) {
-            case Event::object_start: open_.emplace_back(); break;
+            case Event::object_start:
+                open_.emplace_back();
+                break;
             case Event::array_start:
                 open_.emplace_back();
                 open_.back().list = true;
                 break;
-            case Event::key: key(parsed.get_ref<const std::string&>()); break;
+            case Event::key:
+                key(parsed.get_ref<const std::string&>());
+                break;
             case Event::object_end:
             case Event::array_end:
                 open_.pop_back();
                 step();
                 break;
-            case Event::value: step(); break;
+            case Event::value:
+                step();
+                break;
         }
         return true;
     }
@@ -104,9 +108,9 @@ private:
 /// What forbids even parsing `text`; nothing when it may be parsed.
 Faults unfit(std::string_view text) {
     if (text.size() > largest_document) {
-        return {text_fault("too-large",
-                           fmt::format("the file is too large: at most {} bytes are read",
-                                       largest_document))};
+        return {text_fault(
+            "too-large",
+            fmt::format("the file is too large: at most {} bytes are read", largest_document))};
     }
     const Shape shape = shape_of(text);
     if (shape.deepest > deepest_document) {
@@ -114,9 +118,8 @@ Faults unfit(std::string_view text) {
                                                    deepest_document))};
     }
     if (shape.most_keys > most_keys) {
-        return {text_fault("too-many",
-                           fmt::format("an object holds {} keys; at most {} are read",
-                                       shape.most_keys, most_keys))};
+        return {text_fault("too-many", fmt::format("an object holds {} keys; at most {} are read",
+                                                   shape.most_keys, most_keys))};
     }
     return {};
 }
@@ -128,20 +131,22 @@ Outcome<Json> parse_document(std::string_view text) {
     if (!faults.empty()) return failed(std::move(faults));
     try {
         KeyWatch watch;
-        Json json = Json::parse(
-            text.begin(), text.end(),
-            [&watch](int depth, Json::parse_event_t event, Json& parsed) {
-                return watch(depth, event, parsed);
-            });
+        Json json = Json::parse(text.begin(), text.end(),
+                                [&watch](int depth, Json::parse_event_t event, Json& parsed) {
+                                    return watch(depth, event, parsed);
+                                });
         for (const std::string& pointer : watch.repeated) {
-            faults.push_back({"duplicate-key", pointer,
-                              "this key stands twice in one object; leave one out", "", {}});
+            faults.push_back({"duplicate-key",
+                              pointer,
+                              "this key stands twice in one object; leave one out",
+                              "",
+                              {}});
         }
         if (!faults.empty()) return failed(std::move(faults));
         return json;
     } catch (const Json::parse_error& error) {
-        return failed(text_fault(
-            "not-json", fmt::format("not valid JSON at {}", place(text, error.byte))));
+        return failed(
+            text_fault("not-json", fmt::format("not valid JSON at {}", place(text, error.byte))));
     } catch (const Json::exception&) {
         return failed(text_fault("not-json", "not valid JSON: a number is out of all range"));
     }

@@ -5,9 +5,9 @@ namespace toft::codec {
 namespace {
 
 const std::vector<std::string> metals{"copper", "steel", "iron", "lead", "aluminium", "other"};
-const std::vector<std::string> cable_families{
-    "armoured XLPE copper", "armoured PVC copper",    "armoured XLPE aluminium",
-    "flat twin and earth",  "unarmoured XLPE copper", "unarmoured PVC copper"};
+const std::vector<std::string> cable_families{"armoured XLPE copper",    "armoured PVC copper",
+                                              "armoured XLPE aluminium", "flat twin and earth",
+                                              "unarmoured XLPE copper",  "unarmoured PVC copper"};
 
 site::Metalwork read_metal(Reader& in) {
     site::Metalwork metal;

@@ -42,8 +42,8 @@ void Reader::note(Fault fault) {
 
 void Reader::fault(const char* code, const char* key, std::string says, std::string nearest,
                    std::vector<std::string> allowed) {
-    note({code, *key ? child_pointer(pointer_, key) : pointer_, std::move(says),
-          std::move(nearest), std::move(allowed)});
+    note({code, *key ? child_pointer(pointer_, key) : pointer_, std::move(says), std::move(nearest),
+          std::move(allowed)});
 }
 
 const Json* Reader::at(const char* key, bool required) {
@@ -98,21 +98,29 @@ site::Answer Reader::answer(const char* key) {
 
 std::optional<double> Reader::ranged(const Json& node, const std::string& pointer, Range range) {
     if (!node.is_number()) {
-        note({"wrong-kind", pointer, fmt::format("must be a number, not {}", kind_of(node)), "",
+        note({"wrong-kind",
+              pointer,
+              fmt::format("must be a number, not {}", kind_of(node)),
+              "",
               {}});
         return std::nullopt;
     }
     const double value = node.get<double>();
     if (!std::isfinite(value) || value < range.low || value > range.high) {
-        note({"out-of-range", pointer,
+        note({"out-of-range",
+              pointer,
               fmt::format("{} is outside {} to {}", significant(value, 9),
                           significant(range.low, 9), significant(range.high, 9)),
-              "", {}});
+              "",
+              {}});
         return std::nullopt;
     }
     if (range.whole && value != std::floor(value)) {
-        note({"out-of-range", pointer,
-              fmt::format("{} is not a whole number", significant(value, 9)), "", {}});
+        note({"out-of-range",
+              pointer,
+              fmt::format("{} is not a whole number", significant(value, 9)),
+              "",
+              {}});
         return std::nullopt;
     }
     return value;
@@ -176,8 +184,8 @@ std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
         return readers;
     }
     if (node->size() > most) {
-        fault("too-many", key, fmt::format("{} holds {} entries; at most {} are read", key,
-                                           node->size(), most));
+        fault("too-many", key,
+              fmt::format("{} holds {} entries; at most {} are read", key, node->size(), most));
         return readers;
     }
     const std::string list = child_pointer(pointer_, key);
@@ -186,8 +194,11 @@ std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
         if (node->at(i).is_object()) {
             readers.emplace_back(node->at(i), pointer, faults_);
         } else {
-            note({"wrong-kind", pointer,
-                  fmt::format("must be an object, not {}", kind_of(node->at(i))), "", {}});
+            note({"wrong-kind",
+                  pointer,
+                  fmt::format("must be an object, not {}", kind_of(node->at(i))),
+                  "",
+                  {}});
         }
     }
     return readers;
@@ -226,6 +237,7 @@ const Json* Reader::takes(const char* key) { return at(key, false); }
 void Reader::finish() {
     if (!node_.is_object()) return;
     for (const auto& [key, value] : node_.items()) {
+        if (faults_.size() >= most_faults) return;
         if (std::find(asked_.begin(), asked_.end(), key) != asked_.end()) continue;
         note({"unknown-key", child_pointer(pointer_, key),
               fmt::format("there is no key \"{}\" here", shown(key)), nearest_word(key, asked_),

@@ -75,8 +75,12 @@ Json fault_currents_json(const FigureAnswers& f) {
 Json figures_json(const FigureAnswers& f) {
     Json factors = Json::array();
     for (const FactorsAnswer& x : f.factors) {
-        factors.push_back({{"ca", rounded(x.ca)}, {"cg", rounded(x.cg)}, {"ci", rounded(x.ci)},
-                           {"cs", rounded(x.cs)}, {"cd", rounded(x.cd)}, {"cc", rounded(x.cc)}});
+        factors.push_back({{"ca", rounded(x.ca)},
+                           {"cg", rounded(x.cg)},
+                           {"ci", rounded(x.ci)},
+                           {"cs", rounded(x.cs)},
+                           {"cd", rounded(x.cd)},
+                           {"cc", rounded(x.cc)}});
     }
     Json longest = Json::object();
     for (const auto& [rule, length] : f.longest_m) longest[rule] = rounded(length);

@@ -26,8 +26,10 @@ ValueIn<L, Seconds> between(L& ledger, const Name& name, const Device& device, s
     const CurvePoint& b = device.points[i];
     const auto ia = ledger.table({"I.slow", "curve point below the current", name.part}, a.current);
     const auto ib = ledger.table({"I.fast", "curve point above the current", name.part}, b.current);
-    const auto ta = ledger.stated({"t.slow", "time of the point below", name.part}, a.time, "curve");
-    const auto tb = ledger.stated({"t.fast", "time of the point above", name.part}, b.time, "curve");
+    const auto ta =
+        ledger.stated({"t.slow", "time of the point below", name.part}, a.time, "curve");
+    const auto tb =
+        ledger.stated({"t.fast", "time of the point above", name.part}, b.time, "curve");
     return ledger.let(name, ta * power(tb / ta, ln(current / ia) / ln(ib / ia)));
 }
 
@@ -39,7 +41,8 @@ ValueIn<L, Seconds> operating_time(L& ledger, const Name& name, const Device& de
     const std::size_t i = first_above(device, plain(current));
     if (i == 0) return ledger.stated(name, seconds(never), "below the curve: need not operate");
     if (i == device.points.size()) {
-        return ledger.stated(name, device.points.back().time, "above the curve: at most its last time");
+        return ledger.stated(name, device.points.back().time,
+                             "above the curve: at most its last time");
     }
     return between(ledger, name, device, i, current);
 }
@@ -79,10 +82,11 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     const auto t = ledger.stated(time, last.time, "last point of the curve");
     // A fuse's energy falls along its curve, so that of the last point bounds all larger currents.
     // A breaker's does not: there the current itself counts.
-    const auto bound =
-        device.fuse()
-            ? squared(ledger.table({"I.last", "last point of the curve", name.part}, last.current)) * t
-            : squared(current) * t;
+    const auto bound = device.fuse()
+                           ? squared(ledger.table({"I.last", "last point of the curve", name.part},
+                                                  last.current)) *
+                                 t
+                           : squared(current) * t;
     if (!device.let_through || plain(current) > device.breaking.value) {
         return ledger.let(name, bound);
     }

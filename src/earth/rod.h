@@ -1,8 +1,8 @@
 #pragma once
-// Resistance to earth of driven rods in uniform soil: R = rho/(2 pi L) (ln(8 L/d) - 1), BS 7430; n rods
-// one rod length apart: R1/n times a tabulated factor. Within about 1.5 % above the exact solution for
-// rods of 1.2 m to 3 m. It knows nothing of layers or seasons: a measured value beats it.
-// Page: docs/methods/earth-rod.md.
+// Resistance to earth of driven rods in uniform soil: R = rho/(2 pi L) (ln(8 L/d) - 1), BS 7430; n
+// rods one rod length apart: R1/n times a tabulated factor. Within about 1.5 % above the exact
+// solution for rods of 1.2 m to 3 m. It knows nothing of layers or seasons: a measured value beats
+// it. Page: docs/methods/earth-rod.md.
 
 #include "base/interpolate.h"
 #include "base/units.h"
@@ -20,7 +20,7 @@ struct Rods {
 };
 
 template <class L>
-ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name, const std::vector<TablePoint>& parallel,
-                                const Rods<L>& rods);
+ValueIn<L, Ohms> rod_resistance(L& ledger, const Name& name,
+                                const std::vector<TablePoint>& parallel, const Rods<L>& rods);
 
 }  // namespace toft::earth

@@ -7,9 +7,9 @@ ValueIn<L, Volts> line_drop(L& ledger, const ValueIn<L, Volts>& u0, const ValueI
                             const ValueIn<L, double>& power_factor, const ImpedanceIn<L>& line) {
     const auto sine = ledger.let({"sin.phi", "reactive share of the load"},
                                  root(most(1.0 - squared(power_factor), 0.0)));
-    const auto along =
-        ledger.let({"U.along", "drop in step with the voltage at the load", 0, "", "Appendix 4, 6.2"},
-                   i * (line.r * power_factor + line.x * sine));
+    const auto along = ledger.let(
+        {"U.along", "drop in step with the voltage at the load", 0, "", "Appendix 4, 6.2"},
+        i * (line.r * power_factor + line.x * sine));
     const auto across = ledger.let({"U.across", "drop at right angles to it"},
                                    i * (line.x * power_factor - line.r * sine));
     const auto left = ledger.let(

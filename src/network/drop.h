@@ -1,9 +1,9 @@
 #pragma once
-// Voltage lost along a line that feeds a load of constant current, exactly: with the source at U0 and
-// the load's current lagging its own voltage by phi,
+// Voltage lost along a line that feeds a load of constant current, exactly: with the source at U0
+// and the load's current lagging its own voltage by phi,
 //   Ur = sqrt(U0² − I²(X cos phi − R sin phi)²) − I (R cos phi + X sin phi),   drop = U0 − Ur.
-// The trade's I (R cos phi + X sin phi) is its first term. Where no voltage is left the whole of U0 is
-// lost. Page: docs/methods/voltage-drop.md.
+// The trade's I (R cos phi + X sin phi) is its first term. Where no voltage is left the whole of U0
+// is lost. Page: docs/methods/voltage-drop.md.
 
 #include "base/impedance.h"
 

@@ -1,6 +1,6 @@
 #pragma once
-// A price book: items with a net price or a quantity each, from text `item,unit,net_gbp,note`. The book
-// that comes with the program is invented and only shows the shape.
+// A price book: items with a net price or a quantity each, from text `item,unit,net_gbp,note`. The
+// book that comes with the program is invented and only shows the shape.
 
 #include "base/outcome.h"
 #include "base/units.h"
@@ -16,10 +16,10 @@ namespace toft::price {
 
 /// Prices looked up once, in the order of the catalogue's rows.
 struct Book {
-    std::string name;  ///< shown with every price
+    std::string name;                          ///< shown with every price
     std::array<double, item_count> amounts{};  ///< pounds net, or hours, metres, per cent
-    std::vector<PoundsPerMetre> cables;  ///< beside catalogue.cables
-    std::vector<Pounds> devices;         ///< beside catalogue.devices
+    std::vector<PoundsPerMetre> cables;        ///< beside catalogue.cables
+    std::vector<Pounds> devices;               ///< beside catalogue.devices
 
     double amount(Item item) const { return amounts[static_cast<std::size_t>(item)]; }
 };

@@ -26,12 +26,15 @@ public:
                 sum = sum + item({"p.switch", "switch-fuse"}, Item::switch_fuse) + blocks();
                 break;
             case site::FedFrom::new_board:
-                sum = sum + item({"p.newboard", "new board beside the old one"}, Item::new_board) + blocks();
+                sum = sum + item({"p.newboard", "new board beside the old one"}, Item::new_board) +
+                      blocks();
                 break;
-            case site::FedFrom::spare_way: break;
+            case site::FedFrom::spare_way:
+                break;
         }
         if (scheme_.rcd) sum = sum + item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
-        sum = sum + labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
+        sum =
+            sum + labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
         return ledger_.let({"P.house", "house end"}, sum);
     }
 
@@ -41,15 +44,17 @@ public:
         const auto bought = bought_length();
         Money sum = metres_of({"p.cable", "cable"}, book_.cables[index], bought);
         if (scheme_.separate) {
-            sum = sum + metres_of({"p.separate", "separate conductor"},
-                                  pounds_per_metre(book_.amount(separate_item())), bought) +
-                  labour({"p.separatelabour", "labour of laying it, per hour"}, Item::hours_per_m_pulled,
-                         s_.length_most.number());
+            sum = sum +
+                  metres_of({"p.separate", "separate conductor"},
+                            pounds_per_metre(book_.amount(separate_item())), bought) +
+                  labour({"p.separatelabour", "labour of laying it, per hour"},
+                         Item::hours_per_m_pulled, s_.length_most.number());
         }
         const int size = gland_size();
         sum = sum + item({"p.glands", "pair of glands"}, from(Item::gland_pair_small, size));
         if (scheme_.earthing == BuildingEarthing::own_electrode) {
-            sum = sum + item({"p.insulated", "insulated gland at the far end"}, Item::insulated_gland_kit);
+            sum = sum + item({"p.insulated", "insulated gland at the far end"},
+                             Item::insulated_gland_kit);
         }
         sum = sum + labour({"p.glandlabour", "labour on the glands"},
                            from(Item::hours_gland_pair_small, size), 1.0);
@@ -77,8 +82,9 @@ public:
     }
 
     Money test_and_paper() {
-        return ledger_.let({"P.paper", "test and paper"},
-                           item({"p.paper", "tests, certificate, notification"}, Item::test_and_paper));
+        return ledger_.let(
+            {"P.paper", "test and paper"},
+            item({"p.paper", "tests, certificate, notification"}, Item::test_and_paper));
     }
 
     Money remedies(const std::vector<Item>& items) {
@@ -91,16 +97,15 @@ public:
     }
 
     ValueIn<L, double> vat_share() {
-        return ledger_.stated({"vat", "value added tax", 0, "%"}, book_.amount(Item::vat_percent), book());
+        return ledger_.stated({"vat", "value added tax", 0, "%"}, book_.amount(Item::vat_percent),
+                              book());
     }
 
 private:
     const char* book() const { return book_.name.c_str(); }
 
     Money each(const Name& name, Pounds price) { return ledger_.stated(name, price, book()); }
-    Money item(const Name& name, Item key) {
-        return each(name, pounds(book_.amount(key)));
-    }
+    Money item(const Name& name, Item key) { return each(name, pounds(book_.amount(key))); }
     Money times(const Name& name, Item key, double count) { return item(name, key) * count; }
     Money blocks() {
         return item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails);
@@ -117,7 +122,8 @@ private:
     }
 
     ValueIn<L, Metres> bought_length() {
-        const auto length = ledger_.stated({"L.run", "length of the run"}, s_.length_most, "survey");
+        const auto length =
+            ledger_.stated({"L.run", "length of the run"}, s_.length_most, "survey");
         const double allowance = 1.0 + book_.amount(Item::allowance_percent) / 100;
         const double tails = 2 * book_.amount(Item::tail_m);
         return ledger_.let({"L.bought", "cable to buy, with tails and allowance"},
@@ -125,7 +131,9 @@ private:
     }
 
     /// The item that stands `steps` after `first`.
-    static Item from(Item first, int steps) { return static_cast<Item>(static_cast<int>(first) + steps); }
+    static Item from(Item first, int steps) {
+        return static_cast<Item>(static_cast<int>(first) + steps);
+    }
 
     int gland_size() const {
         const double section = scheme_.cable->section.number();
@@ -141,13 +149,16 @@ private:
         const Name laying{"p.lay", "labour of laying, per metre hour", number};
         if (!site::buried(leg.method)) {
             const bool tray = leg.method == site::LegMethod::tray;
-            return metres_of({"p.fix", "fixings per metre", number}, tray ? Item::tray : Item::clips, length) +
+            return metres_of({"p.fix", "fixings per metre", number},
+                             tray ? Item::tray : Item::clips, length) +
                    labour(laying, Item::hours_per_m_clipped, length);
         }
         const auto surface = leg.surface.value_or(site::Surface::lawn);
         const bool duct = leg.method == site::LegMethod::buried_in_duct;
-        return metres_of({"p.trench", "trench per metre", number}, from(Item::trench_lawn, static_cast<int>(surface)), length) +
-               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape, length) +
+        return metres_of({"p.trench", "trench per metre", number},
+                         from(Item::trench_lawn, static_cast<int>(surface)), length) +
+               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape,
+                         length) +
                metres_of({"p.duct", "duct per metre", number}, Item::duct, duct ? length : 0) +
                labour(laying, Item::hours_per_m_pulled, length);
     }
@@ -194,8 +205,8 @@ namespace {
 
 template <class L>
 void add_up_in(L& ledger, const ValueIn<L, double>& vat_percent, Price<L>& p) {
-    p.net = ledger.let({"P.net", "price without tax"}, p.house_end + p.run + p.ground + p.far_end +
-                                                           p.test_and_paper + p.remedies);
+    p.net = ledger.let({"P.net", "price without tax"},
+                       p.house_end + p.run + p.ground + p.far_end + p.test_and_paper + p.remedies);
     p.vat = ledger.let({"P.vat", "tax"}, p.net * (vat_percent / 100.0));
     p.total = ledger.let({"P", "price with tax"}, p.net + p.vat);
 }

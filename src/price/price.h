@@ -1,6 +1,6 @@
 #pragma once
-// Price of a scheme in five parts: house end, run, ground, far end, test and paper. Materials and labour
-// come from a price book; the working names every item.
+// Price of a scheme in five parts: house end, run, ground, far end, test and paper. Materials and
+// labour come from a price book; the working names every item.
 
 #include "price/book.h"
 #include "study/scheme.h"

@@ -27,12 +27,13 @@ namespace {
 template <class L>
 using Section = ValueIn<L, SquareMillimetres>;
 
-/// Copper section of the best single conductor of the run. Armour counts by resistance: as much copper
-/// as has its resistance per metre. Armour and core are never added up.
+/// Copper section of the best single conductor of the run. Armour counts by resistance: as much
+/// copper as has its resistance per metre. Armour and core are never added up.
 template <class L>
 Section<L> provided(L& ledger, const Case<L>& c) {
     const study::RunScheme& s = c.scheme;
-    Section<L> best = ledger.stated({"Sb.none", "no conductor yet"}, square_millimetres(0), "scheme");
+    Section<L> best =
+        ledger.stated({"Sb.none", "no conductor yet"}, square_millimetres(0), "scheme");
     if (study::core_serves(s.protective)) {
         best = most(best, ledger.stated({"S.core", "section of the protective core"},
                                         s.cable->section, "scheme"));
@@ -43,9 +44,10 @@ Section<L> provided(L& ledger, const Case<L>& c) {
     }
     if (study::armour_serves(s.protective)) {
         const auto core = ledger.stated({"S", "section of a core"}, s.cable->section, "scheme");
-        const auto r = ledger.table({"r20", "resistance of a core per metre at 20 °C"}, s.cable->r20);
-        const auto armour =
-            ledger.table({"r.armour", "resistance of the armour per metre at 20 °C"}, s.cable->armour_r20);
+        const auto r =
+            ledger.table({"r20", "resistance of a core per metre at 20 °C"}, s.cable->r20);
+        const auto armour = ledger.table(
+            {"r.armour", "resistance of the armour per metre at 20 °C"}, s.cable->armour_r20);
         best = most(best, ledger.let({"S.armour", "copper that conducts as well as the armour"},
                                      core * r / armour));
     }
@@ -72,8 +74,9 @@ Finding<L> bonding_size(L& ledger, const Case<L>& c) {
     if (c.setting.supply.system != site::Earthing::tn_s || f.verdict != Verdict::meets) return f;
     if (plain(have) < plain(bonding_for_combined(ledger, c))) {
         f.verdict = Verdict::caution;
-        f.says = "many TN-S supplies are in fact combined along the way: the next larger bond would "
-                 "serve both";
+        f.says =
+            "many TN-S supplies are in fact combined along the way: the next larger bond would "
+            "serve both";
     }
     return f;
 }

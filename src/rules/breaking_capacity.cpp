@@ -34,12 +34,14 @@ bool backed(const Case<L>& c) {
 
 template <class L>
 Finding<L> breaking_capacity(L& ledger, const Case<L>& c) {
-    const auto own = ledger.table({"Icn", "breaking capacity of the device"}, c.scheme.device->breaking);
+    const auto own =
+        ledger.table({"Icn", "breaking capacity of the device"}, c.scheme.device->breaking);
     if (!backed(c)) return keeps_under(ledger, breaking_capacity_rule, c.setting.supply.pscc, own);
-    const auto board = ledger.table({"Icc", "conditional rating of a domestic board behind such a fuse"},
-                                    c.setting.catalogue->limits.assembly_conditional);
-    const auto limit = ledger.let({"Icn.backed", "what the board with its breaker can take"},
-                                  most(own, board));
+    const auto board =
+        ledger.table({"Icc", "conditional rating of a domestic board behind such a fuse"},
+                     c.setting.catalogue->limits.assembly_conditional);
+    const auto limit =
+        ledger.let({"Icn.backed", "what the board with its breaker can take"}, most(own, board));
     Finding<L> f = keeps_under(ledger, breaking_capacity_rule, c.setting.supply.pscc, limit);
     f.says = "backed up by the operator's fuse";
     return f;

@@ -25,7 +25,10 @@ template <class L>
 Finding<L> current_rating(L& ledger, const Case<L>& c) {
     // With In <= Iz fuses to BS 88 and breakers to BS EN 60898 also keep I2 <= 1.45 Iz (433.1.201);
     // for buried cable the 0.9 within Iz is what makes that true.
-    return keeps_under(ledger, current_rating_rule, ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme"), c.figures.iz);
+    return keeps_under(
+        ledger, current_rating_rule,
+        ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme"),
+        c.figures.iz);
 }
 
 template Finding<Silent> current_rating(Silent&, const Case<Silent>&);

@@ -8,7 +8,8 @@ using study::Stage;
 
 const RuleInfo disconnection_rule{
     "disconnection",
-    "an earth fault at the far end of the run clears in time on the system its armour is earthed to",
+    "an earth fault at the far end of the run clears in time on the system its armour is earthed "
+    "to",
     "411.3.2.3, 411.3.2.4, 411.4.4, 411.5.3",
     "Ω",
     Sees::both,
@@ -30,8 +31,8 @@ Finding<L> disconnection(L& ledger, const Case<L>& c) {
         const auto touch = ledger.table({"U.touch", "touch voltage allowed"}, limits.touch_voltage);
         const auto idn = ledger.stated({"IdN", "residual current rating of the RCD at the head"},
                                        c.scheme.rcd->sensitivity, "scheme");
-        const auto allowed = ledger.let(
-            {"Zs.rcd", "largest loop with that RCD", 0, "", "411.5.3"}, touch / idn);
+        const auto allowed =
+            ledger.let({"Zs.rcd", "largest loop with that RCD", 0, "", "411.5.3"}, touch / idn);
         Finding<L> f = keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
         f.says = "the RCD at the head of the run clears it";
         if (!within(c.scheme.rcd->longest.value.number(), time.value.number())) {
@@ -39,8 +40,7 @@ Finding<L> disconnection(L& ledger, const Case<L>& c) {
         }
         return f;
     }
-    const auto allowed =
-        study::largest_loop_for(ledger, c.setting, c.scheme, time.value);
+    const auto allowed = study::largest_loop_for(ledger, c.setting, c.scheme, time.value);
     return keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
 }
 

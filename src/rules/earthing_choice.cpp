@@ -39,7 +39,8 @@ bool wet_or_bare(const site::Building& b) {
         case Use::stable:
         case Use::animal_house:
         case Use::pool_house:
-        case Use::hot_tub: return true;
+        case Use::hot_tub:
+            return true;
         default:
             return b.wet_floor == Answer::yes || b.barefoot == Answer::yes ||
                    b.livestock == Answer::yes;
@@ -53,12 +54,15 @@ bool charges_vehicles(const site::Building& b) {
     return b.vehicle_outdoors == Answer::yes;
 }
 
-bool pools(const site::Building& b) { return use_of(b) == Use::pool_house || use_of(b) == Use::hot_tub; }
+bool pools(const site::Building& b) {
+    return use_of(b) == Use::pool_house || use_of(b) == Use::hot_tub;
+}
 
 /// What speaks against the supply's earth in this building; empty when nothing does.
 const char* objection(const site::Building& b, bool combined, bool extraneous) {
     if (movable(b)) {
-        return "this TN-S supply may be combined along the way, and a combined earth may not serve a "
+        return "this TN-S supply may be combined along the way, and a combined earth may not serve "
+               "a "
                "caravan or boat: ask the operator";
     }
     if (pools(b)) {
@@ -67,15 +71,18 @@ const char* objection(const site::Building& b, bool combined, bool extraneous) {
     }
     if (!combined) return "";
     if (wet_or_bare(b)) {
-        return "wet ground, bare feet or animals: if the supply loses its neutral, metal here becomes "
+        return "wet ground, bare feet or animals: if the supply loses its neutral, metal here "
+               "becomes "
                "live to the ground; an own electrode keeps clear of that";
     }
     if (charges_vehicles(b)) {
-        return "a vehicle charged in the open must not hang on the supply's combined earth without one "
+        return "a vehicle charged in the open must not hang on the supply's combined earth without "
+               "one "
                "of the ways 722.411.4.1 allows";
     }
     if (extraneous && b.construction && site::metallic(*b.construction)) {
-        return "a metal building in the ground on a combined earth: if the supply loses its neutral, "
+        return "a metal building in the ground on a combined earth: if the supply loses its "
+               "neutral, "
                "current flows through the frame into the ground";
     }
     return "";
@@ -88,14 +95,16 @@ Finding<L> earthing_choice(L&, const Case<L>& c) {
     const site::Building& b = *c.setting.building_facts;
     const bool combined = c.setting.supply.system == site::Earthing::tn_c_s;
     if (c.scheme.earthing != study::BuildingEarthing::supply_earth) {
-        return plain_finding<L>(earthing_choice_rule, Verdict::meets, "an electrode serves anywhere");
+        return plain_finding<L>(earthing_choice_rule, Verdict::meets,
+                                "an electrode serves anywhere");
     }
     if (movable(b) && combined) {
         return plain_finding<L>(earthing_choice_rule, Verdict::fails,
                                 "the supply's combined earth may not serve a caravan or a boat");
     }
     const char* against = objection(b, combined, c.setting.building.extraneous);
-    return plain_finding<L>(earthing_choice_rule, *against ? Verdict::caution : Verdict::meets, against);
+    return plain_finding<L>(earthing_choice_rule, *against ? Verdict::caution : Verdict::meets,
+                            against);
 }
 
 template Finding<Silent> earthing_choice(Silent&, const Case<Silent>&);

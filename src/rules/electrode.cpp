@@ -6,20 +6,20 @@ namespace toft::rules {
 
 using study::Stage;
 
-const RuleInfo electrode_rule{
-    "electrode",
-    "the electrode keeps metal below the touch voltage when a 30 mA RCD acts, and is low enough to last",
-    "411.5.3, Table 41.5, 542.2.4",
-    "Ω",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the electrode, the soil"};
+const RuleInfo electrode_rule{"electrode",
+                              "the electrode keeps metal below the touch voltage when a 30 mA RCD "
+                              "acts, and is low enough to last",
+                              "411.5.3, Table 41.5, 542.2.4",
+                              "Ω",
+                              Sees::run,
+                              Stage::none,
+                              false,
+                              false,
+                              Trend::none,
+                              Trend::none,
+                              Trend::none,
+                              Trend::none,
+                              "the electrode, the soil"};
 
 template <class L>
 Finding<L> electrode(L& ledger, const Case<L>& c) {
@@ -38,8 +38,9 @@ Finding<L> electrode(L& ledger, const Case<L>& c) {
     Finding<L> f = keeps_under(ledger, electrode_rule, ra, allowed);
     if (f.verdict == Verdict::meets && plain(ra) > limits.electrode_stable.value) {
         f.verdict = Verdict::caution;
-        f.says = "above 200 Ω an electrode may not stay low through a dry summer: drive it deeper or "
-                 "add rods";
+        f.says =
+            "above 200 Ω an electrode may not stay low through a dry summer: drive it deeper or "
+            "add rods";
     }
     return f;
 }

@@ -6,21 +6,21 @@ namespace toft::rules {
 
 using study::Stage;
 
-const RuleInfo feed_point_rule{
-    "feed-point",
-    "the place the run is fed from can take it: a way is free, the device is within what the board and "
-    "the operator's fuse allow",
-    "132.16, 314, 433",
-    "A",
-    Sees::head,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::worse,
-    "the house's board and the operator's fuse"};
+const RuleInfo feed_point_rule{"feed-point",
+                               "the place the run is fed from can take it: a way is free, the "
+                               "device is within what the board and "
+                               "the operator's fuse allow",
+                               "132.16, 314, 433",
+                               "A",
+                               Sees::head,
+                               Stage::none,
+                               false,
+                               false,
+                               Trend::none,
+                               Trend::none,
+                               Trend::none,
+                               Trend::worse,
+                               "the house's board and the operator's fuse"};
 
 template <class L>
 Finding<L> feed_point(L& ledger, const Case<L>& c) {
@@ -28,9 +28,10 @@ Finding<L> feed_point(L& ledger, const Case<L>& c) {
     const bool way = c.scheme.fed_from == site::FedFrom::spare_way;
     const Amperes most_allowed =
         way ? least(house.max_device, house.service_fuse_least) : house.service_fuse_least;
-    const auto in = ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme");
-    const auto limit =
-        ledger.stated({"In.max", "largest device there"}, most_allowed, "the board and the operator's fuse");
+    const auto in =
+        ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme");
+    const auto limit = ledger.stated({"In.max", "largest device there"}, most_allowed,
+                                     "the board and the operator's fuse");
     Finding<L> f = keeps_under(ledger, feed_point_rule, in, limit);
     if (f.verdict == Verdict::fails) f.says = "larger than the board or the operator's fuse allows";
     if (way && house.spare_ways < 1) {

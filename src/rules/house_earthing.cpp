@@ -35,7 +35,8 @@ Finding<L> house_earthing(L& ledger, const Case<L>& c) {
     Finding<L> bonding = reaches(ledger, house_earthing_rule, house.bonding_least, need);
     if (bonding.verdict == Verdict::fails) {
         bonding.verdict = Verdict::caution;
-        bonding.says = "the house's main bonding is, or may be, too small: look, and put it right first";
+        bonding.says =
+            "the house's main bonding is, or may be, too small: look, and put it right first";
         bonding.remedy = "house bonding upgrade";
         return bonding;
     }
@@ -43,8 +44,9 @@ Finding<L> house_earthing(L& ledger, const Case<L>& c) {
     Finding<L> earthing = reaches(ledger, house_earthing_rule, house.earthing_least, need);
     if (earthing.verdict == Verdict::fails) {
         earthing.verdict = Verdict::caution;
-        earthing.says = "the house's earthing conductor is, or may be, too small: look, and put it "
-                        "right first";
+        earthing.says =
+            "the house's earthing conductor is, or may be, too small: look, and put it "
+            "right first";
         earthing.remedy = "earthing conductor upgrade";
         return earthing;
     }

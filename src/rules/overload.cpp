@@ -6,24 +6,25 @@ namespace toft::rules {
 
 using study::Stage;
 
-const RuleInfo overload_rule{
-    "overload",
-    "the device carries the design current of the run",
-    "433.1.1 (i)",
-    "A",
-    Sees::head,
-    Stage::none,
-    true,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::worse,
-    Trend::better,
-    "the building's load and the allowance for later"};
+const RuleInfo overload_rule{"overload",
+                             "the device carries the design current of the run",
+                             "433.1.1 (i)",
+                             "A",
+                             Sees::head,
+                             Stage::none,
+                             true,
+                             false,
+                             Trend::none,
+                             Trend::none,
+                             Trend::worse,
+                             Trend::better,
+                             "the building's load and the allowance for later"};
 
 template <class L>
 Finding<L> overload(L& ledger, const Case<L>& c) {
-    return keeps_under(ledger, overload_rule, c.setting.ib, ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme"));
+    return keeps_under(
+        ledger, overload_rule, c.setting.ib,
+        ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme"));
 }
 
 template Finding<Silent> overload(Silent&, const Case<Silent>&);

@@ -23,8 +23,8 @@ const RuleInfo residual_current_rule{
 
 namespace {
 
-/// Every circuit of the outbuilding stands behind 30 mA in all schemes; what differs is what stands in
-/// front of the run.
+/// Every circuit of the outbuilding stands behind 30 mA in all schemes; what differs is what stands
+/// in front of the run.
 constexpr const char* board = "every circuit of the building stands behind a 30 mA RCD of its own";
 
 }  // namespace
@@ -32,24 +32,26 @@ constexpr const char* board = "every circuit of the building stands behind a 30 
 template <class L>
 Finding<L> residual_current(L& ledger, const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
-    const bool behind = c.scheme.fed_from == site::FedFrom::spare_way &&
-                        c.setting.house.behind_rcd > amperes(0);
+    const bool behind =
+        c.scheme.fed_from == site::FedFrom::spare_way && c.setting.house.behind_rcd > amperes(0);
     if (c.scheme.rcd) {
         const auto own = ledger.table({"IdN.board", "residual current rating at the building"},
                                       limits.residual_socket);
         const auto head = ledger.stated({"IdN", "residual current rating of the RCD at the head"},
                                         c.scheme.rcd->sensitivity, "scheme");
         const auto ratio = ledger.let({"ratio", "head over building"}, head / own);
-        Finding<L> f = reaches(ledger, residual_current_rule, ratio,
-                               ledger.table({"ratio.min", "ratio that lets the building's act first"},
-                                            limits.residual_ratio));
+        Finding<L> f =
+            reaches(ledger, residual_current_rule, ratio,
+                    ledger.table({"ratio.min", "ratio that lets the building's act first"},
+                                 limits.residual_ratio));
         f.says = board;
         if (!behind || f.verdict == Verdict::fails) return f;
     }
     if (behind) {
-        return plain_finding<L>(residual_current_rule, Verdict::caution,
-                                "the run would hang on the house's RCD: a fault out there takes the "
-                                "house's circuits with it, and either device may act first");
+        return plain_finding<L>(
+            residual_current_rule, Verdict::caution,
+            "the run would hang on the house's RCD: a fault out there takes the "
+            "house's circuits with it, and either device may act first");
     }
     return plain_finding<L>(residual_current_rule, Verdict::meets, board);
 }

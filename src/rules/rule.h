@@ -1,6 +1,6 @@
 #pragma once
-// What a rule is: a clause that turns figures into a finding. Physics is done before it (study), limits
-// are data; a rule compares, and says what its answer depends on.
+// What a rule is: a clause that turns figures into a finding. Physics is done before it (study),
+// limits are data; a rule compares, and says what its answer depends on.
 
 #include "study/figures.h"
 
@@ -18,8 +18,8 @@ enum class Trend { none, worse, better, either };
 
 const char* trend_word(Trend trend);
 
-/// Which choices of a scheme a rule looks at: what lies in the route and the earthing (the run), what
-/// stands at its head (device, place, residual current device), or both.
+/// Which choices of a scheme a rule looks at: what lies in the route and the earthing (the run),
+/// what stands at its head (device, place, residual current device), or both.
 enum class Sees { run, head, both };
 
 /// What a rule declares of itself. The search prunes and explains by this, never by name.
@@ -52,13 +52,13 @@ template <class L>
 struct Finding {
     const RuleInfo* rule = nullptr;
     Verdict verdict = Verdict::meets;
-    bool limited = false;        ///< there is a value and a limit
-    bool at_least = false;       ///< the value must reach the limit rather than keep under it
+    bool limited = false;   ///< there is a value and a limit
+    bool at_least = false;  ///< the value must reach the limit rather than keep under it
     double value = 0;
     double limit = 0;
-    ValueIn<L, double> use{};    ///< share of the limit; at most 1 when met
-    const char* says = "";       ///< why, where the figures alone do not tell
-    const char* remedy = "";     ///< item of the price book that would put it right
+    ValueIn<L, double> use{};  ///< share of the limit; at most 1 when met
+    const char* says = "";     ///< why, where the figures alone do not tell
+    const char* remedy = "";   ///< item of the price book that would put it right
 };
 
 /// Room for every rule's finding on one run, without allocation.

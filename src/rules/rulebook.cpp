@@ -45,7 +45,8 @@ const Rule* find_rule(const std::string& name) {
 }
 
 const char* edition() {
-    return "BS 7671:2018 up to Amendment 3:2024. Amendment 4:2026 governs since 15 October 2026; its "
+    return "BS 7671:2018 up to Amendment 3:2024. Amendment 4:2026 governs since 15 October 2026; "
+           "its "
            "tables were not seen.";
 }
 

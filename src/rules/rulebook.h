@@ -1,6 +1,6 @@
 #pragma once
-// All rules, in the order in which they are asked: first those that look at the run alone, then those
-// that look at its head alone, then the rest.
+// All rules, in the order in which they are asked: first those that look at the run alone, then
+// those that look at its head alone, then the rest.
 
 #include "rules/rule.h"
 

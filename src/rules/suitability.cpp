@@ -28,8 +28,10 @@ bool rated(site::LegMethod method) {
         case site::LegMethod::in_conduit:
         case site::LegMethod::in_trunking:
         case site::LegMethod::above_ceiling:
-        case site::LegMethod::overhead: return false;
-        default: return true;
+        case site::LegMethod::overhead:
+            return false;
+        default:
+            return true;
     }
 }
 
@@ -38,8 +40,8 @@ bool too_shallow(const study::LegSetting<L>& leg) {
     return leg.advice && site::buried(leg.method) && leg.depth_least < leg.advice->depth.value;
 }
 
-/// Smallest separate conductor for where it lies: bare of a duct in the ground, on a wall, or inside
-/// something that guards it.
+/// Smallest separate conductor for where it lies: bare of a duct in the ground, on a wall, or
+/// inside something that guards it.
 template <class L>
 const Cited<SquareMillimetres>& smallest_separate(const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
@@ -64,13 +66,15 @@ Finding<L> separate_finding(L& ledger, const Case<L>& c) {
 
 template <class L>
 Finding<L> suitability(L& ledger, const Case<L>& c) {
-    Finding<L> f = plain_finding<L>(suitability_rule, Verdict::meets,
-                                    "the armour is the earthed covering; it is earthed at the house");
+    Finding<L> f =
+        plain_finding<L>(suitability_rule, Verdict::meets,
+                         "the armour is the earthed covering; it is earthed at the house");
     if (c.scheme.separate) f = separate_finding(ledger, c);
     for (const auto& leg : c.setting.legs) {
         if (!rated(leg.method)) {
             f.verdict = Verdict::fails;
-            f.says = "no rating is tabulated for armoured cable laid that way; choose another method";
+            f.says =
+                "no rating is tabulated for armoured cable laid that way; choose another method";
         } else if (too_shallow(leg)) {
             f.verdict = heavier(f.verdict, Verdict::caution);
             if (f.verdict == Verdict::caution) {

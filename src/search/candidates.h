@@ -1,16 +1,17 @@
 #pragma once
-// Every buildable scheme of a run: earthing × cable × what serves as protective conductor × separate
-// conductor × device × place it is fed from × residual current device at the head. Nothing is left out
-// for being unlikely; what a job's wishes exclude is.
+// Every buildable scheme of a run: earthing × cable × what serves as protective conductor ×
+// separate conductor × device × place it is fed from × residual current device at the head. Nothing
+// is left out for being unlikely; what a job's wishes exclude is.
 
-#include "study/setting.h"
 #include "study/scheme.h"
+#include "study/setting.h"
 
 #include <vector>
 
 namespace toft::search {
 
-/// What may be chosen for a run, list by list. A scheme is one pick from each list that fits the others.
+/// What may be chosen for a run, list by list. A scheme is one pick from each list that fits the
+/// others.
 struct Shop {
     std::vector<study::BuildingEarthing> earthings;
     std::vector<const tables::Cable*> cables;

@@ -1,5 +1,6 @@
 #pragma once
-// One scheme against all rules. Nothing is remembered from scheme to scheme and nothing is allocated.
+// One scheme against all rules. Nothing is remembered from scheme to scheme and nothing is
+// allocated.
 
 #include "rules/rulebook.h"
 
@@ -11,8 +12,8 @@ struct Evaluation {
     study::Figures<Silent> figures;
     std::array<rules::Finding<Silent>, rules::rule_count> findings;
     rules::Verdict worst = rules::Verdict::meets;
-    double headroom = 1;                          ///< 1 minus the largest use of a graded rule
-    const rules::RuleInfo* governed_by = nullptr; ///< that rule
+    double headroom = 1;                           ///< 1 minus the largest use of a graded rule
+    const rules::RuleInfo* governed_by = nullptr;  ///< that rule
 };
 
 /// Takes a finding's use into account, if it is one that counts as headroom.

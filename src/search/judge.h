@@ -1,6 +1,6 @@
 #pragma once
-// Judging runs, heads and their pairs for one job: at the worse end of every open fact, and at kinder
-// ends where that fails.
+// Judging runs, heads and their pairs for one job: at the worse end of every open fact, and at
+// kinder ends where that fails.
 
 #include "search/search.h"
 
@@ -9,9 +9,9 @@ namespace toft::search {
 /// Findings of the rules that look at one part of a scheme, each part judged once.
 struct PartJudgement {
     std::array<rules::Finding<Silent>, rules::rule_count> findings;
-    study::Figures<Silent> figures;         ///< as far as no head is needed
+    study::Figures<Silent> figures;              ///< as far as no head is needed
     std::size_t first_hard = rules::rule_count;  ///< first rule that fails at every end
-    std::size_t failures = 0;               ///< rules that fail at the worse end
+    std::size_t failures = 0;                    ///< rules that fail at the worse end
 };
 
 class Judge {
@@ -33,7 +33,8 @@ public:
     bool may_meet(std::size_t index, const study::RunScheme& scheme) const;
 
     /// Facts on which `scheme` hangs, given the rules that are not known.
-    std::vector<std::string> hangs_on(const study::RunScheme& scheme, const Verdicts& verdicts) const;
+    std::vector<std::string> hangs_on(const study::RunScheme& scheme,
+                                      const Verdicts& verdicts) const;
 
 private:
     bool breaks(const study::RunScheme& scheme, const std::vector<std::size_t>& unsure,

@@ -26,8 +26,8 @@ bool equal(const Sound& a, const Sound& b) {
     return a.total == b.total && a.headroom == b.headroom && a.dependability == b.dependability;
 }
 
-/// Indices of those that nothing beats. In order of price only dearer ones can be beaten, so each is
-/// held against the best headroom met so far at its dependability or above.
+/// Indices of those that nothing beats. In order of price only dearer ones can be beaten, so each
+/// is held against the best headroom met so far at its dependability or above.
 std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
     std::vector<std::size_t> order(found.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
@@ -55,10 +55,12 @@ std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
 bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer) {
     const auto rank = [prefer](const Sound& s) {
         switch (prefer) {
-            case site::Prefer::headroom: return std::make_tuple(-s.headroom, s.total, -s.dependability);
+            case site::Prefer::headroom:
+                return std::make_tuple(-s.headroom, s.total, -s.dependability);
             case site::Prefer::dependability:
                 return std::make_tuple(-s.dependability, s.total, -s.headroom);
-            case site::Prefer::price: break;
+            case site::Prefer::price:
+                break;
         }
         return std::make_tuple(s.total, -s.headroom, -s.dependability);
     };
@@ -68,7 +70,8 @@ bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer) {
 }
 
 bool beats(const Sound& a, const Sound& b) {
-    if (a.total > b.total || a.headroom < b.headroom || a.dependability < b.dependability) return false;
+    if (a.total > b.total || a.headroom < b.headroom || a.dependability < b.dependability)
+        return false;
     return !equal(a, b) || a.order < b.order;
 }
 

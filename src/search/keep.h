@@ -1,6 +1,7 @@
 #pragma once
-// Which sound schemes are worth showing: those that nothing beats on price, headroom and dependability
-// at once, and the best of every combination of earthing, protective conductor and cable family.
+// Which sound schemes are worth showing: those that nothing beats on price, headroom and
+// dependability at once, and the best of every combination of earthing, protective conductor and
+// cable family.
 
 #include "search/search.h"
 

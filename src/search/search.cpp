@@ -77,7 +77,8 @@ private:
     void judge_heads() {
         head_parts_.resize(heads_.size());
         std::vector<std::string> keys;
-        for (const Head& head : heads_) keys.push_back(study::head_key(scheme_of(cores_.front(), head)));
+        for (const Head& head : heads_)
+            keys.push_back(study::head_key(scheme_of(cores_.front(), head)));
         const std::vector<long> order = places(keys);
         for (std::size_t i = 0; i < heads_.size(); ++i) {
             head_parts_[i].order = order[i];
@@ -165,7 +166,8 @@ private:
                 pair_findings_[i].verdict != Verdict::fails || judge_.may_meet(i, scheme)) {
                 continue;
             }
-            const bool alone = failures == 1 && part.judgement.failures == 0 && head.judgement.failures == 0;
+            const bool alone =
+                failures == 1 && part.judgement.failures == 0 && head.judgement.failures == 0;
             drop(scheme, i, pair_findings_[i], alone);
             return;
         }
@@ -202,7 +204,8 @@ private:
             const auto& finding = sees == Sees::run    ? part.judgement.findings[i]
                                   : sees == Sees::head ? head.judgement.findings[i]
                                                        : pair_findings_[i];
-            s.verdicts[i] = finding.verdict == Verdict::fails ? Verdict::not_known : finding.verdict;
+            s.verdicts[i] =
+                finding.verdict == Verdict::fails ? Verdict::not_known : finding.verdict;
             count_headroom(finding, s.headroom, s.governed_by);
         }
         const bool sure = failures + part.judgement.failures + head.judgement.failures == 0;
@@ -210,7 +213,8 @@ private:
     }
 
     /// The price of a scheme from that of its run with another head and of its head on another run.
-    price::Price<Silent> together(const price::Price<Silent>& run, const price::Price<Silent>& head) const {
+    price::Price<Silent> together(const price::Price<Silent>& run,
+                                  const price::Price<Silent>& head) const {
         price::Price<Silent> p = run;
         p.house_end = head.house_end;
         p.remedies = run.remedies + head.remedies;
@@ -242,7 +246,7 @@ private:
 
     void show(std::vector<Sound>& found) {
         const std::size_t shown = result_.contenders.size();
-        const std::size_t room = options_.all ? std::numeric_limits<std::size_t>::max()
+        const std::size_t room = options_.all            ? std::numeric_limits<std::size_t>::max()
                                  : options_.most > shown ? options_.most - shown
                                                          : 0;
         for (const Sound& s : kept(found, prefer_, room)) {

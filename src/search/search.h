@@ -1,7 +1,7 @@
 #pragma once
-// The search: every buildable scheme judged, the sound ones that nothing beats kept, the rest counted
-// with their nearest misses. Exact: no scheme is skipped on a guess. What rules declare they look at
-// lets one judgement stand for many schemes. Page: docs/methods/search.md.
+// The search: every buildable scheme judged, the sound ones that nothing beats kept, the rest
+// counted with their nearest misses. Exact: no scheme is skipped on a guess. What rules declare
+// they look at lets one judgement stand for many schemes. Page: docs/methods/search.md.
 
 #include "price/price.h"
 #include "search/candidates.h"
@@ -18,12 +18,12 @@ using Verdicts = std::array<rules::Verdict, rules::rule_count>;
 /// A scheme that is sound, or would be if open facts turned out well.
 struct Sound {
     study::RunScheme scheme;
-    double total = 0;          ///< price with tax, pounds
+    double total = 0;  ///< price with tax, pounds
     double headroom = 0;
     double dependability = 0;
-    long order = 0;            ///< place of its key among all keys of the search
+    long order = 0;  ///< place of its key among all keys of the search
     const rules::RuleInfo* governed_by = nullptr;
-    Verdicts verdicts{};       ///< a failure at the worse end reads not_known here
+    Verdicts verdicts{};  ///< a failure at the worse end reads not_known here
 };
 
 /// A scheme worth showing.
@@ -46,7 +46,7 @@ struct Dropped {
 struct Result {
     std::vector<Contender> contenders;  ///< unconditional first, each part in order of preference
     std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count
-    long candidates = 0;   ///< buildable schemes
+    long candidates = 0;                ///< buildable schemes
     long evaluated = 0;    ///< of them, judged one by one; the others fell with their run or head
     long sound = 0;        ///< schemes that meet every rule, kept or not
     long conditional = 0;  ///< schemes sound only if open facts turn out well

@@ -10,8 +10,9 @@ enum class Standing { measured, declared, assumed };
 
 const char* standing_word(Standing standing);
 
-/// A figure from `low` to `high` (equal when one figure was stated); not `known` when left out. What
-/// is not known is never replaced here: whoever calculates takes the rulebook's range and says so.
+/// A figure from `low` to `high` (equal when one figure was stated); not `known` when left out.
+/// What is not known is never replaced here: whoever calculates takes the rulebook's range and says
+/// so.
 template <class Q>
 struct Fact {
     bool known = false;

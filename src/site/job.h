@@ -21,34 +21,34 @@ struct NamedDevice {
 };
 
 struct HouseBoard {
-    Fact<double> spare_ways;       ///< 0 to 40
-    Fact<Amperes> max_device;      ///< largest device a way of the board may take
-    Fact<Amperes> behind_rcd;      ///< sensitivity of the RCD in front of the ways; 0 for none
+    Fact<double> spare_ways;   ///< 0 to 40
+    Fact<Amperes> max_device;  ///< largest device a way of the board may take
+    Fact<Amperes> behind_rcd;  ///< sensitivity of the RCD in front of the ways; 0 for none
 };
 
 struct Intake {
     int phases = 1;
     Volts u0{230};
     Earthing earthing = Earthing::tn_c_s;
-    Fact<Ohms> ze;                 ///< external earth fault loop, measured or otherwise
-    Fact<Ohms> ze_declared;        ///< the operator's declared maximum
+    Fact<Ohms> ze;           ///< external earth fault loop, measured or otherwise
+    Fact<Ohms> ze_declared;  ///< the operator's declared maximum
     Fact<Ohms> line_neutral_loop;
-    Fact<Amperes> pscc;            ///< line to neutral, at the origin
-    Fact<Amperes> pefc;            ///< line to earth, at the origin
+    Fact<Amperes> pscc;  ///< line to neutral, at the origin
+    Fact<Amperes> pefc;  ///< line to earth, at the origin
     std::optional<NamedDevice> service_fuse;
     Answer looped = Answer::unknown;
     Fact<SquareMillimetres> supply_neutral;  ///< the operator's, not the tails
     Fact<SquareMillimetres> tails;
     Fact<Metres> tails_length;
     Fact<SquareMillimetres> earthing_conductor;
-    Fact<SquareMillimetres> main_bonding;    ///< at the house; 0 for none
-    Fact<Ohms> electrode;          ///< the house's own, for TT
+    Fact<SquareMillimetres> main_bonding;  ///< at the house; 0 for none
+    Fact<Ohms> electrode;                  ///< the house's own, for TT
     HouseBoard board;
     Fact<Amperes> demand;
 };
 
 struct Ground {
-    std::string soil;              ///< a soil word of the tables; empty when not stated
+    std::string soil;  ///< a soil word of the tables; empty when not stated
     Fact<OhmMetres> resistivity;
     Fact<double> thermal_resistivity;  ///< K m/W
     Fact<Celsius> temperature;
@@ -64,10 +64,10 @@ struct Metalwork {
 };
 
 struct Electrode {
-    Fact<double> rods;             ///< number
-    Fact<Metres> length;           ///< of one rod in the ground
+    Fact<double> rods;    ///< number
+    Fact<Metres> length;  ///< of one rod in the ground
     Fact<Metres> diameter;
-    Fact<Ohms> resistance;         ///< measured; then the rods do not matter
+    Fact<Ohms> resistance;  ///< measured; then the rods do not matter
 };
 
 struct Circuit {
@@ -82,7 +82,7 @@ struct Circuit {
 struct Building {
     std::string id;
     std::string name;
-    bool origin = false;           ///< the building with the intake
+    bool origin = false;  ///< the building with the intake
     std::optional<Use> use;
     std::optional<Construction> construction;
     Answer stands_in_ground = Answer::unknown;
@@ -108,7 +108,7 @@ struct Building {
 struct Leg {
     LegMethod method = LegMethod::clipped;
     Fact<Metres> length;
-    Fact<Celsius> ambient;         ///< of the air, for legs not in the ground
+    Fact<Celsius> ambient;  ///< of the air, for legs not in the ground
     Fact<double> other_loaded_circuits;
     Fact<Metres> depth;
     std::optional<Surface> surface;
@@ -124,7 +124,7 @@ struct Run {
 };
 
 struct Wishes {
-    Fact<double> drop_run;         ///< per cent
+    Fact<double> drop_run;  ///< per cent
     Fact<double> drop_lighting;
     Fact<double> drop_other;
     std::vector<std::string> offer;  ///< cable families; empty for all
@@ -140,7 +140,8 @@ struct Job {
     std::vector<Building> buildings;
     std::vector<Run> runs;
     Wishes wishes;
-    std::vector<std::string> unused;  ///< what was stated but no calculation reads yet, in sentences
+    std::vector<std::string>
+        unused;  ///< what was stated but no calculation reads yet, in sentences
 };
 
 /// The building of that id, or null.

@@ -130,11 +130,12 @@ private:
             if (b.origin || b.load.known || b.load_w.known) continue;
             const std::string at = fmt::format("/buildings/{}", i);
             if (b.circuits.empty()) {
-                fault("no-load", at,
-                      fmt::format("say what {} will use: load_a in amperes, load_w in watts, or its "
-                                  "circuits",
-                                  b.id),
-                      "", {"load_a", "load_w", "circuits"});
+                fault(
+                    "no-load", at,
+                    fmt::format("say what {} will use: load_a in amperes, load_w in watts, or its "
+                                "circuits",
+                                b.id),
+                    "", {"load_a", "load_w", "circuits"});
             }
             for (std::size_t c = 0; c < b.circuits.size(); ++c) {
                 if (b.circuits[c].load_w.known || b.circuits[c].device) continue;

@@ -14,9 +14,10 @@ const Words& words<Earthing>() {
 
 template <>
 const Words& words<Use>() {
-    static const Words list{"shed",   "garage",       "store",      "office",  "studio",
-                            "workshop", "gym",        "greenhouse", "stable",  "animal house",
-                            "pool house", "hot tub",  "caravan pitch", "boat mooring", "other"};
+    static const Words list{"shed",          "garage",       "store",      "office",
+                            "studio",        "workshop",     "gym",        "greenhouse",
+                            "stable",        "animal house", "pool house", "hot tub",
+                            "caravan pitch", "boat mooring", "other"};
     return list;
 }
 
@@ -29,8 +30,9 @@ const Words& words<Construction>() {
 
 template <>
 const Words& words<Metal>() {
-    static const Words list{"water pipe", "gas pipe", "oil pipe",      "heating pipe", "structural steel",
-                            "frame",      "drain",    "lightning rod", "other"};
+    static const Words list{"water pipe",   "gas pipe",         "oil pipe",
+                            "heating pipe", "structural steel", "frame",
+                            "drain",        "lightning rod",    "other"};
     return list;
 }
 
@@ -42,8 +44,8 @@ const Words& words<ComesFrom>() {
 
 template <>
 const Words& words<LegMethod>() {
-    static const Words list{"clipped",       "tray",          "free air",       "in conduit",
-                            "in trunking",   "in insulation", "above ceiling",  "buried direct",
+    static const Words list{"clipped",        "tray",          "free air",      "in conduit",
+                            "in trunking",    "in insulation", "above ceiling", "buried direct",
                             "buried in duct", "overhead"};
     return list;
 }
@@ -57,10 +59,10 @@ const Words& words<Surface>() {
 
 template <>
 const Words& words<CircuitKind>() {
-    static const Words list{"socket ring", "socket radial", "lighting", "fixed load",
+    static const Words list{"socket ring", "socket radial", "lighting",         "fixed load",
                             "motor",       "welder",        "vehicle charging", "hot tub",
-                            "sauna",       "kiln",          "heat pump", "pump",
-                            "freezer",     "solar",         "battery",   "sub-board"};
+                            "sauna",       "kiln",          "heat pump",        "pump",
+                            "freezer",     "solar",         "battery",          "sub-board"};
     return list;
 }
 

@@ -9,24 +9,74 @@ namespace toft::site {
 
 enum class Earthing { tn_s, tn_c_s, tt };
 enum class Use {
-    shed, garage, store, office, studio, workshop, gym, greenhouse, stable, animal_house, pool_house,
-    hot_tub, caravan_pitch, boat_mooring, other
+    shed,
+    garage,
+    store,
+    office,
+    studio,
+    workshop,
+    gym,
+    greenhouse,
+    stable,
+    animal_house,
+    pool_house,
+    hot_tub,
+    caravan_pitch,
+    boat_mooring,
+    other
 };
 enum class Construction {
-    timber, brick, stone, insulated_panel, steel_frame, aluminium_frame, steel_container, canvas
+    timber,
+    brick,
+    stone,
+    insulated_panel,
+    steel_frame,
+    aluminium_frame,
+    steel_container,
+    canvas
 };
 enum class Metal {
-    water_pipe, gas_pipe, oil_pipe, heating_pipe, structural_steel, frame, drain, lightning_rod, other
+    water_pipe,
+    gas_pipe,
+    oil_pipe,
+    heating_pipe,
+    structural_steel,
+    frame,
+    drain,
+    lightning_rod,
+    other
 };
 enum class ComesFrom { ground, house, other_building };
 enum class LegMethod {
-    clipped, tray, free_air, in_conduit, in_trunking, in_insulation, above_ceiling, buried_direct,
-    buried_in_duct, overhead
+    clipped,
+    tray,
+    free_air,
+    in_conduit,
+    in_trunking,
+    in_insulation,
+    above_ceiling,
+    buried_direct,
+    buried_in_duct,
+    overhead
 };
 enum class Surface { lawn, bed, path, drive, patio, field, shared_path, road };
 enum class CircuitKind {
-    socket_ring, socket_radial, lighting, fixed_load, motor, welder, vehicle_charging, hot_tub, sauna,
-    kiln, heat_pump, pump, freezer, solar, battery, sub_board
+    socket_ring,
+    socket_radial,
+    lighting,
+    fixed_load,
+    motor,
+    welder,
+    vehicle_charging,
+    hot_tub,
+    sauna,
+    kiln,
+    heat_pump,
+    pump,
+    freezer,
+    solar,
+    battery,
+    sub_board
 };
 enum class Prefer { price, headroom, dependability };
 enum class FedFrom { spare_way, tails, new_board };

@@ -16,9 +16,8 @@ MetalPart judge_part(Settler& settler, const site::Metalwork& m, const std::stri
         m.insulating_section,
         {pointer + "/insulating_section", "an insulating section in the " + part.name, ""}, false);
     if (broken) return part;
-    const bool measured_high =
-        m.resistance_to_met.known && m.resistance_to_met.low > threshold &&
-        m.resistance_to_met.standing == site::Standing::measured;
+    const bool measured_high = m.resistance_to_met.known && m.resistance_to_met.low > threshold &&
+                               m.resistance_to_met.standing == site::Standing::measured;
     part.extraneous = !measured_high;
     const bool tied = settler.settle(
         m.bonded_at_house,
@@ -30,9 +29,12 @@ MetalPart judge_part(Settler& settler, const site::Metalwork& m, const std::stri
 /// Nobody has looked what enters: at the worse end something does, and it runs on to the house.
 template <class L>
 void unsurveyed(Settler& settler, Setting<L>& s, const std::string& at) {
-    const bool enters = settler.settle(
-        site::Answer::unknown, {at + "/metalwork", "metalwork from outside enters the building", ""}, true);
-    if (enters) s.building.parts.push_back({"metalwork that enters, if any,", at + "/metalwork", true, true});
+    const bool enters =
+        settler.settle(site::Answer::unknown,
+                       {at + "/metalwork", "metalwork from outside enters the building", ""}, true);
+    if (enters)
+        s.building.parts.push_back(
+            {"metalwork that enters, if any,", at + "/metalwork", true, true});
 }
 
 /// The building's own metal, where it is of metal or nobody said what it is made of.
@@ -41,14 +43,17 @@ void frame(Settler& settler, Setting<L>& s, const std::string& at) {
     const site::Building& b = *s.building_facts;
     if (!b.construction) {
         const bool metal = settler.settle(
-            site::Answer::unknown, {at + "/construction", "a metal building that stands in the ground", ""},
-            true);
-        if (metal) s.building.parts.push_back({"metal frame, if it has one,", at + "/construction", true, false});
+            site::Answer::unknown,
+            {at + "/construction", "a metal building that stands in the ground", ""}, true);
+        if (metal)
+            s.building.parts.push_back(
+                {"metal frame, if it has one,", at + "/construction", true, false});
         return;
     }
     if (!site::metallic(*b.construction)) return;
     const bool stands = settler.settle(
-        b.stands_in_ground, {at + "/stands_in_ground", "the metal building stands in the ground", ""}, true);
+        b.stands_in_ground,
+        {at + "/stands_in_ground", "the metal building stands in the ground", ""}, true);
     s.building.parts.push_back({site::word(*b.construction), at + "/construction", stands, false});
 }
 
@@ -90,8 +95,8 @@ void electrode(L& ledger, Settler& settler, Setting<L>& s, const std::string& at
     const site::Electrode& e = s.building_facts->electrode;
     const Name name{"RA", "the outbuilding's own electrode, the largest it may be"};
     if (e.resistance.known) {
-        const auto ra = settler.settle(
-            e.resistance, {at + "/electrode/resistance_ohm", "the electrode's resistance", "", "ohm"});
+        const auto ra = settler.settle(e.resistance, {at + "/electrode/resistance_ohm",
+                                                      "the electrode's resistance", "", "ohm"});
         s.building.ra_most = ledger.stated(name, ra.bounds.most, ra.from);
         return;
     }
@@ -107,11 +112,11 @@ void electrode(L& ledger, Settler& settler, Setting<L>& s, const std::string& at
     rods.diameter = e.diameter.known ? ledger.stated(diameter_name, e.diameter.low, "survey")
                                      : ledger.table(diameter_name, usual.rod_diameter);
     if (!e.length.known) {
-        s.assumed.push_back("where no rod is stated, the usual one is proposed for an own electrode");
+        s.assumed.push_back(
+            "where no rod is stated, the usual one is proposed for an own electrode");
     }
     rods.count = e.rods.known ? e.rods.low : 1;
-    s.building.ra_most =
-        earth::rod_resistance(ledger, name, s.catalogue->rod_parallel, rods);
+    s.building.ra_most = earth::rod_resistance(ledger, name, s.catalogue->rod_parallel, rods);
 }
 
 }  // namespace
@@ -121,25 +126,29 @@ void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
     const site::Building& b = *s.building_facts;
     const std::string at = fmt::format("/buildings/{}", site::building_index(*s.job, b.id));
     metalwork(settler, s, at);
-    const auto reach = settler.settle(
-        b.reach_of_house_earth,
-        {at + "/reach_of_house_earth_m", "distance from the building to anything on the house's earth",
-         "reach"});
+    const auto reach =
+        settler.settle(b.reach_of_house_earth,
+                       {at + "/reach_of_house_earth_m",
+                        "distance from the building to anything on the house's earth", "reach"});
     // Closer is worse: the worse end is the smaller distance.
-    s.building.reach_least = ledger.stated(
-        {"reach", "distance to the nearest thing on the house's earth"}, reach.bounds.least, reach.from);
+    s.building.reach_least =
+        ledger.stated({"reach", "distance to the nearest thing on the house's earth"},
+                      reach.bounds.least, reach.from);
     electrode(ledger, settler, s, at);
     if (!b.use) {
-        s.assumed.push_back("use not stated: taken as an ordinary outbuilding, no caravan, boat, pool, tub "
-                            "or stable");
+        s.assumed.push_back(
+            "use not stated: taken as an ordinary outbuilding, no caravan, boat, pool, tub "
+            "or stable");
     }
     const auto open = [](site::Answer a) { return a == site::Answer::unknown; };
     if (open(b.wet_floor) || open(b.barefoot) || open(b.livestock)) {
-        s.assumed.push_back("where not stated, the floor is taken as dry, people as shod, and no animals "
-                            "as kept there");
+        s.assumed.push_back(
+            "where not stated, the floor is taken as dry, people as shod, and no animals "
+            "as kept there");
     }
     if (open(b.vehicle_outdoors)) {
-        s.assumed.push_back("where not stated, no vehicle is taken to be charged in the open from there");
+        s.assumed.push_back(
+            "where not stated, no vehicle is taken to be charged in the open from there");
     }
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// How open facts are read. A fact that the survey leaves open, or states as an assumed range, is judged
-// at its worse end; other corners tell whether the answer hangs on it.
+// How open facts are read. A fact that the survey leaves open, or states as an assumed range, is
+// judged at its worse end; other corners tell whether the answer hangs on it.
 
 #include "base/citation.h"
 #include "site/fact.h"
@@ -11,8 +11,8 @@
 
 namespace toft::study {
 
-/// Which end of an open range serves: for each rule the worse, for each rule the better, or one and the
-/// same figure everywhere.
+/// Which end of an open range serves: for each rule the worse, for each rule the better, or one and
+/// the same figure everywhere.
 enum class End { worse, better, low, high };
 
 /// All open facts at one end, but for some named by pointer.
@@ -49,10 +49,14 @@ struct Bounds {
 template <class Q>
 Bounds<Q> at_end(End end, Q low, Q high) {
     switch (end) {
-        case End::better: return {low, high};
-        case End::low: return {low, low};
-        case End::high: return {high, high};
-        case End::worse: break;
+        case End::better:
+            return {low, high};
+        case End::low:
+            return {low, low};
+        case End::high:
+            return {high, high};
+        case End::worse:
+            break;
     }
     return {high, low};
 }

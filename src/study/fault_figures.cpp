@@ -14,7 +14,8 @@ using network::largest_loop;
 using network::smallest_loop;
 using tables::FaultHeat;
 
-/// A fault to the armour must clear, and the armour survive it, whether or not the scheme relies on it.
+/// A fault to the armour must clear, and the armour survive it, whether or not the scheme relies on
+/// it.
 bool armour_stands_alone(const RunScheme& scheme) { return !armour_serves(scheme.protective); }
 
 template <class L>
@@ -27,7 +28,8 @@ void largest_currents(L& ledger, const Setting<L>& s, const RunScheme& scheme, F
                               s.supply.ze_least);
     const auto zn = smallest_loop(ledger, {"Zn.far.least", "smallest line-neutral loop, far end"},
                                   s.supply.zn_least, cold.line + cold.line);
-    f.ln_far = fault_current(ledger, {"In.far", "largest line-neutral fault current, far end"}, c, u0, zn);
+    f.ln_far =
+        fault_current(ledger, {"In.far", "largest line-neutral fault current, far end"}, c, u0, zn);
     const auto ze = smallest_loop(ledger, {"Zs.far.least", "smallest earth fault loop, far end"},
                                   s.supply.ze_least, cold.line + cold.serving);
     f.le_far = fault_current(ledger, {"Ie.far", "largest earth fault current, far end"}, c, u0, ze);
@@ -39,13 +41,15 @@ void working_loop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figur
     f.r1_r2_cold = ledger.let({"R1.R2", "line and protective path of the run at 20 °C"},
                               cold.line.r + cold.serving.r);
     const auto hot = fault_path(ledger, s, scheme, Heat::working, s.length_most);
-    f.zs_far = largest_loop(ledger,
-                            {"Zs", "earth fault loop at the far end, conductors at working temperature",
-                             0, "", "411.4.4"},
-                            s.supply.ze_most, hot.line + hot.serving);
+    f.zs_far =
+        largest_loop(ledger,
+                     {"Zs", "earth fault loop at the far end, conductors at working temperature", 0,
+                      "", "411.4.4"},
+                     s.supply.ze_most, hot.line + hot.serving);
     if (!armour_stands_alone(scheme)) return;
-    const auto by_armour = largest_loop(ledger, {"Zs.armour", "loop of a fault to the armour, far end"},
-                                        s.supply.ze_most, hot.line + hot.armour);
+    const auto by_armour =
+        largest_loop(ledger, {"Zs.armour", "loop of a fault to the armour, far end"},
+                     s.supply.ze_most, hot.line + hot.armour);
     f.zs_far = ledger.let({"Zs.worse", "the larger of the two loops"}, most(f.zs_far, by_armour));
 }
 
@@ -54,23 +58,27 @@ void smallest_currents(L& ledger, const Setting<L>& s, const RunScheme& scheme, 
     const auto hot = fault_path(ledger, s, scheme, Heat::fault, s.length_most);
     const auto c = s.supply.c_min;
     const auto u0 = s.supply.u0;
-    f.ln_near_least = fault_current(ledger, {"In.near.least", "smallest line-neutral fault current, near end"},
-                                    c, u0, s.supply.zn_most);
-    f.le_near_least = fault_current(ledger, {"Ie.near.least", "smallest earth fault current, near end"}, c,
-                                    u0, s.supply.ze_most);
+    f.ln_near_least =
+        fault_current(ledger, {"In.near.least", "smallest line-neutral fault current, near end"}, c,
+                      u0, s.supply.zn_most);
+    f.le_near_least =
+        fault_current(ledger, {"Ie.near.least", "smallest earth fault current, near end"}, c, u0,
+                      s.supply.ze_most);
     const auto zn = largest_loop(ledger, {"Zn.far", "line-neutral loop at the far end, hot"},
                                  s.supply.zn_most, hot.line + hot.line);
-    f.ln_least =
-        fault_current(ledger, {"In.least", "smallest line-neutral fault current, far end"}, c, u0, zn);
+    f.ln_least = fault_current(ledger, {"In.least", "smallest line-neutral fault current, far end"},
+                               c, u0, zn);
     const auto ze = largest_loop(ledger, {"Zs.hot", "earth fault loop at the far end, hot"},
                                  s.supply.ze_most, hot.line + hot.serving);
-    f.le_least = fault_current(ledger, {"Ie.least", "smallest earth fault current, far end"}, c, u0, ze);
+    f.le_least =
+        fault_current(ledger, {"Ie.least", "smallest earth fault current, far end"}, c, u0, ze);
     f.arm_least = f.le_least;
     if (!armour_stands_alone(scheme)) return;
-    const auto alone = largest_loop(ledger, {"Zs.arm.hot", "loop of a fault to the armour, far end, hot"},
-                                    s.supply.ze_most, hot.line + hot.armour);
-    f.arm_least =
-        fault_current(ledger, {"Ie.arm", "smallest current of a fault to the armour"}, c, u0, alone);
+    const auto alone =
+        largest_loop(ledger, {"Zs.arm.hot", "loop of a fault to the armour, far end, hot"},
+                     s.supply.ze_most, hot.line + hot.armour);
+    f.arm_least = fault_current(ledger, {"Ie.arm", "smallest current of a fault to the armour"}, c,
+                                u0, alone);
 }
 
 /// Energies that faults along the run may let through.
@@ -92,9 +100,9 @@ public:
         const auto earth = earth_energy();
         const auto live = stands({"k2S2.live", "what a live core withstands"}, c().live,
                                  section({"S", "section of a core"}, scheme_.cable->section));
-        f_.heat_live =
-            ledger_.let({"heat.live", "fault heat over what the live cores withstand", 0, "", "434.5.2"},
-                        most(neutral, earth) / live);
+        f_.heat_live = ledger_.let(
+            {"heat.live", "fault heat over what the live cores withstand", 0, "", "434.5.2"},
+            most(neutral, earth) / live);
         path_heat(earth);
     }
 
@@ -111,7 +119,8 @@ private:
     Energy until_open(const Name& name, const ValueIn<L, Amperes>& i) {
         const auto own = by_device(name, i);
         if (!scheme_.rcd) return own;
-        const auto t = ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
+        const auto t =
+            ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
         return ledger_.let({"I2t.rcd", "energy until the RCD or the device has opened", name.part},
                            least(own, squared(i) * t));
     }
@@ -132,14 +141,15 @@ private:
 
     Energy energy_where_equal() {
         const auto i = device::operating_current(
-            ledger_, {"I.equal", "current at which device and RCD take as long", 6}, *scheme_.device,
-            scheme_.rcd->longest.value);
+            ledger_, {"I.equal", "current at which device and RCD take as long", 6},
+            *scheme_.device, scheme_.rcd->longest.value);
         if (plain(i) > plain(f_.le_near) || plain(i) <= plain(f_.arm_least)) {
             return ledger_.stated({"I2t", "no fault of the run has that current", 6},
                                   ampere_square_seconds(0), "figures");
         }
         // Just short of the current that trips a breaker at once, the RCD alone ends the fault.
-        const auto t = ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
+        const auto t =
+            ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
         return ledger_.let({"I2t", "energy of an earth fault just short of that current", 6},
                            squared(i) * t);
     }
@@ -153,24 +163,29 @@ private:
         return ledger_.stated(name, s, "scheme");
     }
 
-    /// Every conductor of the path must stand the whole energy: near the fault it may carry it alone.
+    /// Every conductor of the path must stand the whole energy: near the fault it may carry it
+    /// alone.
     void path_heat(const Energy& earth) {
-        const auto area = ledger_.table({"S.arm", "section of the armour"}, scheme_.cable->armour_area);
+        const auto area =
+            ledger_.table({"S.arm", "section of the armour"}, scheme_.cable->armour_area);
         auto weakest = stands({"k2S2.armour", "what the armour withstands", 1}, c().armour, area);
         if (core_serves(scheme_.protective)) {
-            weakest = least(weakest, stands({"k2S2.core", "what the protective core withstands", 2}, c().core,
-                                            section({"S.core", "section of the protective core"},
-                                                    scheme_.cable->section)));
+            weakest = least(
+                weakest, stands({"k2S2.core", "what the protective core withstands", 2}, c().core,
+                                section({"S.core", "section of the protective core"},
+                                        scheme_.cable->section)));
         }
         if (separate_serves(scheme_.protective)) {
-            weakest = least(weakest, stands({"k2S2.sep", "what the separate conductor withstands", 3},
-                                            c().separate,
-                                            section({"S.sep", "section of the separate conductor"},
-                                                    scheme_.separate->section)));
+            weakest =
+                least(weakest, stands({"k2S2.sep", "what the separate conductor withstands", 3},
+                                      c().separate,
+                                      section({"S.sep", "section of the separate conductor"},
+                                              scheme_.separate->section)));
         }
-        f_.heat_path = ledger_.let(
-            {"heat.path", "fault heat over what the weakest of the path withstands", 0, "", "543.1.3"},
-            earth / weakest);
+        f_.heat_path =
+            ledger_.let({"heat.path", "fault heat over what the weakest of the path withstands", 0,
+                         "", "543.1.3"},
+                        earth / weakest);
     }
 
     L& ledger_;
@@ -182,7 +197,8 @@ private:
 }  // namespace
 
 template <class L>
-void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& f) {
+void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
+                       Figures<L>& f) {
     largest_currents(ledger, setting, scheme, f);
     working_loop(ledger, setting, scheme, f);
     smallest_currents(ledger, setting, scheme, f);
@@ -193,7 +209,8 @@ void work_out_heat(L& ledger, const Setting<L>& setting, const RunScheme& scheme
     HeatWork<L>(ledger, setting, scheme, f).all();
 }
 
-template void work_out_currents(Silent&, const Setting<Silent>&, const RunScheme&, Figures<Silent>&);
+template void work_out_currents(Silent&, const Setting<Silent>&, const RunScheme&,
+                                Figures<Silent>&);
 template void work_out_currents(Recording&, const Setting<Recording>&, const RunScheme&,
                                 Figures<Recording>&);
 template void work_out_heat(Silent&, const Setting<Silent>&, const RunScheme&, Figures<Silent>&);

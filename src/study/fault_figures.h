@@ -8,7 +8,8 @@ namespace toft::study {
 
 /// Stage `current`: nothing here looks at the device.
 template <class L>
-void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& f);
+void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
+                       Figures<L>& f);
 
 /// Stage `heat`.
 template <class L>

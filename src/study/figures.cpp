@@ -25,10 +25,10 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
     ImpedanceIn<L> run;
     for (std::size_t i = 0; i < s.legs.size(); ++i) {
         const LegSetting<L>& leg = s.legs[i];
-        const auto part = cable::leg_drop(
-            ledger, s.catalogue->cable_constants, *scheme.cable,
-            cable::DropInput<L>{s.ib, leg.surroundings, leg.length, &leg.factors,
-                                static_cast<int>(i) + 1});
+        const auto part =
+            cable::leg_drop(ledger, s.catalogue->cable_constants, *scheme.cable,
+                            cable::DropInput<L>{s.ib, leg.surroundings, leg.length, &leg.factors,
+                                                static_cast<int>(i) + 1});
         run = i == 0 ? part.loop : run + part.loop;
     }
     run.r = ledger.let({"R.run", "resistance of line and neutral, all legs"}, run.r);

@@ -8,9 +8,9 @@
 
 namespace toft::study {
 
-/// How much has been worked out. Later stages need the earlier ones. Up to `current` nothing depends
-/// on the device, on where it stands or on a residual current device: the search works those stages
-/// out once for all heads of a run.
+/// How much has been worked out. Later stages need the earlier ones. Up to `current` nothing
+/// depends on the device, on where it stands or on a residual current device: the search works
+/// those stages out once for all heads of a run.
 enum class Stage { none, rating, drop, current, heat };
 
 /// Resistance states of the protective path and the line: at 20 °C as tests find it, at the highest
@@ -30,21 +30,24 @@ struct Figures {
     ValueIn<L, double> drop_percent{};
 
     // current: loops to the far end and what they drive
-    ValueIn<L, Ohms> zs_far{};       ///< earth fault, conductors at working temperature, the largest
-    ValueIn<L, Ohms> r1_r2_cold{};   ///< line and protective path of the run at 20 °C, as a test reads
-    ValueIn<L, Amperes> ln_near{};   ///< largest current, line to neutral, at the near end
-    ValueIn<L, Amperes> le_near{};   ///< … line to earth
+    ValueIn<L, Ohms> zs_far{};  ///< earth fault, conductors at working temperature, the largest
+    ValueIn<L, Ohms>
+        r1_r2_cold{};  ///< line and protective path of the run at 20 °C, as a test reads
+    ValueIn<L, Amperes> ln_near{};        ///< largest current, line to neutral, at the near end
+    ValueIn<L, Amperes> le_near{};        ///< … line to earth
     ValueIn<L, Amperes> ln_near_least{};  ///< smallest current, line to neutral, at the near end
     ValueIn<L, Amperes> le_near_least{};  ///< … line to earth
-    ValueIn<L, Amperes> ln_far{};    ///< largest, line to neutral, at the far end
-    ValueIn<L, Amperes> le_far{};    ///< … line to earth
-    ValueIn<L, Amperes> ln_least{};  ///< smallest, line to neutral, at the far end
-    ValueIn<L, Amperes> le_least{};  ///< … line to earth
-    ValueIn<L, Amperes> arm_least{}; ///< … line to the armour, through the armour alone
+    ValueIn<L, Amperes> ln_far{};         ///< largest, line to neutral, at the far end
+    ValueIn<L, Amperes> le_far{};         ///< … line to earth
+    ValueIn<L, Amperes> ln_least{};       ///< smallest, line to neutral, at the far end
+    ValueIn<L, Amperes> le_least{};       ///< … line to earth
+    ValueIn<L, Amperes> arm_least{};      ///< … line to the armour, through the armour alone
 
     // heat
-    ValueIn<L, Seconds> disconnection{};  ///< of the smallest earth fault, by the overcurrent device
-    ValueIn<L, double> heat_live{};  ///< worst I2t of a fault over what the live conductors withstand
+    ValueIn<L, Seconds>
+        disconnection{};  ///< of the smallest earth fault, by the overcurrent device
+    ValueIn<L, double>
+        heat_live{};  ///< worst I2t of a fault over what the live conductors withstand
     ValueIn<L, double> heat_path{};  ///< the same for the protective path and the armour
 };
 

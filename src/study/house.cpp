@@ -35,27 +35,31 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
         {"/intake/earthing_conductor_mm2", "the house's earthing conductor", "earthing_conductor"});
     out.earthing_most = ledger.stated({"Se", "earthing conductor of the house"},
                                       earthing.bounds.most, earthing.from);
-    out.earthing_least = ledger.stated({"Se.least", "earthing conductor of the house, the smallest"},
-                                       earthing.bounds.least, earthing.from);
+    out.earthing_least =
+        ledger.stated({"Se.least", "earthing conductor of the house, the smallest"},
+                      earthing.bounds.least, earthing.from);
     const auto bonding = settler.settle(
         in.main_bonding, {"/intake/main_bonding_mm2", "main bonding at the house", "main_bonding"});
     out.bonding_least = ledger.stated({"Sb", "main bonding at the house, the smallest it may be"},
                                       bonding.bounds.least, bonding.from);
     board(settler, *s.job, out.spare_ways, out.max_device, out.behind_rcd);
     if (!in.board.max_device.known) {
-        s.assumed.push_back("the house's board is assumed to take a device of the size named; read its label");
+        s.assumed.push_back(
+            "the house's board is assumed to take a device of the size named; read its label");
     }
     if (!in.board.behind_rcd.known) {
-        s.assumed.push_back("the ways of the house's board are assumed not to stand behind an RCD; look");
+        s.assumed.push_back(
+            "the ways of the house's board are assumed not to stand behind an RCD; look");
     }
     site::Fact<Amperes> fuse;
     if (in.service_fuse) fuse = {true, in.service_fuse->rating, in.service_fuse->rating};
-    const auto rating = settler.settle(
-        fuse, {"/intake/service_fuse", "the operator's fuse", "service_fuse"});
+    const auto rating =
+        settler.settle(fuse, {"/intake/service_fuse", "the operator's fuse", "service_fuse"});
     out.service_fuse_least = rating.bounds.least;  // the smaller fuse admits less
-    const bool backing_kind =
-        in.service_fuse && (in.service_fuse->standard == "BS 88-3" || in.service_fuse->standard == "BS 1361");
-    out.assembly_backed = backing_kind && in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
+    const bool backing_kind = in.service_fuse && (in.service_fuse->standard == "BS 88-3" ||
+                                                  in.service_fuse->standard == "BS 1361");
+    out.assembly_backed =
+        backing_kind && in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
 }
 
 template void prepare_house(Silent&, Settler&, Setting<Silent>&);

@@ -10,11 +10,16 @@ using site::LegMethod;
 Laying laying_of(LegMethod method) {
     switch (method) {
         case LegMethod::tray:
-        case LegMethod::free_air: return Laying::tray;
-        case LegMethod::in_insulation: return Laying::insulated;
-        case LegMethod::buried_direct: return Laying::direct;
-        case LegMethod::buried_in_duct: return Laying::duct;
-        default: return Laying::clipped;
+        case LegMethod::free_air:
+            return Laying::tray;
+        case LegMethod::in_insulation:
+            return Laying::insulated;
+        case LegMethod::buried_direct:
+            return Laying::direct;
+        case LegMethod::buried_in_duct:
+            return Laying::duct;
+        default:
+            return Laying::clipped;
     }
 }
 
@@ -26,40 +31,40 @@ const tables::DepthAdvice* advice_for(const tables::Catalogue& catalogue, const 
     return nullptr;
 }
 
-/// What surrounds the leg at this corner; hotter, drier, deeper and more crowded is worse. `shallowest`
-/// takes the least depth of a leg in the ground.
+/// What surrounds the leg at this corner; hotter, drier, deeper and more crowded is worse.
+/// `shallowest` takes the least depth of a leg in the ground.
 cable::Surroundings surround(Settler& settler, const site::Ground& ground, const site::Leg& leg,
                              const std::string& at, Metres& shallowest) {
     cable::Surroundings around;
     around.laying = laying_of(leg.method);
     const bool in_ground = cable::in_ground(around.laying);
     const auto temperature =
-        in_ground ? settler.settle(ground.temperature, {"/ground/temperature_c",
-                                                        "temperature of the ground",
-                                                        "ground_temperature"})
-                  : settler.settle(leg.ambient, {at + "/ambient_c", "temperature of the air",
-                                                 "air_temperature"});
+        in_ground
+            ? settler.settle(
+                  ground.temperature,
+                  {"/ground/temperature_c", "temperature of the ground", "ground_temperature"})
+            : settler.settle(leg.ambient,
+                             {at + "/ambient_c", "temperature of the air", "air_temperature"});
     around.temperature = temperature.bounds.most;
-    const auto others = settler.settle(
-        leg.other_loaded_circuits,
-        {at + "/other_loaded_circuits", "other loaded circuits beside the cable",
-         in_ground ? "grouped.buried" : "grouped"});
+    const auto others =
+        settler.settle(leg.other_loaded_circuits,
+                       {at + "/other_loaded_circuits", "other loaded circuits beside the cable",
+                        in_ground ? "grouped.buried" : "grouped"});
     around.circuits = 1 + others.bounds.most;
     if (in_ground) {
         around.thermal_resistivity =
             settler
-                .settle(ground.thermal_resistivity, {"/ground/thermal_resistivity_k_m_per_w",
-                                                     "thermal resistivity of the soil",
-                                                     "thermal_resistivity"})
+                .settle(ground.thermal_resistivity,
+                        {"/ground/thermal_resistivity_k_m_per_w", "thermal resistivity of the soil",
+                         "thermal_resistivity"})
                 .bounds.most;
-        const auto depth =
-            settler.settle(leg.depth, {at + "/depth_m", "depth of laying", "depth"});
+        const auto depth = settler.settle(leg.depth, {at + "/depth_m", "depth of laying", "depth"});
         around.depth = depth.bounds.most;
         shallowest = depth.bounds.least;
     }
     if (around.laying == Laying::insulated) {
-        around.in_insulation = leg.insulation_length.known ? leg.insulation_length.high
-                                                           : leg.length.high;
+        around.in_insulation =
+            leg.insulation_length.known ? leg.insulation_length.high : leg.length.high;
     }
     return around;
 }
@@ -87,8 +92,7 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.method = legs[i].method;
         out.laying = laying_of(legs[i].method);
         out.advice = advice_for(*s.catalogue, legs[i]);
-        cable::Surroundings around =
-            surround(settler, s.job->ground, legs[i], at, out.depth_least);
+        cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
         out.factors = cable::leg_factors(ledger, s.catalogue->cable_constants,
                                          s.catalogue->limits.buried_cc, around);
@@ -96,7 +100,8 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
                                          around.temperature, "survey or rulebook");
         const auto length = settler.settle(
             legs[i].length, {at + "/length_m", fmt::format("length of leg {}", number), "", "m"});
-        out.length = ledger.stated({"L", "length of the leg", number}, length.bounds.most, length.from);
+        out.length =
+            ledger.stated({"L", "length of the leg", number}, length.bounds.most, length.from);
         const auto shortest = ledger.stated({"L.least", "length of the leg, the shortest", number},
                                             length.bounds.least, length.from);
         s.length_most = i == 0 ? out.length : s.length_most + out.length;

@@ -4,8 +4,8 @@ namespace toft::study {
 
 namespace {
 
-/// A power factor that nobody stated is taken as 1, as the trade does when it divides watts by volts;
-/// the answer says so.
+/// A power factor that nobody stated is taken as 1, as the trade does when it divides watts by
+/// volts; the answer says so.
 double stated_power_factor(const site::Fact<double>& fact, bool& missing) {
     missing = missing || !fact.known;
     return fact.known ? fact.low : 1.0;
@@ -21,7 +21,8 @@ ValueIn<L, Amperes> circuits_current(L& ledger, const Setting<L>& s, bool& missi
         ++number;
         const Name name{"I", "current of a circuit", number};
         if (!circuit.load_w.known) {
-            sum = sum + ledger.stated(name, circuit.device->rating, "rating of the circuit's device");
+            sum =
+                sum + ledger.stated(name, circuit.device->rating, "rating of the circuit's device");
             continue;
         }
         const double pf = stated_power_factor(circuit.power_factor, missing);
@@ -35,7 +36,8 @@ ValueIn<L, Amperes> circuits_current(L& ledger, const Setting<L>& s, bool& missi
 template <class L>
 ValueIn<L, Amperes> present_current(L& ledger, const Setting<L>& s, bool& missing) {
     const site::Building& b = *s.building_facts;
-    if (b.load.known) return ledger.stated({"I.load", "load of the building"}, b.load.high, "survey");
+    if (b.load.known)
+        return ledger.stated({"I.load", "load of the building"}, b.load.high, "survey");
     if (!b.load_w.known) return circuits_current(ledger, s, missing);
     const double pf = stated_power_factor(b.power_factor, missing);
     const auto p = ledger.stated({"S.load", "apparent power of the building"},
@@ -68,8 +70,8 @@ ValueIn<L, double> drop_limit(L& ledger, const Setting<L>& s) {
         if (wish.known) return ledger.stated(name, wish.low, "wish");
         return ledger.table(name, rule);
     };
-    const auto run = pick({"drop.run", "drop allowed to the run", 0, "%"}, wishes.drop_run,
-                          limits.drop_run);
+    const auto run =
+        pick({"drop.run", "drop allowed to the run", 0, "%"}, wishes.drop_run, limits.drop_run);
     const auto other = pick({"drop.other", "drop allowed to any load", 0, "%", "525"},
                             wishes.drop_other, limits.drop_other);
     const Name result{"drop.limit", "drop the run may have", 0, "%", "525"};
@@ -98,8 +100,9 @@ void prepare_load(L& ledger, Settler&, Setting<L>& s) {
         ledger.stated({"cos.phi", "power factor of the load"}, whole_power_factor(s), "survey");
     s.drop_limit = drop_limit(ledger, s);
     if (missing) {
-        s.assumed.push_back("power factor not stated: watts over volts gives the current; motors and "
-                            "inverters draw more");
+        s.assumed.push_back(
+            "power factor not stated: watts over volts gives the current; motors and "
+            "inverters draw more");
     }
     if (!b.load.known && !b.load_w.known && b.circuits.size() > 1) {
         s.assumed.push_back("all circuits are taken together, without diversity");

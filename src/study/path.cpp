@@ -14,23 +14,24 @@ struct ConductorNames {
     Name r20, alpha, initial, final, mean, rise, r, z_r, z_x;
 };
 
-#define TOFT_NAMES(tag, state, what, when)                                                        \
-    ConductorNames {                                                                              \
-        {"r20." tag, "resistance of the " what " per metre at 20 °C"},                            \
-            {"alpha." tag, "temperature coefficient of the " what " at 20 °C"},                   \
-            {"ti." tag, "temperature of the " what " before a fault"},                            \
-            {"tf." tag, "highest temperature of the " what " after a fault"},                     \
-            {"tm." tag, "mean temperature of the " what " during a fault"},                       \
-            {"rise." tag "." state, "growth of resistance of the " what " " when},                \
-            {"r." tag "." state, "resistance of the " what " per metre " when},                   \
-            {"R." tag "." state, "resistance of the " what " " when}, {                           \
-            "X." tag "." state, "reactance of the " what                                          \
-        }                                                                                         \
+#define TOFT_NAMES(tag, state, what, when)                                         \
+    ConductorNames {                                                               \
+        {"r20." tag, "resistance of the " what " per metre at 20 °C"},             \
+            {"alpha." tag, "temperature coefficient of the " what " at 20 °C"},    \
+            {"ti." tag, "temperature of the " what " before a fault"},             \
+            {"tf." tag, "highest temperature of the " what " after a fault"},      \
+            {"tm." tag, "mean temperature of the " what " during a fault"},        \
+            {"rise." tag "." state, "growth of resistance of the " what " " when}, \
+            {"r." tag "." state, "resistance of the " what " per metre " when},    \
+            {"R." tag "." state, "resistance of the " what " " when}, {            \
+            "X." tag "." state, "reactance of the " what                           \
+        }                                                                          \
     }
 
 ConductorNames live_names(Heat heat) {
     if (heat == Heat::cold) return TOFT_NAMES("line", "cold", "line core", "at 20 °C");
-    if (heat == Heat::working) return TOFT_NAMES("line", "work", "line core", "at working temperature");
+    if (heat == Heat::working)
+        return TOFT_NAMES("line", "work", "line core", "at working temperature");
     return TOFT_NAMES("line", "fault", "line core", "during a fault");
 }
 
@@ -66,11 +67,11 @@ ParallelNames path_names(Heat heat) {
             {"X.path.fault", "reactance of the protective path"}};
 }
 
-/// Temperature of a conductor in that state: its initial temperature for a fault, or the mean of that
-/// and its final one.
+/// Temperature of a conductor in that state: its initial temperature for a fault, or the mean of
+/// that and its final one.
 template <class L>
-ValueIn<L, Celsius> state_temperature(L& ledger, const ConductorNames& names, const FaultHeat& limits,
-                                      Heat heat) {
+ValueIn<L, Celsius> state_temperature(L& ledger, const ConductorNames& names,
+                                      const FaultHeat& limits, Heat heat) {
     const auto initial = ledger.table(names.initial, limits.initial);
     if (heat == Heat::working) return initial;
     const auto final = ledger.table(names.final, limits.final);
@@ -99,7 +100,10 @@ template <class L>
 class PathBuilder {
 public:
     PathBuilder(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Heat heat)
-        : ledger_(ledger), constants_(setting.catalogue->cable_constants), scheme_(scheme), heat_(heat) {}
+        : ledger_(ledger),
+          constants_(setting.catalogue->cable_constants),
+          scheme_(scheme),
+          heat_(heat) {}
 
     ImpedanceIn<L> copper(const ConductorNames& names, const FaultHeat& limits,
                           const Cited<OhmsPerMetre>& r20, const ValueIn<L, Metres>& length) {
@@ -110,9 +114,11 @@ public:
 
     ImpedanceIn<L> armour(const ValueIn<L, Metres>& length) {
         const ConductorNames names = armour_names(heat_);
-        const auto r = per_metre(
-            ledger_, names, {constants_.steel, constants_.armour, scheme_.cable->armour_r20}, heat_);
-        const auto x = ledger_.table({"x.arm", "reactance of armour per metre"}, constants_.armour_x);
+        const auto r =
+            per_metre(ledger_, names,
+                      {constants_.steel, constants_.armour, scheme_.cable->armour_r20}, heat_);
+        const auto x =
+            ledger_.table({"x.arm", "reactance of armour per metre"}, constants_.armour_x);
         const auto whole_x = ledger_.let(names.z_x, x * length);
         // Cold is what a tester's direct current reads, and what bounds the largest fault.
         if (heat_ == Heat::cold) return {ledger_.let(names.z_r, r * length), whole_x};
@@ -144,13 +150,22 @@ FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const RunScheme& s
     path.core = path.line;
     path.armour = build.armour(length);
     if (scheme.separate) {
-        path.separate = build.copper(separate_names(heat), c.separate, scheme.separate->r20, length);
+        path.separate =
+            build.copper(separate_names(heat), c.separate, scheme.separate->r20, length);
     }
     switch (scheme.protective) {
-        case Protective::armour: path.serving = path.armour; break;
-        case Protective::core: path.serving = path.core; break;
-        case Protective::core_and_armour: path.serving = build.beside(path.core, path.armour); break;
-        case Protective::separate: path.serving = path.separate; break;
+        case Protective::armour:
+            path.serving = path.armour;
+            break;
+        case Protective::core:
+            path.serving = path.core;
+            break;
+        case Protective::core_and_armour:
+            path.serving = build.beside(path.core, path.armour);
+            break;
+        case Protective::separate:
+            path.serving = path.separate;
+            break;
         case Protective::armour_and_separate:
             path.serving = build.beside(path.separate, path.armour);
             break;

@@ -5,12 +5,12 @@
 
 namespace toft::study {
 
-/// Impedances of the whole run at one state of heat. `serving` is what the scheme relies on; `armour`
-/// alone is what a fault to an armour that does not serve goes back through.
+/// Impedances of the whole run at one state of heat. `serving` is what the scheme relies on;
+/// `armour` alone is what a fault to an armour that does not serve goes back through.
 template <class L>
 struct FaultPath {
     ImpedanceIn<L> line;
-    ImpedanceIn<L> core;      ///< protective core of the cable
+    ImpedanceIn<L> core;  ///< protective core of the cable
     ImpedanceIn<L> armour;
     ImpedanceIn<L> separate;  ///< separate protective conductor
     ImpedanceIn<L> serving;

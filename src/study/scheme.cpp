@@ -18,27 +18,36 @@ std::string joined(std::string words) {
 std::string device_key(const tables::Device& d) {
     const std::string rating = significant(d.rating.number(), 6);
     if (d.fuse()) return fmt::format("fuse-{}", rating);
-    return fmt::format("{}{}-{}kA", d.curve, rating, significant(d.breaking.value.number() / 1000, 4));
+    return fmt::format("{}{}-{}kA", d.curve, rating,
+                       significant(d.breaking.value.number() / 1000, 4));
 }
 
 }  // namespace
 
 const char* earthing_word(BuildingEarthing earthing) {
     switch (earthing) {
-        case BuildingEarthing::supply_earth: return "supply earth";
-        case BuildingEarthing::shared_electrode: return "shared electrode";
-        case BuildingEarthing::own_electrode: return "own electrode";
+        case BuildingEarthing::supply_earth:
+            return "supply earth";
+        case BuildingEarthing::shared_electrode:
+            return "shared electrode";
+        case BuildingEarthing::own_electrode:
+            return "own electrode";
     }
     return "";
 }
 
 const char* protective_word(Protective protective) {
     switch (protective) {
-        case Protective::armour: return "armour";
-        case Protective::core: return "core";
-        case Protective::core_and_armour: return "core and armour";
-        case Protective::separate: return "separate conductor";
-        case Protective::armour_and_separate: return "armour and separate conductor";
+        case Protective::armour:
+            return "armour";
+        case Protective::core:
+            return "core";
+        case Protective::core_and_armour:
+            return "core and armour";
+        case Protective::separate:
+            return "separate conductor";
+        case Protective::armour_and_separate:
+            return "armour and separate conductor";
     }
     return "";
 }

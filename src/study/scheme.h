@@ -38,8 +38,8 @@ struct RunScheme {
     site::FedFrom fed_from = site::FedFrom::tails;
     const tables::RunRcd* rcd = nullptr;  ///< residual current device at the head of the run
 
-    /// The armour is always earthed at the near end; at the far end only if it serves and the building
-    /// shares that earth.
+    /// The armour is always earthed at the near end; at the far end only if it serves and the
+    /// building shares that earth.
     bool armour_at_far_end() const {
         return armour_serves(protective) && earthing != BuildingEarthing::own_electrode;
     }

@@ -1,7 +1,7 @@
 #pragma once
-// A job made ready for calculation: every fact a figure (or the end of its range that this corner asks
-// for), every leg with its factors. Prepared once a job and corner; the search then judges schemes
-// against it without looking at the job again.
+// A job made ready for calculation: every fact a figure (or the end of its range that this corner
+// asks for), every leg with its factors. Prepared once a job and corner; the search then judges
+// schemes against it without looking at the job again.
 
 #include "cable/rating.h"
 #include "site/job.h"
@@ -39,12 +39,12 @@ struct SupplySetting {
     ValueIn<L, Volts> u0{};
     ValueIn<L, double> c_min{};
     ValueIn<L, double> c_max{};
-    ValueIn<L, Ohms> ze_most{};    ///< external earth fault loop
+    ValueIn<L, Ohms> ze_most{};  ///< external earth fault loop
     ValueIn<L, Ohms> ze_least{};
-    ValueIn<L, Ohms> zn_most{};    ///< external line-neutral loop
+    ValueIn<L, Ohms> zn_most{};  ///< external line-neutral loop
     ValueIn<L, Ohms> zn_least{};
-    ValueIn<L, Amperes> pscc{};    ///< largest fault current at the origin
-    ValueIn<L, Ohms> ra_most{};    ///< the house's electrode (TT)
+    ValueIn<L, Amperes> pscc{};  ///< largest fault current at the origin
+    ValueIn<L, Ohms> ra_most{};  ///< the house's electrode (TT)
     ValueIn<L, Ohms> ra_least{};
 };
 
@@ -56,16 +56,17 @@ struct HouseSetting {
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
     double spare_ways = 0;
     Amperes max_device;
-    Amperes behind_rcd;            ///< 0 for none
-    Amperes service_fuse_least;    ///< rating of the operator's fuse, the smallest it may be
-    bool assembly_backed = false;  ///< service fuse of a kind and size that backs up a domestic board
+    Amperes behind_rcd;          ///< 0 for none
+    Amperes service_fuse_least;  ///< rating of the operator's fuse, the smallest it may be
+    bool assembly_backed =
+        false;  ///< service fuse of a kind and size that backs up a domestic board
 };
 
 template <class L>
 struct BuildingSetting {
     std::vector<MetalPart> parts;
-    bool extraneous = false;       ///< any part is
-    bool bridged = false;          ///< any part bridges
+    bool extraneous = false;           ///< any part is
+    bool bridged = false;              ///< any part bridges
     ValueIn<L, Metres> reach_least{};  ///< distance to the nearest thing on the house's earth
     ValueIn<L, Ohms> ra_most{};        ///< own electrode
 };
@@ -82,11 +83,11 @@ struct Setting {
     std::vector<LegSetting<L>> legs;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
-    ValueIn<L, Amperes> ib{};           ///< design current of the run
+    ValueIn<L, Amperes> ib{};  ///< design current of the run
     ValueIn<L, double> power_factor{};
-    ValueIn<L, double> drop_limit{};    ///< per cent, for the run
-    std::vector<OpenFact> open;         ///< facts that were read from a range
-    std::vector<std::string> assumed;   ///< what was taken for granted, in sentences
+    ValueIn<L, double> drop_limit{};   ///< per cent, for the run
+    std::vector<OpenFact> open;        ///< facts that were read from a range
+    std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
 };
 
 /// Prepares run `run_index` of `job`. Job and catalogue must outlive the setting.

@@ -1,6 +1,6 @@
 #pragma once
-// Turning facts into figures for one corner: a stated figure is itself, an assumed or missing one takes
-// the end of its range that the corner asks for and is listed as open.
+// Turning facts into figures for one corner: a stated figure is itself, an assumed or missing one
+// takes the end of its range that the corner asks for and is listed as open.
 
 #include "study/setting.h"
 
@@ -15,7 +15,7 @@ namespace toft::study {
 struct FactName {
     std::string pointer;
     std::string says;
-    const char* range;  ///< key of rules/unknown.csv; empty when the fact has no range
+    const char* range;      ///< key of rules/unknown.csv; empty when the fact has no range
     const char* unit = "";  ///< of a stated range, where the rulebook has none
 };
 
@@ -39,8 +39,8 @@ public:
         const tables::OpenRange* range = tables::find_open_range(catalogue_, name.range);
         if (!range) return {{}, "not stated", false};
         if (range->low.value < range->high.value) {
-            open_.push_back({name.pointer, name.says, range->low.value, range->high.value, range->unit,
-                             false, range->low.citation});
+            open_.push_back({name.pointer, name.says, range->low.value, range->high.value,
+                             range->unit, false, range->low.citation});
         }
         return {at_end(corner_.at(name.pointer), Q(range->low.value * unit),
                        Q(range->high.value * unit)),
@@ -57,7 +57,8 @@ private:
         if (!open) return {{fact.high, fact.low}, site::standing_word(fact.standing), true};
         const tables::OpenRange* range = tables::find_open_range(catalogue_, name.range);
         open_.push_back({name.pointer, name.says, number_of(fact.low) / unit,
-                         number_of(fact.high) / unit, range ? range->unit : name.unit, true, nullptr});
+                         number_of(fact.high) / unit, range ? range->unit : name.unit, true,
+                         nullptr});
         return {at_end(corner_.at(name.pointer), fact.low, fact.high), "assumed range", true};
     }
 

@@ -14,15 +14,17 @@ template <class L>
 void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
     const site::Intake& in = s.job->intake;
     SupplySetting<L>& out = s.supply;
-    const Name most_name{"Ze", "external earth fault loop, the largest it may be", 0, "", "411.4.4"};
+    const Name most_name{"Ze", "external earth fault loop, the largest it may be", 0, "",
+                         "411.4.4"};
     const Name least_name{"Ze.least", "external earth fault loop, the smallest it may be"};
     if (in.earthing == Earthing::tt && !in.ze.known) {
         const auto source = ledger.table({"R.source", "source electrode of the distributor"},
                                          s.catalogue->limits.declared_tt_source);
         out.ze_most = ledger.let(most_name, out.ra_most + source);
         out.ze_least = ledger.let(least_name, out.ra_least * 1.0);
-        s.assumed.push_back("the loop of the TT supply is taken from the house electrode and the "
-                            "declared source electrode; measure it");
+        s.assumed.push_back(
+            "the loop of the TT supply is taken from the house electrode and the "
+            "declared source electrode; measure it");
         return;
     }
     const char* range = in.earthing == Earthing::tn_s ? "ze.tn-s" : "ze.tn-c-s";
@@ -41,8 +43,9 @@ void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
     if (in.ze.known && in.ze_declared.known && in.ze_declared.high > bounds.most) {
         bounds.most = in.ze_declared.high;
         from = "declared; the measured value is lower";
-        s.assumed.push_back("the declared Ze is worse than the measured one for clearing faults and is used "
-                            "there; the measured one serves for the largest fault");
+        s.assumed.push_back(
+            "the declared Ze is worse than the measured one for clearing faults and is used "
+            "there; the measured one serves for the largest fault");
     }
     out.ze_most = ledger.stated(most_name, bounds.most, from);
     out.ze_least = ledger.stated(least_name, bounds.least, settled.from);
@@ -53,14 +56,15 @@ template <class L>
 void no_less_than_declared(L& ledger, Setting<L>& s) {
     const site::Fact<Amperes>& pscc = s.job->intake.pscc;
     if (!pscc.known || pscc.standing != site::Standing::declared) return;
-    const auto current =
-        ledger.stated({"Ipf.declared", "declared fault current at the origin"}, pscc.high, "declared");
-    s.supply.zn_least = ledger.let({"Zn.least.declared", "line-neutral loop at the declared fault current"},
-                                   least(s.supply.zn_least, s.supply.u0 / current));
+    const auto current = ledger.stated({"Ipf.declared", "declared fault current at the origin"},
+                                       pscc.high, "declared");
+    s.supply.zn_least =
+        ledger.let({"Zn.least.declared", "line-neutral loop at the declared fault current"},
+                   least(s.supply.zn_least, s.supply.u0 / current));
 }
 
-/// Line-neutral loop: stated, else from the stated fault current, else (TN-C-S) the earth loop, whose
-/// return is the same conductor up to the origin, else the rulebook's range.
+/// Line-neutral loop: stated, else from the stated fault current, else (TN-C-S) the earth loop,
+/// whose return is the same conductor up to the origin, else the rulebook's range.
 template <class L>
 void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
     const site::Intake& in = s.job->intake;
@@ -83,11 +87,12 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
         out.zn_most = ledger.let(most_name, out.ze_most * 1.0);
         out.zn_least = ledger.let(least_name, out.ze_least * 1.0);
         no_less_than_declared(ledger, s);
-        s.assumed.push_back("on TN-C-S the line-neutral loop at the origin is taken as equal to Ze");
+        s.assumed.push_back(
+            "on TN-C-S the line-neutral loop at the origin is taken as equal to Ze");
         return;
     }
-    const auto settled = settler.settle(in.line_neutral_loop,
-                                        {zn_pointer, "line-neutral loop at the origin", "ln_loop.tt"});
+    const auto settled = settler.settle(
+        in.line_neutral_loop, {zn_pointer, "line-neutral loop at the origin", "ln_loop.tt"});
     out.zn_most = ledger.stated(most_name, settled.bounds.most, settled.from);
     out.zn_least = ledger.stated(least_name, settled.bounds.least, settled.from);
     if (!in.line_neutral_loop.known) no_less_than_declared(ledger, s);
@@ -107,12 +112,12 @@ void fault_level(L& ledger, Settler& settler, Setting<L>& s) {
         return;
     }
     const bool line = in.pscc.known;
-    const auto settled = settler.settle(
-        line ? in.pscc : in.pefc,
-        {line ? pscc_pointer : "/intake/pefc_ka", "prospective fault current at the origin", "pscc"},
-        1000);
-    const auto stated =
-        ledger.stated({"Ipf.stated", "fault current at the origin"}, settled.bounds.most, settled.from);
+    const auto settled = settler.settle(line ? in.pscc : in.pefc,
+                                        {line ? pscc_pointer : "/intake/pefc_ka",
+                                         "prospective fault current at the origin", "pscc"},
+                                        1000);
+    const auto stated = ledger.stated({"Ipf.stated", "fault current at the origin"},
+                                      settled.bounds.most, settled.from);
     out.pscc = line ? ledger.let(name, most(stated, from_earth))
                     : ledger.let(name, most(stated, from_neutral));
 }
@@ -134,8 +139,8 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
             {in.electrode.known || !in.ze.known ? "/intake/electrode_ohm" : ze_pointer,
              "resistance of the house's electrode", "electrode.house"});
         s.supply.ra_most = ledger.stated(ra_name, ra.bounds.most, ra.from);
-        s.supply.ra_least = ledger.stated({"RA.house.least", "electrode of the house, the smallest"},
-                                          ra.bounds.least, ra.from);
+        s.supply.ra_least = ledger.stated(
+            {"RA.house.least", "electrode of the house, the smallest"}, ra.bounds.least, ra.from);
     } else {
         s.supply.ra_most = ledger.stated(ra_name, ohms(0), "not a TT supply");
         s.supply.ra_least = s.supply.ra_most;

@@ -17,8 +17,8 @@ enum class Family { armoured_xlpe_copper };
 
 const char* family_word(Family family);
 
-/// Installation reference methods with tabulated ratings: clipped direct, in free air or on tray, in
-/// the ground.
+/// Installation reference methods with tabulated ratings: clipped direct, in free air or on tray,
+/// in the ground.
 enum class ReferenceMethod { c, e, d };
 inline constexpr std::size_t reference_methods = 3;
 
@@ -39,7 +39,8 @@ struct Cable {
     Cited<SquareMillimetres> armour_area;
     Cited<Metres> overall;
     std::array<Cited<Amperes>, reference_methods> rating;
-    Cited<OhmsPerMetre> drop_r;  ///< tabulated mV/A/m, resistive part, line and neutral together, hot
+    Cited<OhmsPerMetre>
+        drop_r;  ///< tabulated mV/A/m, resistive part, line and neutral together, hot
     Cited<OhmsPerMetre> drop_x;  ///< reactive part
 };
 
@@ -65,8 +66,8 @@ struct CableConstants {
     FaultHeat core;
     FaultHeat armour;
     FaultHeat separate;
-    Cited<double> armour_ac_factor;     ///< a.c. over d.c. resistance of the armour
-    Cited<OhmsPerMetre> armour_x;       ///< reactance of the armour loop
+    Cited<double> armour_ac_factor;          ///< a.c. over d.c. resistance of the armour
+    Cited<OhmsPerMetre> armour_x;            ///< reactance of the armour loop
     std::vector<TablePoint> ambient_air;     ///< Ca over °C
     std::vector<TablePoint> ambient_ground;  ///< Ca over °C
     std::vector<TablePoint> soil_direct;     ///< Cs over K m/W

@@ -96,8 +96,8 @@ Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text) {
     }
     if (scanner.open_quote()) faults.push_back(table_fault(name, 1, "a quote is never closed"));
     if (scanner.stray_quote() != 0) {
-        faults.push_back(table_fault(name, scanner.stray_quote(),
-                                     "a quote stands in the middle of a cell"));
+        faults.push_back(
+            table_fault(name, scanner.stray_quote(), "a quote stands in the middle of a cell"));
     }
     if (!faults.empty()) return failed(std::move(faults));
     return table;

@@ -21,8 +21,8 @@ struct Device {
     std::string standard;  ///< "BS 88-3", "BS EN 60898"
     std::string curve;     ///< "B", "C"; empty for a fuse
     Amperes rating;
-    Cited<Amperes> breaking;            ///< rated breaking capacity
-    std::vector<CurvePoint> points;     ///< by falling time, rising current
+    Cited<Amperes> breaking;                                ///< rated breaking capacity
+    std::vector<CurvePoint> points;                         ///< by falling time, rising current
     std::optional<Cited<AmpereSquareSeconds>> let_through;  ///< limit at faults up to `breaking`
 
     bool fuse() const { return curve.empty(); }

@@ -51,7 +51,8 @@ private:
                          });
     }
 
-    /// Calls `set(cable, row)` for every cable of the row's section (and cores, where a column says).
+    /// Calls `set(cable, row)` for every cable of the row's section (and cores, where a column
+    /// says).
     template <class Set>
     void each(Sheet& sheet, bool by_cores, const Set& set) {
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
@@ -143,9 +144,8 @@ private:
         split("cable/factor_ambient.csv", "place", "temperature_c", [&](const std::string& w) {
             return w == "air" ? &k.ambient_air : &k.ambient_ground;
         });
-        split("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w", [&](const std::string& w) {
-            return w == "direct" ? &k.soil_direct : &k.soil_duct;
-        });
+        split("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w",
+              [&](const std::string& w) { return w == "direct" ? &k.soil_direct : &k.soil_duct; });
         split("cable/factor_depth.csv", "laying", "depth_m", [&](const std::string& w) {
             return w == "direct" ? &k.depth_direct : &k.depth_duct;
         });
@@ -180,7 +180,8 @@ private:
 
 const char* family_word(Family family) {
     switch (family) {
-        case Family::armoured_xlpe_copper: return "armoured XLPE copper";
+        case Family::armoured_xlpe_copper:
+            return "armoured XLPE copper";
     }
     return "";
 }
@@ -193,7 +194,8 @@ void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
                            cable.rating[0].citation && cable.rating[1].citation &&
                            cable.rating[2].citation;
         if (!whole) {
-            faults.push_back({"data", "cable/",
+            faults.push_back({"data",
+                              "cable/",
                               fmt::format("the tables are incomplete for {} x {} mm2", cable.cores,
                                           cable.section.number()),
                               "",

@@ -29,7 +29,8 @@ void read_curves(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     Sheet sheet(files, "device/curve.csv", catalogue.citations, faults);
     for (std::size_t i = 0; i < sheet.rows(); ++i) {
         for (Device& device : catalogue.devices) {
-            if (device.standard != sheet.word(i, "standard") || device.curve != curve_of(sheet, i) ||
+            if (device.standard != sheet.word(i, "standard") ||
+                device.curve != curve_of(sheet, i) ||
                 device.rating.number() != sheet.number(i, "rating_a")) {
                 continue;
             }
@@ -41,7 +42,8 @@ void read_curves(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
         std::stable_sort(device.points.begin(), device.points.end(),
                          [](const CurvePoint& a, const CurvePoint& b) { return b.time < a.time; });
         if (device.points.size() < 2) {
-            faults.push_back({"data", "device/curve.csv",
+            faults.push_back({"data",
+                              "device/curve.csv",
                               fmt::format("{} {} {} A has fewer than two points", device.standard,
                                           device.curve, device.rating.number()),
                               "",
@@ -58,8 +60,9 @@ void read_let_through(EmbeddedFiles files, Catalogue& catalogue, Faults& faults)
         const Amperes breaking = kiloamperes(sheet.number(i, "breaking_ka"));
         for (Device& device : catalogue.devices) {
             const double rating = device.rating.number();
-            if (device.standard == sheet.word(i, "standard") && device.curve == curve_of(sheet, i) &&
-                rating >= from && rating <= to && device.breaking.value == breaking) {
+            if (device.standard == sheet.word(i, "standard") &&
+                device.curve == curve_of(sheet, i) && rating >= from && rating <= to &&
+                device.breaking.value == breaking) {
                 device.let_through =
                     sheet.cited(i, ampere_square_seconds(sheet.number(i, "i2t_a2s")));
             }

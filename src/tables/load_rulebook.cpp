@@ -91,8 +91,8 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     }
     Sheet trust(files, "rules/dependability.csv", c.citations, faults);
     for (std::size_t i = 0; i < trust.rows(); ++i) {
-        c.dependability.push_back({trust.word(i, "earthing"), trust.word(i, "protective"),
-                                   trust.figure(i, "ordinal")});
+        c.dependability.push_back(
+            {trust.word(i, "earthing"), trust.word(i, "protective"), trust.figure(i, "ordinal")});
     }
     Sheet open(files, "rules/unknown.csv", c.citations, faults);
     for (std::size_t i = 0; i < open.rows(); ++i) {

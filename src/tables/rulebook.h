@@ -41,7 +41,7 @@ struct Limits {
     Cited<SquareMillimetres> separate_min;
     Cited<SquareMillimetres> separate_buried;
     Cited<Seconds> fault_longest;
-    Cited<Metres> rod_length;    ///< of the rod proposed where none is stated
+    Cited<Metres> rod_length;  ///< of the rod proposed where none is stated
     Cited<Metres> rod_diameter;
 };
 

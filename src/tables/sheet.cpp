@@ -63,7 +63,8 @@ double Sheet::number(std::size_t row, std::string_view column) {
 const Citation* Sheet::cite(std::size_t row) {
     if (made_[row]) return made_[row];
     Citation citation{word(row, "source"), word(row, "locator"), Basis::memory, word(row, "note")};
-    if (!basis_from(word(row, "basis"), citation.basis)) fault(row, "the basis is not a known word");
+    if (!basis_from(word(row, "basis"), citation.basis))
+        fault(row, "the basis is not a known word");
     citations_.push_back(std::move(citation));
     return made_[row] = &citations_.back();
 }

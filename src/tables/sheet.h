@@ -33,7 +33,8 @@ public:
         return cited(row, number(row, column));
     }
     /// Two-column table as points sorted by `x`.
-    void points(std::vector<TablePoint>& into, std::size_t row, std::string_view x, std::string_view y) {
+    void points(std::vector<TablePoint>& into, std::size_t row, std::string_view x,
+                std::string_view y) {
         into.push_back({number(row, x), figure(row, y)});
     }
 

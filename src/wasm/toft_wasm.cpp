@@ -48,8 +48,7 @@ std::string designed(std::string_view text, bool all) {
     if (!bench) return codec::write_faults(program_fault(bench.error().front().says));
     const auto job = codec::read_job(text, bench->catalogue);
     if (!job) return codec::write_faults(job.error());
-    return codec::write_answer(
-        answer::design({bench->catalogue, bench->book, *job, all, nullptr}));
+    return codec::write_answer(answer::design({bench->catalogue, bench->book, *job, all, nullptr}));
 }
 
 }  // namespace

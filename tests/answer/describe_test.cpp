@@ -49,10 +49,11 @@ TEST(Describe, OneOfEachByHand) {
     s.run.protective_conductor = "core and armour";
     s.run.fed_from = "tails";
     s.run.device = {"BS 88-3", "", 32, 16};
-    EXPECT_EQ(sentence_of(s),
-              "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a switch-fuse on "
-              "the tails; carry the house's earth out through the core and armour; bond the water "
-              "pipe, the frame and the drain there with 10 mm² copper.");
+    EXPECT_EQ(
+        sentence_of(s),
+        "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a switch-fuse on "
+        "the tails; carry the house's earth out through the core and armour; bond the water "
+        "pipe, the frame and the drain there with 10 mm² copper.");
     EXPECT_EQ(short_words(s), "3-core 10 mm², core and armour, supply earth, 32 A fuse, tails");
 }
 
@@ -64,17 +65,18 @@ TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
     s.run.fed_from = "spare way";
     s.run.device = {"BS EN 60898", "B", 20, 6};
     s.run.rcd = RcdAnswer{100, "A", true, {"the run"}};
-    EXPECT_EQ(sentence_of(s),
-              "Feed it with 2-core 2.5 mm² armoured cable from a 20 A type B breaker (6 kA) in a "
-              "spare way of the house's board, behind a delayed 100 mA RCD; give the building its own "
-              "earth rod; earth the armour at the house only and insulate it at the far end.");
+    EXPECT_EQ(
+        sentence_of(s),
+        "Feed it with 2-core 2.5 mm² armoured cable from a 20 A type B breaker (6 kA) in a "
+        "spare way of the house's board, behind a delayed 100 mA RCD; give the building its own "
+        "earth rod; earth the armour at the house only and insulate it at the far end.");
 }
 
 TEST(Describe, TheStandingCautionsNameTheEditionTheOperatorAndTheTests) {
     std::string all;
     for (const std::string& caution : standing_cautions()) all += caution + "\n";
-    for (const char* words : {"competent", "network operator", "Amendment 4", "not seen", "isolate",
-                              "invented"}) {
+    for (const char* words :
+         {"competent", "network operator", "Amendment 4", "not seen", "isolate", "invented"}) {
         EXPECT_TRUE(says(all, words)) << words;
     }
 }

@@ -2,8 +2,8 @@
 
 #include "answer/recorded.h"
 #include "support/brute_force.h"
-#include "support/judging.h"
 #include "support/jobs.h"
+#include "support/judging.h"
 #include "support/questions.h"
 #include "support/random_jobs.h"
 
@@ -97,9 +97,10 @@ TEST(Design, PricesAddUp) {
     const site::Job job = support::example_job("demo", support::catalogue());
     for (const SchemeAnswer& s : design(question_of(job)).schemes) {
         const PriceAnswer& p = s.price;
-        EXPECT_NEAR(p.net,
-                    p.house_end + p.run + p.ground + p.far_end + p.test_and_paper + p.put_right_first,
-                    1e-9);
+        EXPECT_NEAR(
+            p.net,
+            p.house_end + p.run + p.ground + p.far_end + p.test_and_paper + p.put_right_first,
+            1e-9);
         EXPECT_NEAR(p.total, p.net + p.vat, 1e-9);
     }
 }

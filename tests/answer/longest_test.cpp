@@ -1,7 +1,7 @@
 #include "answer/longest.h"
 
-#include "support/judging.h"
 #include "support/jobs.h"
+#include "support/judging.h"
 #include "support/questions.h"
 
 #include <gtest/gtest.h>
@@ -48,8 +48,9 @@ TEST(Longest, JustBelowMeetsJustAboveFails) {
     const auto scheme =
         support::scheme(support::cable(2, 6), study::Protective::armour, support::fuse(32));
     expect_edges(support::plain_job(), scheme);
-    site::Job legs = support::job_with_legs({support::plain_leg(site::LegMethod::clipped, 8),
-                                             support::plain_leg(site::LegMethod::buried_direct, 12)});
+    site::Job legs =
+        support::job_with_legs({support::plain_leg(site::LegMethod::clipped, 8),
+                                support::plain_leg(site::LegMethod::buried_direct, 12)});
     expect_edges(legs, scheme);
     legs.runs[0].legs[1].length = support::between(metres(9), metres(12));
     expect_edges(legs, scheme);
@@ -59,8 +60,7 @@ TEST(Longest, OfEveryExamplesBestScheme) {
     for (const std::string& name : support::example_names()) {
         SCOPED_TRACE(name);
         const site::Job job = support::example_job(name, support::catalogue());
-        const auto found =
-            search::search(support::catalogue(), support::demo_book(), job, 0, {});
+        const auto found = search::search(support::catalogue(), support::demo_book(), job, 0, {});
         if (found.any_sound()) expect_edges(job, found.contenders.front().scheme);
     }
 }

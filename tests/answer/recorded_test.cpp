@@ -1,11 +1,11 @@
 #include "answer/recorded.h"
 
+#include "answer/reader.h"
 #include "support/draws.h"
-#include "support/judging.h"
 #include "support/jobs.h"
+#include "support/judging.h"
 #include "support/questions.h"
 #include "support/random_jobs.h"
-#include "answer/reader.h"
 #include "support/working.h"
 
 #include <gtest/gtest.h>

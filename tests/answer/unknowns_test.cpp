@@ -22,7 +22,9 @@ site::Job caravan() {
     return job;
 }
 
-TEST(Unknowns, NothingOpenNothingAsked) { EXPECT_TRUE(designed(support::plain_job()).unknowns.empty()); }
+TEST(Unknowns, NothingOpenNothingAsked) {
+    EXPECT_TRUE(designed(support::plain_job()).unknowns.empty());
+}
 
 TEST(Unknowns, ReachDecidesWhetherACaravanCanBeFed) {
     site::Job job = caravan();

@@ -96,9 +96,9 @@ TEST_F(Design, FaultsAreSaidOnStandardErrorWithWhatWasMeant) {
     const Ran ran = design(demo_.dump());
     EXPECT_EQ(ran.code, 2);
     EXPECT_EQ(ran.out, "");
-    for (const char* part : {"/intake/earthing", "did you mean: TN-C-S",
-                             "allowed: TN-S, TN-C-S, TT", "/runs/0/legs/0/length_m",
-                             "-4 is outside"}) {
+    for (const char* part :
+         {"/intake/earthing", "did you mean: TN-C-S", "allowed: TN-S, TN-C-S, TT",
+          "/runs/0/legs/0/length_m", "-4 is outside"}) {
         EXPECT_NE(ran.error.find(part), std::string::npos) << part << "\n" << ran.error;
     }
     const Tree json = Tree::parse(design_json(demo_.dump()).out);

@@ -63,8 +63,8 @@ TEST_F(Explain, AMisspeltNameIsMetWithTheNearest) {
 }
 
 TEST_F(Explain, ASchemeIsNamedByKeyOrRank) {
-    const auto answer = nlohmann::json::parse(
-        program_.run({"design", example("demo"), "--json", "--all"}).out);
+    const auto answer =
+        nlohmann::json::parse(program_.run({"design", example("demo"), "--json", "--all"}).out);
     const auto key = answer.at("schemes").at(1).at("key").get<std::string>();
     const Ran by_key = explain({"voltage-drop", "--scheme", key});
     const Ran by_rank = explain({"voltage-drop", "--scheme", "2"});

@@ -33,11 +33,19 @@ TEST_F(Usage, EveryCommandHasItsHelp) {
 }
 
 TEST_F(Usage, WrongUsageLeavesWithFourAndSaysWhatIsWrong) {
-    const std::vector<std::vector<std::string>> wrong{
-        {"desing"}, {"design"}, {"design", "a", "b"}, {"--nosuch"}, {"explain"}, {"draw"},
-        {"schema"}, {"schema", "jobs"}, {"schema", "../data/VERSION"}, {"rules", "x"},
-        {"draw", example("demo"), "--rank", "0"}, {"draw", example("demo"), "--rank", "one"},
-        {"design", "--colour", example("demo")}};
+    const std::vector<std::vector<std::string>> wrong{{"desing"},
+                                                      {"design"},
+                                                      {"design", "a", "b"},
+                                                      {"--nosuch"},
+                                                      {"explain"},
+                                                      {"draw"},
+                                                      {"schema"},
+                                                      {"schema", "jobs"},
+                                                      {"schema", "../data/VERSION"},
+                                                      {"rules", "x"},
+                                                      {"draw", example("demo"), "--rank", "0"},
+                                                      {"draw", example("demo"), "--rank", "one"},
+                                                      {"design", "--colour", example("demo")}};
     for (const auto& arguments : wrong) {
         const Ran ran = program_.run(arguments);
         EXPECT_EQ(ran.code, 4) << arguments[0] << " " << arguments.size();

@@ -137,8 +137,8 @@ TEST(AnswerText, NothingEndlessIsEverWritten) {
 }
 
 TEST(FaultsText, FitItsSchema) {
-    Faults faults = faults_in(
-        R"({"format": "toft-job", "\u0001\"~/": 1, "intake": {"earthing": 1}})");
+    Faults faults =
+        faults_in(R"({"format": "toft-job", "\u0001\"~/": 1, "intake": {"earthing": 1}})");
     ASSERT_GE(faults.size(), 4u);
     const std::string text = write_faults(faults);
     expect_fits("faults", text);

@@ -9,9 +9,8 @@
 namespace toft::codec {
 
 inline const price::Book& demo_book() {
-    static const price::Book book =
-        *price::read_book("demo price book", tables::embedded_text("price/demo.csv"),
-                          support::catalogue());
+    static const price::Book book = *price::read_book(
+        "demo price book", tables::embedded_text("price/demo.csv"), support::catalogue());
     return book;
 }
 

@@ -35,8 +35,8 @@ TEST(Document, WhatIsNoJsonIsRefusedWithItsPlace) {
 }
 
 TEST(Document, NumbersOutOfAllRangeAndNoNumbersAreRefused) {
-    for (const char* number : {"1e999", "-1e999", "NaN", "nan", "Infinity", "-Infinity", "+1", ".5",
-                               "0x10", "1."}) {
+    for (const char* number :
+         {"1e999", "-1e999", "NaN", "nan", "Infinity", "-Infinity", "+1", ".5", "0x10", "1."}) {
         EXPECT_EQ(faults_at(std::string("{\"a\": ") + number + "}"), Gist{" not-json"}) << number;
     }
     EXPECT_TRUE(parse_document("{\"a\": 1e-999}")) << "too small to tell from 0";

@@ -58,9 +58,9 @@ TEST(BuildingOfAJob, AnEmptyListOfMetalIsASurveyAndNoListIsNone) {
 }
 
 TEST(BuildingOfAJob, ItsPlaceIsTwoNumbersWithinReach) {
-    for (const char* place : {R"({"at_m": 3})", R"({"at_m": [1]})", R"({"at_m": [1, 2, 3]})",
-                              R"({"at_m": [1, "2"]})", R"({"at_m": [1, null]})",
-                              R"({"at_m": [1, 2001]})", R"({"at_m": [-2001, 1]})"}) {
+    for (const char* place :
+         {R"({"at_m": 3})", R"({"at_m": [1]})", R"({"at_m": [1, 2, 3]})", R"({"at_m": [1, "2"]})",
+          R"({"at_m": [1, null]})", R"({"at_m": [1, 2001]})", R"({"at_m": [-2001, 1]})"}) {
         EXPECT_EQ(said(place), Gist{"/buildings/1/at_m wrong-kind"}) << place;
     }
     EXPECT_FALSE(shed(R"({"at_m": null})").at_x_m);
@@ -98,23 +98,22 @@ TEST(BuildingOfAJob, CircuitsAreReadAndWhatIsNotJudgedIsSaid) {
 }
 
 TEST(BuildingOfAJob, FaultsOfItsPartsHaveTheirPointer) {
-    EXPECT_EQ(said(R"({"metalwork": [{"what": "water pip"}, {}, 3],
+    EXPECT_EQ(
+        said(R"({"metalwork": [{"what": "water pip"}, {}, 3],
                        "electrode": {"rods": 1.5, "lenght_m": 2},
                        "circuits": [{"name": "", "kind": "heater", "device": {"curve": "E"},
                                      "cable": {"live_mm2": -1, "colour": "red"}}]})"),
-              (Gist{"/buildings/1/metalwork/2 wrong-kind",
-                    "/buildings/1/metalwork/0/what unknown-word",
-                    "/buildings/1/metalwork/1/what missing",
-                    "/buildings/1/electrode/rods out-of-range",
-                    "/buildings/1/electrode/lenght_m unknown-key",
-                    "/buildings/1/circuits/0/name out-of-range",
-                    "/buildings/1/circuits/0/kind unknown-word",
-                    "/buildings/1/circuits/0/device/standard missing",
-                    "/buildings/1/circuits/0/device/curve unknown-word",
-                    "/buildings/1/circuits/0/device/rating_a missing",
-                    "/buildings/1/circuits/0/cable/family missing",
-                    "/buildings/1/circuits/0/cable/live_mm2 out-of-range",
-                    "/buildings/1/circuits/0/cable/colour unknown-key"}));
+        (Gist{"/buildings/1/metalwork/2 wrong-kind", "/buildings/1/metalwork/0/what unknown-word",
+              "/buildings/1/metalwork/1/what missing", "/buildings/1/electrode/rods out-of-range",
+              "/buildings/1/electrode/lenght_m unknown-key",
+              "/buildings/1/circuits/0/name out-of-range",
+              "/buildings/1/circuits/0/kind unknown-word",
+              "/buildings/1/circuits/0/device/standard missing",
+              "/buildings/1/circuits/0/device/curve unknown-word",
+              "/buildings/1/circuits/0/device/rating_a missing",
+              "/buildings/1/circuits/0/cable/family missing",
+              "/buildings/1/circuits/0/cable/live_mm2 out-of-range",
+              "/buildings/1/circuits/0/cable/colour unknown-key"}));
 }
 
 }  // namespace

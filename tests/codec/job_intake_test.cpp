@@ -20,7 +20,8 @@ TEST(IntakeOfAJob, FactsArriveInTheirUnits) {
         "supply_neutral_mm2": 25, "tails_mm2": 16, "tails_m": 2, "earthing_conductor_mm2": 16,
         "main_bonding_mm2": 10, "electrode_ohm": {"low": 20, "high": 90},
         "board": {"spare_ways": 1, "max_device_a": 50, "behind_rcd_ma": 100},
-        "demand_a": 38})")).intake;
+        "demand_a": 38})"))
+                                .intake;
     EXPECT_EQ(in.phases, 1);
     EXPECT_EQ(in.u0, volts(240));
     EXPECT_EQ(in.earthing, site::Earthing::tn_c_s);
@@ -49,7 +50,8 @@ TEST(IntakeOfAJob, FactsArriveInTheirUnits) {
 TEST(IntakeOfAJob, ZeroIsAFactAndNullIsNone) {
     const site::Intake in = loaded(job_with("intake", R"({"main_bonding_mm2": 0,
         "earthing_conductor_mm2": null,
-        "board": {"behind_rcd_ma": 0, "spare_ways": null}})")).intake;
+        "board": {"behind_rcd_ma": 0, "spare_ways": null}})"))
+                                .intake;
     EXPECT_TRUE(in.main_bonding.known);
     EXPECT_EQ(in.main_bonding.low, square_millimetres(0));
     EXPECT_FALSE(in.earthing_conductor.known);
@@ -66,10 +68,10 @@ TEST(IntakeOfAJob, EarthingIsTheOneFactThatMustBeStated) {
 }
 
 TEST(IntakeOfAJob, NoFigureIsNegativeOrAbsurd) {
-    for (const char* key : {"ze_ohm", "ze_declared_ohm", "line_neutral_loop_ohm", "pscc_ka",
-                            "pefc_ka", "supply_neutral_mm2", "tails_mm2", "tails_m",
-                            "earthing_conductor_mm2", "main_bonding_mm2", "electrode_ohm",
-                            "demand_a"}) {
+    for (const char* key :
+         {"ze_ohm", "ze_declared_ohm", "line_neutral_loop_ohm", "pscc_ka", "pefc_ka",
+          "supply_neutral_mm2", "tails_mm2", "tails_m", "earthing_conductor_mm2",
+          "main_bonding_mm2", "electrode_ohm", "demand_a"}) {
         for (double figure : {-1.0, 1e9}) {
             EXPECT_EQ(gist(faults_of(small_with(std::string("/intake/") + key, figure))),
                       Gist{std::string("/intake/") + key + " out-of-range"});
@@ -97,7 +99,8 @@ TEST(IntakeOfAJob, ADeviceIsAStandardAndARating) {
 TEST(GroundOfAJob, FactsArriveInTheirUnits) {
     const site::Ground ground = loaded(job_with("ground", R"({"soil": "made ground",
         "resistivity_ohm_m": {"low": 20, "high": 120, "basis": "assumed"},
-        "thermal_resistivity_k_m_per_w": 2.5, "temperature_c": 20})")).ground;
+        "thermal_resistivity_k_m_per_w": 2.5, "temperature_c": 20})"))
+                                    .ground;
     EXPECT_EQ(ground.soil, "made ground");
     EXPECT_EQ(ground.resistivity.low, ohm_metres(20));
     EXPECT_EQ(ground.resistivity.high, ohm_metres(120));
@@ -113,12 +116,12 @@ TEST(GroundOfAJob, SoilsAreThoseOfTheTables) {
 }
 
 TEST(GroundOfAJob, ReadingsAreCheckedEvenIfNobodyUsesThem) {
-    EXPECT_EQ(said("ground", R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9}, {"spacing_m": 0},
+    EXPECT_EQ(
+        said("ground", R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9}, {"spacing_m": 0},
                                             {"resistance_ohm": "9", "depth_m": 1}]})"),
-              (Gist{"/ground/wenner/1/spacing_m out-of-range",
-                    "/ground/wenner/1/resistance_ohm missing", "/ground/wenner/2/spacing_m missing",
-                    "/ground/wenner/2/resistance_ohm wrong-kind",
-                    "/ground/wenner/2/depth_m unknown-key"}));
+        (Gist{"/ground/wenner/1/spacing_m out-of-range", "/ground/wenner/1/resistance_ohm missing",
+              "/ground/wenner/2/spacing_m missing", "/ground/wenner/2/resistance_ohm wrong-kind",
+              "/ground/wenner/2/depth_m unknown-key"}));
 }
 
 }  // namespace

@@ -16,7 +16,8 @@ TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
         {"method": "in insulation", "length_m": 8, "ambient_c": -5, "other_loaded_circuits": 1,
          "insulation_length_m": 0.5},
         {"method": "buried in duct", "length_m": {"low": 20, "high": 24}, "depth_m": 0.6,
-         "surface": "shared path", "family": "armoured XLPE copper"}])")).runs.at(0);
+         "surface": "shared path", "family": "armoured XLPE copper"}])"))
+                              .runs.at(0);
     ASSERT_EQ(run.legs.size(), 2u);
     EXPECT_EQ(run.legs[0].method, site::LegMethod::in_insulation);
     EXPECT_EQ(run.legs[0].length.low, metres(8));
@@ -39,8 +40,8 @@ TEST(RunOfAJob, ItsFeedMayBeNamedOrLeftOpen) {
 }
 
 TEST(RunOfAJob, ALegHasAMethodAndAPositiveLength) {
-    for (const char* length : {"0", "-3", "0.01", "1e6", "{\"value\": -1}",
-                               "{\"low\": 0, \"high\": 2}"}) {
+    for (const char* length :
+         {"0", "-3", "0.01", "1e6", "{\"value\": -1}", "{\"low\": 0, \"high\": 2}"}) {
         const Gist faults = said("/runs/0/legs/0/length_m", length);
         ASSERT_EQ(faults.size(), 1u) << length;
         EXPECT_EQ(faults[0].rfind("/runs/0/legs/0/length_m", 0), 0u) << faults[0];
@@ -72,7 +73,8 @@ TEST(WishesOfAJob, ArriveInTheirUnits) {
     const site::Wishes wishes = loaded(job_with("/wishes", R"({
         "max_voltage_drop_percent": {"run": 2.5, "lighting_total": 3, "other_total": 5},
         "offer": ["armoured XLPE copper"], "smallest_core_mm2": 2.5,
-        "prefer": "dependability"})")).wishes;
+        "prefer": "dependability"})"))
+                                    .wishes;
     EXPECT_EQ(wishes.drop_run.low, 2.5);
     EXPECT_EQ(wishes.drop_lighting.low, 3);
     EXPECT_EQ(wishes.drop_other.low, 5);
@@ -82,12 +84,12 @@ TEST(WishesOfAJob, ArriveInTheirUnits) {
 }
 
 TEST(WishesOfAJob, FaultsHaveTheirPointer) {
-    EXPECT_EQ(said("/wishes", R"({"max_voltage_drop_percent": {"run": 0, "total": 5},
+    EXPECT_EQ(
+        said("/wishes", R"({"max_voltage_drop_percent": {"run": 0, "total": 5},
                                   "offer": ["armoured XLPE coper", 3], "prefer": "cheapness"})"),
-              (Gist{"/wishes/max_voltage_drop_percent/run out-of-range",
-                    "/wishes/max_voltage_drop_percent/total unknown-key",
-                    "/wishes/offer/0 unknown-word", "/wishes/offer/1 wrong-kind",
-                    "/wishes/prefer unknown-word"}));
+        (Gist{"/wishes/max_voltage_drop_percent/run out-of-range",
+              "/wishes/max_voltage_drop_percent/total unknown-key", "/wishes/offer/0 unknown-word",
+              "/wishes/offer/1 wrong-kind", "/wishes/prefer unknown-word"}));
     EXPECT_EQ(said("/wishes", R"({"offer": "all"})"), Gist{"/wishes/offer wrong-kind"});
 }
 

@@ -52,8 +52,8 @@ TEST(JobFile, OnlyAnObjectIsAJob) {
 }
 
 TEST(JobFile, AnEmptyJobNamesAllThatItLacks) {
-    EXPECT_EQ(gist(faults_in("{}")), (Gist{"/format missing", "/intake missing",
-                                           "/buildings origin", "/runs no-run"}));
+    EXPECT_EQ(gist(faults_in("{}")),
+              (Gist{"/format missing", "/intake missing", "/buildings origin", "/runs no-run"}));
 }
 
 TEST(JobFile, AllFaultsAreSaidAtOnce) {
@@ -149,8 +149,9 @@ TEST(JobFile, AMillionFaultsAreNotSaid) {
 
 RC_GTEST_PROP(JobFile, AnyValueAtAnyKeyLoadsOrIsPointedAt, ()) {
     const std::vector<SchemaKey>& keys = job_keys();
-    static const std::vector<Tree> values{nullptr, true,   -1,  0,  1e300, 0.3, "", "x", "\n",
-                                          Tree::array(), Tree::object(), {{"value", -5}}};
+    static const std::vector<Tree> values{
+        nullptr,        true,           -1, 0, 1e300, 0.3, "", "x", "\n", Tree::array(),
+        Tree::object(), {{"value", -5}}};
     const SchemaKey& key = keys[*rc::gen::inRange<std::size_t>(0, keys.size())];
     const Tree& value = values[*rc::gen::inRange<std::size_t>(0, values.size())];
     Tree job = whole_job();

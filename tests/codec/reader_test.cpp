@@ -31,8 +31,7 @@ TEST_F(Reading, TextIsHandedOnAsItStands) {
 TEST_F(Reading, AMisspeltWordNamesTheNearest) {
     Reader in = reader(R"({"a": "apel", "b": "xyzzy", "c": 3})");
     for (const char* key : {"a", "b", "c"}) EXPECT_EQ(in.listed(key, {"apple", "pear"}), "");
-    EXPECT_EQ(said(),
-              (Gist{"/here/a unknown-word", "/here/b unknown-word", "/here/c wrong-kind"}));
+    EXPECT_EQ(said(), (Gist{"/here/a unknown-word", "/here/b unknown-word", "/here/c wrong-kind"}));
     EXPECT_EQ(faults_[0].nearest, "apple");
     EXPECT_EQ(faults_[1].nearest, "");
     EXPECT_EQ(faults_[1].allowed, (std::vector<std::string>{"apple", "pear"}));

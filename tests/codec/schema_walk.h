@@ -14,8 +14,8 @@ using Pointer = Tree::json_pointer;
 
 /// One key of the job format.
 struct SchemaKey {
-    std::string pointer;      ///< of the key in whole_job()
-    Tree schema;              ///< what stands there, references followed
+    std::string pointer;  ///< of the key in whole_job()
+    Tree schema;          ///< what stands there, references followed
     bool required = false;
 };
 

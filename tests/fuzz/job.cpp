@@ -1,8 +1,8 @@
 // Any bytes as a job: it loads or is refused with faults that say something; what loads is
 // designed, and no scheme shown fails a rule.
 
-#include "codec/answer.h"
 #include "codec/job.h"
+#include "codec/answer.h"
 #include "rules/rule.h"
 #include "tables/embedded.h"
 

@@ -1,5 +1,5 @@
-// A rule that declares to look at the run, or at its head, must look at nothing else of a scheme: the
-// search lets one judgement stand for thousands of schemes by it.
+// A rule that declares to look at the run, or at its head, must look at nothing else of a scheme:
+// the search lets one judgement stand for thousands of schemes by it.
 
 #include "search/candidates.h"
 #include "support/catalogue.h"
@@ -78,8 +78,8 @@ RC_GTEST_PROP(RuleSees, FiguresAsFarAsARuleNeedsGiveTheSameFindingAsAllFigures, 
     const auto head = *rc::gen::inRange<std::size_t>(0, lists.heads.size());
     const auto scheme = search::scheme_of(lists.cores[core], lists.heads[head]);
     for (const Rule& rule : rulebook()) {
-        RC_ASSERT(same(support::finding_of(rule.info->name, job, scheme),
-                       judged(rule, setting, scheme)));
+        RC_ASSERT(
+            same(support::finding_of(rule.info->name, job, scheme), judged(rule, setting, scheme)));
     }
 }
 

@@ -1,5 +1,5 @@
-// What each rule declares of itself must be true of any job and scheme: the search prunes by it and the
-// answer explains by it.
+// What each rule declares of itself must be true of any job and scheme: the search prunes by it and
+// the answer explains by it.
 
 #include "base/limit.h"
 #include "support/catalogue.h"
@@ -16,17 +16,16 @@ namespace {
 
 using support::Drawn;
 
-/// Use may fall by rounding of the tables without the trend being false: the armour of two-core 16 and
-/// 25 mm2 is the same, and their cores' largest resistances are not quite in proportion.
+/// Use may fall by rounding of the tables without the trend being false: the armour of two-core 16
+/// and 25 mm2 is the same, and their cores' largest resistances are not quite in proportion.
 constexpr double table_rounding = 0.02;
 
 bool no_heavier(Verdict a, Verdict b) { return a <= b; }
 
-bool no_more(double a, double b, double slack = 0) {
-    return a <= b || within(a, b * (1 + slack));
-}
+bool no_more(double a, double b, double slack = 0) { return a <= b || within(a, b * (1 + slack)); }
 
-/// One finding moved from `before` to `after` the way `trend` says, when the thing it speaks of grew.
+/// One finding moved from `before` to `after` the way `trend` says, when the thing it speaks of
+/// grew.
 void assert_moves(Trend trend, const Finding<Silent>& before, const Finding<Silent>& after) {
     RC_LOG() << before.rule->name << ": use " << before.use << " -> " << after.use << "\n";
     RC_ASSERT(before.limited == after.limited);
@@ -54,7 +53,8 @@ RC_GTEST_PROP(RuleTrends, Longer, ()) {
     const Drawn near = *support::any_drawn();
     Drawn far = near;
     for (auto& leg : far.legs) {
-        // What lies in insulation is another fact, drawn as a share of such a leg: leave both alone.
+        // What lies in insulation is another fact, drawn as a share of such a leg: leave both
+        // alone.
         if (leg.method == site::LegMethod::in_insulation) continue;
         leg.length_m *= support::number_between(1, 3);
     }
@@ -104,7 +104,8 @@ TEST(RuleTrends, EveryDeclaredTrendIsSeenToMove) {
     };
     Drawn plain;
     plain.legs.resize(1);
-    plain.device = static_cast<std::size_t>(&support::fuse(32) - support::catalogue().devices.data());
+    plain.device =
+        static_cast<std::size_t>(&support::fuse(32) - support::catalogue().devices.data());
     Drawn far = plain;
     far.legs[0].length_m = 30;
     EXPECT_GT(moved("voltage-drop", plain, far), 0);

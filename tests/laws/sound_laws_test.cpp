@@ -41,8 +41,9 @@ struct Dice {
 
 using Change = std::function<void(site::Job&, Dice&)>;
 
-/// Over many random jobs: after the change no scheme is sound that was not before, and none is cheaper.
-/// Returns how many schemes the change cost in all, to see that the law was put to the test.
+/// Over many random jobs: after the change no scheme is sound that was not before, and none is
+/// cheaper. Returns how many schemes the change cost in all, to see that the law was put to the
+/// test.
 std::size_t expect_never_adds(unsigned first_seed, const Change& change) {
     std::size_t lost = 0;
     std::size_t sound = 0;
@@ -92,8 +93,8 @@ TEST(SoundLaws, MoreMetalworkNeverShrinksABond) {
     int grew = 0;
     for (unsigned seed = 1; seed <= 60; ++seed) {
         site::Job job = support::random_job(seed);
-        const auto scheme = support::scheme(support::cable(3, 95), study::Protective::core,
-                                            support::fuse(32));
+        const auto scheme =
+            support::scheme(support::cable(3, 95), study::Protective::core, support::fuse(32));
         const auto before = support::finding_of("bonding-size", job, scheme);
         site::Metalwork m;
         m.insulating_section = site::Answer::no;
@@ -171,12 +172,25 @@ TEST(SoundLaws, KnowingLessNeverMakesASchemeSound) {
         const double up = 1.1 + 0.1 * (dice(10));
         const double down = 1 / up;
         switch (dice(6)) {
-            case 0: widen(in.ze, down, up); break;
-            case 1: widen(in.electrode, down, up); widen(in.line_neutral_loop, down, up); break;
-            case 2: widen(in.pscc, down, up); break;
-            case 3: widen(job.runs[0].legs[0].length, down, up); break;
-            case 4: widen(job.ground.resistivity, down, 10 * up); break;
-            default: widen(job.buildings[1].reach_of_house_earth, down, up); break;
+            case 0:
+                widen(in.ze, down, up);
+                break;
+            case 1:
+                widen(in.electrode, down, up);
+                widen(in.line_neutral_loop, down, up);
+                break;
+            case 2:
+                widen(in.pscc, down, up);
+                break;
+            case 3:
+                widen(job.runs[0].legs[0].length, down, up);
+                break;
+            case 4:
+                widen(job.ground.resistivity, down, 10 * up);
+                break;
+            default:
+                widen(job.buildings[1].reach_of_house_earth, down, up);
+                break;
         }
     });
     EXPECT_GT(lost, 0u);
@@ -198,13 +212,15 @@ site::Metalwork& first_pipe(site::Job& job) {
 
 template <class Q>
 Settling number(const char* name, site::Fact<Q>& (*fact)(site::Job&), Q low, Q high) {
-    return {name, [fact](site::Job& j) { fact(j) = {}; },
+    return {name,
+            [fact](site::Job& j) { fact(j) = {}; },
             {[fact, low](site::Job& j) { fact(j) = measured(low); },
              [fact, high](site::Job& j) { fact(j) = measured(high); }}};
 }
 
 Settling answer(const char* name, site::Answer& (*fact)(site::Job&)) {
-    return {name, [fact](site::Job& j) { fact(j) = site::Answer::unknown; },
+    return {name,
+            [fact](site::Job& j) { fact(j) = site::Answer::unknown; },
             {[fact](site::Job& j) { fact(j) = site::Answer::no; },
              [fact](site::Job& j) { fact(j) = site::Answer::yes; }}};
 }
@@ -214,34 +230,47 @@ std::vector<Settling> settlings() {
     using J = site::Job;
     const auto mm2 = [](double s) { return square_millimetres(s); };
     return {
-        number<Ohms>("Ze", [](J& j) -> auto& { return j.intake.ze; }, ohms(0.01582),
-                     ohms(0.35)),
-        number<SquareMillimetres>("neutral", [](J& j) -> auto& { return j.intake.supply_neutral; },
-                                  mm2(16), mm2(35)),
+        number<Ohms>(
+            "Ze", [](J & j) -> auto& { return j.intake.ze; }, ohms(0.01582), ohms(0.35)),
         number<SquareMillimetres>(
-            "earthing conductor", [](J& j) -> auto& { return j.intake.earthing_conductor; }, mm2(6),
-            mm2(16)),
-        number<SquareMillimetres>("bonding", [](J& j) -> auto& { return j.intake.main_bonding; },
-                                  mm2(0), mm2(10)),
-        number<Ohms>("electrode", [](J& j) -> auto& { return j.intake.electrode; }, ohms(1),
-                     ohms(200)),
-        number<double>("spare way", [](J& j) -> auto& { return j.intake.board.spare_ways; }, 0, 1),
-        number<Metres>("reach", [](J& j) -> auto& { return j.buildings[1].reach_of_house_earth; },
-                       metres(0), metres(10)),
-        number<double>("soil", [](J& j) -> auto& { return j.ground.thermal_resistivity; }, 1, 2.5),
-        number<Celsius>("ground", [](J& j) -> auto& { return j.ground.temperature; }, celsius(10),
-                        celsius(20)),
-        number<Celsius>("air", [](J& j) -> auto& { return j.runs[0].legs[0].ambient; }, celsius(25),
-                        celsius(30)),
-        number<Metres>("depth", [](J& j) -> auto& { return j.runs[0].legs[0].depth; }, metres(0.3),
-                       metres(1)),
-        answer("insulating section",
-               [](J& j) -> auto& { return first_pipe(j).insulating_section; }),
-        answer("bonded", [](J& j) -> auto& { return first_pipe(j).bonded_at_house; }),
-        answer("in the ground", [](J& j) -> auto& { return j.buildings[1].stands_in_ground; }),
-        {"the operator's fuse", [](J& j) { j.intake.service_fuse.reset(); },
-         {[](J& j) { j.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(60)}; },
-          [](J& j) { j.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(100)}; }}},
+            "neutral", [](J & j) -> auto& { return j.intake.supply_neutral; }, mm2(16), mm2(35)),
+        number<SquareMillimetres>(
+            "earthing conductor", [](J & j) -> auto& { return j.intake.earthing_conductor; },
+            mm2(6), mm2(16)),
+        number<SquareMillimetres>(
+            "bonding", [](J & j) -> auto& { return j.intake.main_bonding; }, mm2(0), mm2(10)),
+        number<Ohms>(
+            "electrode", [](J & j) -> auto& { return j.intake.electrode; }, ohms(1), ohms(200)),
+        number<double>(
+            "spare way", [](J & j) -> auto& { return j.intake.board.spare_ways; }, 0, 1),
+        number<Metres>(
+            "reach", [](J & j) -> auto& { return j.buildings[1].reach_of_house_earth; }, metres(0),
+            metres(10)),
+        number<double>(
+            "soil", [](J & j) -> auto& { return j.ground.thermal_resistivity; }, 1, 2.5),
+        number<Celsius>(
+            "ground", [](J & j) -> auto& { return j.ground.temperature; }, celsius(10),
+            celsius(20)),
+        number<Celsius>(
+            "air", [](J & j) -> auto& { return j.runs[0].legs[0].ambient; }, celsius(25),
+            celsius(30)),
+        number<Metres>(
+            "depth", [](J & j) -> auto& { return j.runs[0].legs[0].depth; }, metres(0.3),
+            metres(1)),
+        answer(
+            "insulating section", [](J & j) -> auto& { return first_pipe(j).insulating_section; }),
+        answer(
+            "bonded", [](J & j) -> auto& { return first_pipe(j).bonded_at_house; }),
+        answer(
+            "in the ground", [](J & j) -> auto& { return j.buildings[1].stands_in_ground; }),
+        {"the operator's fuse",
+         [](J& j) { j.intake.service_fuse.reset(); },
+         {[](J& j) {
+              j.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(60)};
+          },
+          [](J& j) {
+              j.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(100)};
+          }}},
         {"metalwork at all",
          [](J& j) {
              j.buildings[1].metalwork.clear();

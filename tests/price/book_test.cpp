@@ -71,8 +71,8 @@ TEST(Book, AMissingPriceIsAFaultThatNamesTheItem) {
 
 TEST(Book, WhatIsNoPriceIsRefusedWithItsLine) {
     for (const char* wrong : {"cheap", "-1", "", "nan", "inf", "1.30 pounds"}) {
-        const std::string says = refusal(changed("cable 2x1.5,m,1.30", std::string("cable 2x1.5,m,") +
-                                                                           wrong));
+        const std::string says =
+            refusal(changed("cable 2x1.5,m,1.30", std::string("cable 2x1.5,m,") + wrong));
         EXPECT_NE(says.find("a book:2"), std::string::npos) << wrong;
         EXPECT_NE(says.find("not a price"), std::string::npos) << wrong;
     }

@@ -86,7 +86,8 @@ TEST(Price, ASeparateConductorIsBoughtAndLaid) {
     const double without = priced(support::plain_job(), plain()).run.number();
     study::RunScheme s = plain();
     s.protective = Protective::separate;
-    const std::pair<double, double> rows[] = {{4, 0.95}, {6, 1.35}, {10, 2.2}, {16, 3.4}, {25, 5.2}};
+    const std::pair<double, double> rows[] = {
+        {4, 0.95}, {6, 1.35}, {10, 2.2}, {16, 3.4}, {25, 5.2}};
     for (const auto& [section, price] : rows) {
         s.separate = &support::conductor(section);
         EXPECT_NEAR(priced(support::plain_job(), s).run.number() - without,
@@ -134,8 +135,8 @@ TEST(Price, OneRcboACircuit) {
 
 TEST(Price, EverySurfaceHasItsTrenchAndDuctsCostMore) {
     const std::pair<site::Surface, double> rows[] = {
-        {site::Surface::lawn, 19},  {site::Surface::bed, 17},   {site::Surface::path, 42},
-        {site::Surface::drive, 58}, {site::Surface::patio, 46}, {site::Surface::field, 15},
+        {site::Surface::lawn, 19},        {site::Surface::bed, 17},   {site::Surface::path, 42},
+        {site::Surface::drive, 58},       {site::Surface::patio, 46}, {site::Surface::field, 15},
         {site::Surface::shared_path, 64}, {site::Surface::road, 120}};
     for (const auto& [surface, trench] : rows) {
         site::Job job = support::plain_job();
@@ -178,8 +179,7 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     const auto setting = support::prepared(job);
     if (scheme.separate) scheme.separate = &support::conductor(10);
     Recording ledger;
-    const auto recorded =
-        price_of(ledger, book(), setting, scheme, {Item::house_bonding_upgrade});
+    const auto recorded = price_of(ledger, book(), setting, scheme, {Item::house_bonding_upgrade});
     const auto silent = priced(job, scheme, {Item::house_bonding_upgrade});
     RC_ASSERT(recorded.total.value == silent.total);
     RC_ASSERT(recorded.house_end.value == silent.house_end);

@@ -32,8 +32,7 @@ site::Leg clipped() {
 TEST(CurrentRating, AtTheTablesConditionsTheTableItselfStands) {
     const site::Job job = support::job_with_legs({clipped()});
     const auto found = judged(job, with(2.5, 32));
-    EXPECT_DOUBLE_EQ(found.limit,
-                     support::cable(2, 2.5).rating[0].value.number());
+    EXPECT_DOUBLE_EQ(found.limit, support::cable(2, 2.5).rating[0].value.number());
     EXPECT_DOUBLE_EQ(found.value, 32);
 }
 

@@ -53,8 +53,8 @@ TEST(EarthingChoice, WetPlacesAreCautionedOnACombinedEarthOnly) {
         EXPECT_EQ(judged(used_as(use)).verdict, Verdict::caution) << site::word(use);
         EXPECT_EQ(judged(used_as(use, Earthing::tn_s)).verdict, Verdict::meets) << site::word(use);
     }
-    for (auto wet : {&site::Building::wet_floor, &site::Building::barefoot,
-                     &site::Building::livestock}) {
+    for (auto wet :
+         {&site::Building::wet_floor, &site::Building::barefoot, &site::Building::livestock}) {
         site::Job job = used_as(Use::shed);
         job.buildings[1].*wet = Answer::yes;
         EXPECT_EQ(judged(job).verdict, Verdict::caution);

@@ -28,9 +28,9 @@ Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
 }
 
 TEST(FaultHeat, AFuseAboveItsCurveLetsThroughWhatItsLastPointDoes) {
-    // 32 A fuse: 350 A in 0.1 s; all faults of this run are larger. The 1.5 mm2 core is the weakest.
-    const auto s =
-        support::scheme(support::cable(2, 1.5), Protective::armour, support::fuse(32));
+    // 32 A fuse: 350 A in 0.1 s; all faults of this run are larger. The 1.5 mm2 core is the
+    // weakest.
+    const auto s = support::scheme(support::cable(2, 1.5), Protective::armour, support::fuse(32));
     const auto found = judged(fed(0.1, 5), s);
     EXPECT_NEAR(found.use, 350 * 350 * 0.1 / (143 * 143 * 1.5 * 1.5), 1e-9);
     EXPECT_EQ(found.verdict, Verdict::meets);

@@ -44,8 +44,8 @@ TEST(MainBonding, ElsewhereHalfTheEarthingConductorFromSixToTwentyFive) {
     struct Row {
         double earthing, bond;
     };
-    for (const Row& row : {Row{2.5, 6}, Row{6, 6}, Row{10, 6}, Row{12, 6}, Row{16, 8}, Row{25, 12.5},
-                           Row{35, 17.5}, Row{50, 25}, Row{70, 25}, Row{120, 25}}) {
+    for (const Row& row : {Row{2.5, 6}, Row{6, 6}, Row{10, 6}, Row{12, 6}, Row{16, 8},
+                           Row{25, 12.5}, Row{35, 17.5}, Row{50, 25}, Row{70, 25}, Row{120, 25}}) {
         EXPECT_DOUBLE_EQ(by_earthing_conductor(row.earthing), row.bond) << row.earthing;
     }
 }

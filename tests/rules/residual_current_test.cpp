@@ -13,9 +13,9 @@ using site::FedFrom;
 using support::measured;
 
 Finding<Silent> judged(const site::Job& job, FedFrom place, const tables::RunRcd* rcd) {
-    auto s = support::scheme(support::cable(2, 10), study::Protective::armour,
-                             place == FedFrom::tails ? support::fuse(32)
-                                                     : support::breaker("B", 32));
+    auto s =
+        support::scheme(support::cable(2, 10), study::Protective::armour,
+                        place == FedFrom::tails ? support::fuse(32) : support::breaker("B", 32));
     s.fed_from = place;
     s.rcd = rcd;
     EXPECT_TRUE(support::recorded_alike("residual-current", job, s));

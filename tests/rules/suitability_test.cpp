@@ -32,9 +32,9 @@ TEST(Suitability, MethodsWithoutARatingAreRefused) {
         EXPECT_EQ(found.verdict, Verdict::fails) << site::word(method);
         EXPECT_NE(std::string(found.says).find("no rating"), std::string::npos);
     }
-    for (LegMethod method : {LegMethod::clipped, LegMethod::tray, LegMethod::free_air,
-                             LegMethod::in_insulation, LegMethod::buried_direct,
-                             LegMethod::buried_in_duct}) {
+    for (LegMethod method :
+         {LegMethod::clipped, LegMethod::tray, LegMethod::free_air, LegMethod::in_insulation,
+          LegMethod::buried_direct, LegMethod::buried_in_duct}) {
         EXPECT_EQ(judged({plain_leg(method)}).verdict, Verdict::meets) << site::word(method);
     }
 }

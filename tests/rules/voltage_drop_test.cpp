@@ -12,8 +12,8 @@ namespace {
 using support::measured;
 
 Finding<Silent> judged(const site::Job& job, double section = 10) {
-    const auto s = support::scheme(support::cable(2, section), study::Protective::armour,
-                                   support::fuse(32));
+    const auto s =
+        support::scheme(support::cable(2, section), study::Protective::armour, support::fuse(32));
     EXPECT_TRUE(support::recorded_alike("voltage-drop", job, s));
     return support::finding_of("voltage-drop", job, s);
 }
@@ -43,7 +43,8 @@ TEST(VoltageDrop, WithLampsBehindItNoMoreThanThree) {
 
 TEST(VoltageDrop, ATieIsMetAndAHairBeyondFails) {
     const double drop_at_30 = judged(long_run(30)).value;
-    const double tie = 30 * 2.5 / drop_at_30;  // resistance only at unity power factor: proportional
+    const double tie =
+        30 * 2.5 / drop_at_30;  // resistance only at unity power factor: proportional
     EXPECT_NEAR(judged(long_run(tie)).use, 1, 1e-9);
     EXPECT_EQ(judged(long_run(tie * (1 - 1e-6))).verdict, Verdict::meets);
     EXPECT_EQ(judged(long_run(tie * (1 + 1e-6))).verdict, Verdict::fails);

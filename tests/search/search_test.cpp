@@ -71,8 +71,8 @@ bool brute_before(const support::BruteSound& a, const support::BruteSound& b, si
 
 /// Earthing, protective conductor, family, and whether its bond is cautioned.
 std::string kind_of(const support::BruteSound& s) {
-    const auto bond = static_cast<std::size_t>(rules::find_rule("bonding-size") -
-                                               rules::rulebook().data());
+    const auto bond =
+        static_cast<std::size_t>(rules::find_rule("bonding-size") - rules::rulebook().data());
     const bool cautioned = s.verdicts[bond] == rules::Verdict::caution;
     return std::string(study::earthing_word(s.scheme.earthing)) + "/" +
            study::protective_word(s.scheme.protective) + "/" +

@@ -1,7 +1,7 @@
 #pragma once
 // The search without cleverness: every head on every core, every rule, at the worse end of all open
-// facts and at the three kinder ones. Uses evaluate() and the lists of candidates, nothing else of the
-// search. Header only, so that the benches may use it as a peer.
+// facts and at the three kinder ones. Uses evaluate() and the lists of candidates, nothing else of
+// the search. Header only, so that the benches may use it as a peer.
 
 #include "price/price.h"
 #include "search/candidates.h"
@@ -114,8 +114,12 @@ private:
     }
 
     BruteSound entry(const study::RunScheme& scheme, const search::Evaluation& e) const {
-        BruteSound s{scheme, study::scheme_key(scheme), brute_price(book_, corners_[0], e, scheme),
-                     e.headroom, 0, {}};
+        BruteSound s{scheme,
+                     study::scheme_key(scheme),
+                     brute_price(book_, corners_[0], e, scheme),
+                     e.headroom,
+                     0,
+                     {}};
         for (const tables::Dependability& row : catalogue_.dependability) {
             if (row.earthing == study::earthing_word(scheme.earthing) &&
                 row.protective == study::protective_word(scheme.protective)) {

@@ -1,6 +1,6 @@
 #pragma once
-// The price book and the jobs that come with the program. Header only, so that the benches may use it
-// too; whoever includes it must be compiled with TOFT_SOURCE_DIR.
+// The price book and the jobs that come with the program. Header only, so that the benches may use
+// it too; whoever includes it must be compiled with TOFT_SOURCE_DIR.
 
 #include "codec/job.h"
 #include "price/book.h"
@@ -28,9 +28,9 @@ T need(Outcome<T> outcome, const std::string& what) {
 
 /// The invented price book that comes with the program.
 inline price::Book demo_book(const tables::Catalogue& catalogue) {
-    return need(price::read_book("demo price book", tables::embedded_text("price/demo.csv"),
-                                 catalogue),
-                "the demo price book");
+    return need(
+        price::read_book("demo price book", tables::embedded_text("price/demo.csv"), catalogue),
+        "the demo price book");
 }
 
 /// A text of the project; empty when there is no such file.
@@ -42,8 +42,8 @@ inline std::string project_text(const std::string& path) {
 /// Names of all example jobs.
 inline const std::vector<std::string>& example_names() {
     static const std::vector<std::string> names{
-        "demo",       "caravan-no-scheme", "steel-container", "three-facts",
-        "tn-c-s-office", "tn-s-workshop",  "tt-shed"};
+        "demo",          "caravan-no-scheme", "steel-container", "three-facts",
+        "tn-c-s-office", "tn-s-workshop",     "tt-shed"};
     return names;
 }
 

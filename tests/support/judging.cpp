@@ -30,8 +30,7 @@ rules::Finding<Silent> finding_of(const std::string& name, const site::Job& job,
     return rule.judge(silent, rules::Case<Silent>{setting, scheme, figures});
 }
 
-bool recorded_alike(const std::string& name, const site::Job& job,
-                    const study::RunScheme& scheme) {
+bool recorded_alike(const std::string& name, const site::Job& job, const study::RunScheme& scheme) {
     const rules::Rule& rule = rule_named(name);
     Recording ledger;
     const auto setting = study::prepare(ledger, catalogue(), job, 0, study::Corner{});

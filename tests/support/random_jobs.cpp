@@ -64,7 +64,8 @@ site::Intake intake(Dice& dice) {
     if (dice.once_in(2)) in.pscc = dice.fact<Amperes>(300, 12000);
     if (!dice.once_in(4)) {
         const char* standard = dice.once_in(2) ? "BS 88-3" : "BS 1361";
-        in.service_fuse = site::NamedDevice{standard, "", amperes(60 + 20.0 * double(dice.below(3)))};
+        in.service_fuse =
+            site::NamedDevice{standard, "", amperes(60 + 20.0 * double(dice.below(3)))};
     }
     static constexpr double neutrals[] = {16, 25, 35, 50, 70, 95};
     if (!dice.once_in(3)) in.supply_neutral = measured(square_millimetres(neutrals[dice.below(6)]));

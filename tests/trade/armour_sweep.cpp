@@ -46,34 +46,36 @@ std::string cell(const Reach& reach) {
 constexpr const char* head =
     R"(# How far armour serves as the earth of a run
 
-Two-core armoured XLPE cable, its steel armour the only protective conductor, on a TN supply without metalwork in
-the building. The figure is the longest run in metres, up to 50, at which an earth fault at the far end still
-clears within 5 s ([disconnection](methods/disconnection.md)) *and* cores and armour survive it
-([fault-heat](methods/fault-heat.md)), whatever the external loop from 0.05 to 0.35 Ω.
+Two-core armoured XLPE cable, its steel armour the only protective conductor, on a TN supply
+without metalwork in the building. The figure is the longest run in metres, up to 50, at which an
+earth fault at the far end still clears within 5 s ([disconnection](methods/disconnection.md))
+*and* cores and armour survive it ([fault-heat](methods/fault-heat.md)), whatever the external loop
+from 0.05 to 0.35 Ω.
 
 - `c`: one metre more and the device does not clear in time.
-- `h`: one metre more and fault-heat fails. On long runs that is because cores and armour, warmed by the fault
-  itself, no longer let enough current through to operate the device; at 0 m, because of the heat near the house.
+- `h`: one metre more and fault-heat fails. On long runs that is because cores and armour, warmed by
+  the fault itself, no longer let enough current through to operate the device; at 0 m, because of
+  the heat near the house.
 - (brackets): the cable, clipped alone at 30 °C, is too small to stand behind that device anyway.
 
 )";
 
 constexpr const char* foot =
     R"(
-**Reading it.** Where the cable may stand behind its device, armour is enough for every household fuse and every B
-breaker to 40 A up to 25 m, and up to 50 m for fuses to 20 A and B breakers to 25 A. It gives out early in three
-cases:
+**Reading it.** Where the cable may stand behind its device, armour is enough for every household
+fuse and every B breaker to 40 A up to 25 m, and up to 50 m for fuses to 20 A and B breakers to
+25 A. It gives out early in three cases:
 
-- *C breakers* ask ten times their rating, twice what B breakers ask: a loop that thin armour cannot give. C63 asks
-  for 0.347 Ω in all, less than the declared 0.35 Ω outside.
-- *B and C breakers of 50 and 63 A* have no energy class in the tables. On a stiff supply the whole 0.1 s is
-  then counted, and cables up to 10 mm² do not stand that even at the house's end.
+- *C breakers* ask ten times their rating, twice what B breakers ask: a loop that thin armour cannot
+  give. C63 asks for 0.347 Ω in all, less than the declared 0.35 Ω outside.
+- *B and C breakers of 50 and 63 A* have no energy class in the tables. On a stiff supply the whole
+  0.1 s is then counted, and cables up to 10 mm² do not stand that even at the house's end.
 - *Large fuses on small cores*: a 45 or 63 A fuse needs 220 or 320 A to act in 5 s.
 
 Take a fuse or a B breaker, a thicker cable, three cores, or a delayed RCD at the head.
 
-**Not in it.** Voltage drop, load, grouping, ground; bonding, for which no two-core armour up to 70 mm² is enough
-([bonding-size](methods/bonding-size.md)). Breakers are those of 6 kA.
+**Not in it.** Voltage drop, load, grouping, ground; bonding, for which no two-core armour up to
+70 mm² is enough ([bonding-size](methods/bonding-size.md)). Breakers are those of 6 kA.
 
 Written by `toft_test_trade`, which fails when this page is not what it would write.
 `TOFT_WRITE_PAGES=1 toft_test_trade --gtest_filter='ArmourTable.*'` writes it anew.

@@ -1,6 +1,6 @@
 #pragma once
-// How far two-core armoured XLPE cable with its armour as the only protective conductor clears earth
-// faults and survives them, device by device and size by size.
+// How far two-core armoured XLPE cable with its armour as the only protective conductor clears
+// earth faults and survives them, device by device and size by size.
 
 #include "tables/device.h"
 
@@ -24,9 +24,9 @@ std::string device_word(const tables::Device& device);
 
 /// How one device and one section get on, at every loop from the smallest to the largest.
 struct Reach {
-    int metres = 0;            ///< the longest whole length up to which both rules are met
-    std::string stopped_by;    ///< rule that fails one metre on; empty when nothing does
-    bool carries = true;       ///< the cable, clipped alone at 30 °C, may stand behind that device
+    int metres = 0;          ///< the longest whole length up to which both rules are met
+    std::string stopped_by;  ///< rule that fails one metre on; empty when nothing does
+    bool carries = true;     ///< the cable, clipped alone at 30 °C, may stand behind that device
 };
 
 Reach reach_of(const tables::Device& device, double section_mm2);

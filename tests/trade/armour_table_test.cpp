@@ -1,5 +1,5 @@
-// "Two-core armoured cable with its armour as protective conductor passes at practically every domestic
-// size": where that holds, and exactly where it does not.
+// "Two-core armoured cable with its armour as protective conductor passes at practically every
+// domestic size": where that holds, and exactly where it does not.
 
 #include "trade/armour_sweep.h"
 
@@ -28,7 +28,8 @@ struct Break {
 constexpr const char* five_seconds = "a fuse this large needs much current to act within 5 s";
 constexpr const char* five_times = "five times a large rating through thin armour";
 constexpr const char* ten_times = "a C breaker needs ten times its rating to act at once";
-constexpr const char* no_class = "no energy class in the tables: all of 0.1 s counts near the house";
+constexpr const char* no_class =
+    "no energy class in the tables: all of 0.1 s counts near the house";
 constexpr const char* not_even_ze = "0.347 ohm allowed in all, 0.35 declared outside";
 
 /// Every pair that gives out although the cable may stand behind the device.
@@ -106,7 +107,8 @@ TEST(ArmourTable, HoldsEverywhereButWhereItIsKnownToGiveOut) {
 TEST(ArmourTable, FusesAndBBreakersToFortyAmperesHoldForTwentyFiveMetresAtEverySize) {
     std::size_t tried = 0;
     for (const tables::Device* device : devices()) {
-        if (device->curve == "C" || (device->curve == "B" && device->rating > amperes(40))) continue;
+        if (device->curve == "C" || (device->curve == "B" && device->rating > amperes(40)))
+            continue;
         for (double section : sections()) {
             const Reach reach = reach_of(*device, section);
             if (!reach.carries) continue;

@@ -49,8 +49,8 @@ double bond_of(const study::RunScheme& s) {
     if (study::core_serves(s.protective)) best = s.cable->section.number();
     if (s.separate) best = std::max(best, s.separate->section.number());
     if (study::armour_serves(s.protective)) {
-        best = std::max(best, s.cable->section.number() *
-                                  (s.cable->r20.value / s.cable->armour_r20.value));
+        best = std::max(
+            best, s.cable->section.number() * (s.cable->r20.value / s.cable->armour_r20.value));
     }
     return best;
 }

@@ -37,7 +37,8 @@ answer::Answer designed(const site::Job& job) {
 }
 
 TEST(TtHouse, EverySchemeIsTtAndBehindResidualCurrentDevices) {
-    for (const site::Job& job : {tt_job(60), support::example_job("tt-shed", support::catalogue())}) {
+    for (const site::Job& job :
+         {tt_job(60), support::example_job("tt-shed", support::catalogue())}) {
         const answer::Answer found = designed(job);
         ASSERT_TRUE(found.sound);
         for (const answer::SchemeAnswer& s : found.schemes) {

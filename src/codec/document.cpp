@@ -50,31 +50,31 @@ std::string place(std::string_view text, std::size_t byte) {
     return fmt::format("line {}, column {}", line, column);
 }
 
-/// Follows the parser and notes the pointers of keys that stand twice in one object.
+/// Hears a text that is valid JSON and notes the pointers of keys that stand twice in one object.
+/// (The library's own callbacks cost the square of a list's length.)
 class KeyWatch {
 public:
-    bool operator()(int, Json::parse_event_t event, Json& parsed) {
-        using Event = Json::parse_event_t;
-        switch (event) {
-            case Event::object_start:
-                open_.emplace_back();
-                break;
-            case Event::array_start:
-                open_.emplace_back();
-                open_.back().list = true;
-                break;
-            case Event::key:
-                key(parsed.get_ref<const std::string&>());
-                break;
-            case Event::object_end:
-            case Event::array_end:
-                open_.pop_back();
-                step();
-                break;
-            case Event::value:
-                step();
-                break;
+    bool null() { return step(); }
+    bool boolean(bool) { return step(); }
+    bool number_integer(Json::number_integer_t) { return step(); }
+    bool number_unsigned(Json::number_unsigned_t) { return step(); }
+    bool number_float(Json::number_float_t, const std::string&) { return step(); }
+    bool string(std::string&) { return step(); }
+    bool binary(Json::binary_t&) { return step(); }
+    bool start_object(std::size_t) { return open(false); }
+    bool start_array(std::size_t) { return open(true); }
+    bool end_object() { return close(); }
+    bool end_array() { return close(); }
+    bool parse_error(std::size_t, const std::string&, const Json::exception&) { return false; }
+
+    bool key(std::string& name) {
+        open_.back().key = name;
+        if (open_.back().keys.insert(name).second || repeated.size() >= most_faults) return true;
+        std::string pointer;
+        for (const Place& place : open_) {
+            pointer = child_pointer(pointer, place.list ? std::to_string(place.index) : place.key);
         }
+        repeated.insert(pointer);
         return true;
     }
 
@@ -88,18 +88,18 @@ private:
         std::set<std::string> keys;
     };
 
-    void step() {
-        if (!open_.empty()) ++open_.back().index;
+    bool open(bool list) {
+        open_.emplace_back();
+        open_.back().list = list;
+        return true;
     }
-
-    void key(const std::string& name) {
-        open_.back().key = name;
-        if (open_.back().keys.insert(name).second || repeated.size() >= most_faults) return;
-        std::string pointer;
-        for (const Place& place : open_) {
-            pointer = child_pointer(pointer, place.list ? std::to_string(place.index) : place.key);
-        }
-        repeated.insert(pointer);
+    bool close() {
+        open_.pop_back();
+        return step();
+    }
+    bool step() {
+        if (!open_.empty()) ++open_.back().index;
+        return true;
     }
 
     std::vector<Place> open_;
@@ -130,11 +130,9 @@ Outcome<Json> parse_document(std::string_view text) {
     Faults faults = unfit(text);
     if (!faults.empty()) return failed(std::move(faults));
     try {
+        Json json = Json::parse(text.begin(), text.end());
         KeyWatch watch;
-        Json json = Json::parse(text.begin(), text.end(),
-                                [&watch](int depth, Json::parse_event_t event, Json& parsed) {
-                                    return watch(depth, event, parsed);
-                                });
+        Json::sax_parse(text.begin(), text.end(), &watch);
         for (const std::string& pointer : watch.repeated) {
             faults.push_back({"duplicate-key",
                               pointer,

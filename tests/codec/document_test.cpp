@@ -88,6 +88,14 @@ TEST(Document, DepthSizeAndCrowdingHaveTheirLimit) {
     EXPECT_TRUE(parse_document("{\"a\": \"" + std::string(1000, ':') + "[[[\\\"\"}"));
 }
 
+TEST(Document, AListOfManyObjectsIsReadInNoTime) {
+    std::string text = "[{}";
+    for (int i = 0; i < 200000; ++i) text += ",{}";
+    const auto document = parse_document(text + "]");
+    ASSERT_TRUE(document);
+    EXPECT_EQ(document->size(), 200001u);
+}
+
 TEST(Document, PointersAreEscaped) {
     EXPECT_EQ(child_pointer("", "a"), "/a");
     EXPECT_EQ(child_pointer("/a", "b/c~d"), "/a/b~1c~0d");

@@ -5,22 +5,17 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo bonding_size_rule{
-    "bonding-size",
-    "where metalwork enters, one conductor of the run is a main bonding conductor of full size",
-    "544.1.1, Table 54.8, 411.3.1.2",
-    "mm²",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::better,
-    Trend::none,
-    Trend::none,
-    "the supply's earthing, its neutral, the house's earthing conductor, the building's metalwork"};
+    .name = "bonding-size",
+    .title =
+        "where metalwork enters, one conductor of the run is a main bonding conductor of full size",
+    .clause = "544.1.1, Table 54.8, 411.3.1.2",
+    .unit = "mm²",
+    .thicker = Trend::better,
+    .reads =
+        "the supply's earthing, its neutral, the house's earthing conductor, the building's "
+        "metalwork",
+};
 
 namespace {
 

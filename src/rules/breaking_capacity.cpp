@@ -4,22 +4,14 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo breaking_capacity_rule{
-    "breaking-capacity",
-    "the device can break the largest fault current at the origin",
-    "434.5.1, 536.4.201",
-    "A",
-    Sees::head,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the fault current at the origin, Ze, the line-neutral loop, the operator's fuse"};
+    .name = "breaking-capacity",
+    .title = "the device can break the largest fault current at the origin",
+    .clause = "434.5.1, 536.4.201",
+    .unit = "A",
+    .sees = Sees::head,
+    .reads = "the fault current at the origin, Ze, the line-neutral loop, the operator's fuse",
+};
 
 namespace {
 

@@ -7,19 +7,17 @@ namespace toft::rules {
 using study::Stage;
 
 const RuleInfo current_rating_rule{
-    "current-rating",
-    "the cable, on its worst leg, carries at least the rating of its device",
-    "433.1.1 (ii), Appendix 4 item 5",
-    "A",
-    Sees::both,
-    Stage::rating,
-    true,
-    false,
-    Trend::none,
-    Trend::better,
-    Trend::none,
-    Trend::worse,
-    "the legs' methods, temperatures, grouping, soil and depth"};
+    .name = "current-rating",
+    .title = "the cable, on its worst leg, carries at least the rating of its device",
+    .clause = "433.1.1 (ii), Appendix 4 item 5",
+    .unit = "A",
+    .sees = Sees::both,
+    .needs = Stage::rating,
+    .graded = true,
+    .thicker = Trend::better,
+    .larger = Trend::worse,
+    .reads = "the legs' methods, temperatures, grouping, soil and depth",
+};
 
 template <class L>
 Finding<L> current_rating(L& ledger, const Case<L>& c) {

@@ -7,20 +7,21 @@ namespace toft::rules {
 using study::Stage;
 
 const RuleInfo disconnection_rule{
-    "disconnection",
-    "an earth fault at the far end of the run clears in time on the system its armour is earthed "
-    "to",
-    "411.3.2.3, 411.3.2.4, 411.4.4, 411.5.3",
-    "Ω",
-    Sees::both,
-    Stage::current,
-    true,
-    true,
-    Trend::worse,
-    Trend::better,
-    Trend::none,
-    Trend::worse,
-    "the supply's earthing, Ze, the house's electrode, the legs' lengths"};
+    .name = "disconnection",
+    .title =
+        "an earth fault at the far end of the run clears in time on the system its armour is "
+        "earthed to",
+    .clause = "411.3.2.3, 411.3.2.4, 411.4.4, 411.5.3",
+    .unit = "Ω",
+    .sees = Sees::both,
+    .needs = Stage::current,
+    .graded = true,
+    .adds = true,
+    .longer = Trend::worse,
+    .thicker = Trend::better,
+    .larger = Trend::worse,
+    .reads = "the supply's earthing, Ze, the house's electrode, the legs' lengths",
+};
 
 template <class L>
 Finding<L> disconnection(L& ledger, const Case<L>& c) {

@@ -4,22 +4,13 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo earthing_choice_rule{
-    "earthing-choice",
-    "the building may take its earth from there, given what it is and what stands in it",
-    "411.3.1.2, 542.1.2, ESQCR 9(4), 702, 705, 708, 709, 722.411.4.1",
-    "",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the supply's earthing, the building's use, construction, metalwork, floor and animals"};
+    .name = "earthing-choice",
+    .title = "the building may take its earth from there, given what it is and what stands in it",
+    .clause = "411.3.1.2, 542.1.2, ESQCR 9(4), 702, 705, 708, 709, 722.411.4.1",
+    .reads =
+        "the supply's earthing, the building's use, construction, metalwork, floor and animals",
+};
 
 namespace {
 

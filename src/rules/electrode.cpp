@@ -4,22 +4,15 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
-const RuleInfo electrode_rule{"electrode",
-                              "the electrode keeps metal below the touch voltage when a 30 mA RCD "
-                              "acts, and is low enough to last",
-                              "411.5.3, Table 41.5, 542.2.4",
-                              "Ω",
-                              Sees::run,
-                              Stage::none,
-                              false,
-                              false,
-                              Trend::none,
-                              Trend::none,
-                              Trend::none,
-                              Trend::none,
-                              "the electrode, the soil"};
+const RuleInfo electrode_rule{
+    .name = "electrode",
+    .title =
+        "the electrode keeps metal below the touch voltage when a 30 mA RCD acts, and is low "
+        "enough to last",
+    .clause = "411.5.3, Table 41.5, 542.2.4",
+    .unit = "Ω",
+    .reads = "the electrode, the soil",
+};
 
 template <class L>
 Finding<L> electrode(L& ledger, const Case<L>& c) {

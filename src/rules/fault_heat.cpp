@@ -7,19 +7,18 @@ namespace toft::rules {
 using study::Stage;
 
 const RuleInfo fault_heat_rule{
-    "fault-heat",
-    "live cores, protective path and armour survive the smallest and the largest fault",
-    "434.5.2, 543.1.3",
-    "",
-    Sees::both,
-    Stage::heat,
-    true,
-    true,
-    Trend::either,
-    Trend::either,
-    Trend::none,
-    Trend::either,
-    "Ze, the line-neutral loop, the fault current at the origin, the legs' lengths"};
+    .name = "fault-heat",
+    .title = "live cores, protective path and armour survive the smallest and the largest fault",
+    .clause = "434.5.2, 543.1.3",
+    .sees = Sees::both,
+    .needs = Stage::heat,
+    .graded = true,
+    .adds = true,
+    .longer = Trend::either,
+    .thicker = Trend::either,
+    .larger = Trend::either,
+    .reads = "Ze, the line-neutral loop, the fault current at the origin, the legs' lengths",
+};
 
 template <class L>
 Finding<L> fault_heat(L& ledger, const Case<L>& c) {

@@ -4,23 +4,17 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
-const RuleInfo feed_point_rule{"feed-point",
-                               "the place the run is fed from can take it: a way is free, the "
-                               "device is within what the board and "
-                               "the operator's fuse allow",
-                               "132.16, 314, 433",
-                               "A",
-                               Sees::head,
-                               Stage::none,
-                               false,
-                               false,
-                               Trend::none,
-                               Trend::none,
-                               Trend::none,
-                               Trend::worse,
-                               "the house's board and the operator's fuse"};
+const RuleInfo feed_point_rule{
+    .name = "feed-point",
+    .title =
+        "the place the run is fed from can take it: a way is free, the device is within what the "
+        "board and the operator's fuse allow",
+    .clause = "132.16, 314, 433",
+    .unit = "A",
+    .sees = Sees::head,
+    .larger = Trend::worse,
+    .reads = "the house's board and the operator's fuse",
+};
 
 template <class L>
 Finding<L> feed_point(L& ledger, const Case<L>& c) {

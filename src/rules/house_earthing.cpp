@@ -5,22 +5,13 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo house_earthing_rule{
-    "house-earthing",
-    "the house's earthing conductor and main bonding are of the size its supply asks for",
-    "542.3.1, 544.1.1, 132.16",
-    "mm²",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the house's earthing conductor and main bonding, the supply's earthing and neutral"};
+    .name = "house-earthing",
+    .title = "the house's earthing conductor and main bonding are of the size its supply asks for",
+    .clause = "542.3.1, 544.1.1, 132.16",
+    .unit = "mm²",
+    .reads = "the house's earthing conductor and main bonding, the supply's earthing and neutral",
+};
 
 template <class L>
 Finding<L> house_earthing(L& ledger, const Case<L>& c) {

@@ -4,21 +4,17 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
-const RuleInfo overload_rule{"overload",
-                             "the device carries the design current of the run",
-                             "433.1.1 (i)",
-                             "A",
-                             Sees::head,
-                             Stage::none,
-                             true,
-                             false,
-                             Trend::none,
-                             Trend::none,
-                             Trend::worse,
-                             Trend::better,
-                             "the building's load and the allowance for later"};
+const RuleInfo overload_rule{
+    .name = "overload",
+    .title = "the device carries the design current of the run",
+    .clause = "433.1.1 (i)",
+    .unit = "A",
+    .sees = Sees::head,
+    .graded = true,
+    .heavier = Trend::worse,
+    .larger = Trend::better,
+    .reads = "the building's load and the allowance for later",
+};
 
 template <class L>
 Finding<L> overload(L& ledger, const Case<L>& c) {

@@ -4,22 +4,13 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo residual_current_rule{
-    "residual-current",
-    "circuits have the residual current devices they need, and the right one acts first",
-    "411.3.3, 411.5.2, 536.4.1.4",
-    "",
-    Sees::head,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the RCD in front of the house's board"};
+    .name = "residual-current",
+    .title = "circuits have the residual current devices they need, and the right one acts first",
+    .clause = "411.3.3, 411.5.2, 536.4.1.4",
+    .sees = Sees::head,
+    .reads = "the RCD in front of the house's board",
+};
 
 namespace {
 

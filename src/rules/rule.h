@@ -25,18 +25,18 @@ enum class Sees { run, head, both };
 /// What a rule declares of itself. The search prunes and explains by this, never by name.
 struct RuleInfo {
     const char* name;
-    const char* title;   ///< what it asks, in a sentence
-    const char* clause;  ///< regulations it stands on
-    const char* unit;    ///< of value and limit; empty when it has none
-    Sees sees;           ///< choices it looks at
-    study::Stage needs;  ///< how much must be worked out before it can judge
-    bool graded;         ///< its use counts as headroom: a margin worth having
-    bool adds;           ///< adds along a path of runs
-    Trend longer;        ///< as the run gets longer
-    Trend thicker;       ///< as the cores get thicker
-    Trend heavier;       ///< as the load grows
-    Trend larger;        ///< as the rating of the device grows
-    const char* reads;   ///< facts of the job it depends on
+    const char* title;                        ///< what it asks, in a sentence
+    const char* clause;                       ///< regulations it stands on
+    const char* unit = "";                    ///< of value and limit
+    Sees sees = Sees::run;                    ///< choices it looks at
+    study::Stage needs = study::Stage::none;  ///< how much must be worked out before it can judge
+    bool graded = false;                      ///< its use counts as headroom: a margin worth having
+    bool adds = false;                        ///< adds along a path of runs
+    Trend longer = Trend::none;               ///< as the run gets longer
+    Trend thicker = Trend::none;              ///< as the cores get thicker
+    Trend heavier = Trend::none;              ///< as the load grows
+    Trend larger = Trend::none;               ///< as the rating of the device grows
+    const char* reads = "";                   ///< facts of the job it depends on
 };
 
 /// What a rule is shown.

@@ -4,22 +4,14 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo separation_rule{
-    "separation",
-    "a building with its own electrode is out of touch with everything on the house's earth",
-    "410.3.5, 542.1.3.3, 411.5",
-    "m",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the building's metalwork and its distance to anything on the house's earth"};
+    .name = "separation",
+    .title =
+        "a building with its own electrode is out of touch with everything on the house's earth",
+    .clause = "410.3.5, 542.1.3.3, 411.5",
+    .unit = "m",
+    .reads = "the building's metalwork and its distance to anything on the house's earth",
+};
 
 template <class L>
 Finding<L> separation(L& ledger, const Case<L>& c) {

@@ -4,22 +4,15 @@
 
 namespace toft::rules {
 
-using study::Stage;
-
 const RuleInfo suitability_rule{
-    "suitability",
-    "the cable fits where it lies; in the ground it has an earthed covering or equal protection",
-    "522.8.10, 543.1.1, Table 54.1",
-    "mm²",
-    Sees::run,
-    Stage::none,
-    false,
-    false,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    Trend::none,
-    "the legs' methods, depths and surfaces"};
+    .name = "suitability",
+    .title =
+        "the cable fits where it lies; in the ground it has an earthed covering or equal "
+        "protection",
+    .clause = "522.8.10, 543.1.1, Table 54.1",
+    .unit = "mm²",
+    .reads = "the legs' methods, depths and surfaces",
+};
 
 namespace {
 

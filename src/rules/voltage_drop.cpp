@@ -7,19 +7,18 @@ namespace toft::rules {
 using study::Stage;
 
 const RuleInfo voltage_drop_rule{
-    "voltage-drop",
-    "the run loses no more of the voltage than is set aside for it",
-    "525, Appendix 4 item 6",
-    "%",
-    Sees::run,
-    Stage::drop,
-    true,
-    true,
-    Trend::worse,
-    Trend::better,
-    Trend::worse,
-    Trend::none,
-    "the legs' lengths and surroundings, the load, the power factor, the wishes"};
+    .name = "voltage-drop",
+    .title = "the run loses no more of the voltage than is set aside for it",
+    .clause = "525, Appendix 4 item 6",
+    .unit = "%",
+    .needs = Stage::drop,
+    .graded = true,
+    .adds = true,
+    .longer = Trend::worse,
+    .thicker = Trend::better,
+    .heavier = Trend::worse,
+    .reads = "the legs' lengths and surroundings, the load, the power factor, the wishes",
+};
 
 template <class L>
 Finding<L> voltage_drop(L& ledger, const Case<L>& c) {

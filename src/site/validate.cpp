@@ -24,7 +24,7 @@ public:
         buildings();
         runs();
         if (faults_.empty()) tree();
-        loads();
+        if (one_origin_) loads();
         return std::move(faults_);
     }
 
@@ -46,7 +46,8 @@ private:
                       fmt::format("two buildings are called {}; give each its own id", b.id));
             }
         }
-        if (origins != 1) {
+        one_origin_ = origins == 1;
+        if (!one_origin_) {
             fault("origin", "/buildings",
                   fmt::format("{} buildings are at the origin; exactly one must carry "
                               "\"at\": \"origin\"",
@@ -149,6 +150,7 @@ private:
     }
 
     const Job& job_;
+    bool one_origin_ = false;
     Faults faults_;
 };
 

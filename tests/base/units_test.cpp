@@ -8,10 +8,10 @@ namespace toft {
 namespace {
 
 TEST(Units, AFactoryTakesTheUnitItNames) {
-    EXPECT_EQ(kiloamperes(1.2), amperes(1200));
-    EXPECT_EQ(milliamperes(30), amperes(0.03));
-    EXPECT_EQ(milliohms_per_metre(1.83), ohms_per_metre(0.00183));
-    EXPECT_EQ(millimetres(14.2), metres(0.0142));
+    EXPECT_DOUBLE_EQ(kiloamperes(1.2).number(), 1200);
+    EXPECT_DOUBLE_EQ(milliamperes(30).number(), 0.03);
+    EXPECT_DOUBLE_EQ(milliohms_per_metre(1.83).number(), 0.00183);
+    EXPECT_DOUBLE_EQ(millimetres(14.2).number(), 0.0142);
 }
 
 TEST(Units, VoltsOverAmperesAreOhms) {

@@ -98,7 +98,7 @@ public:
             most(by_device({"I2t", "energy of a line-neutral fault, near end", 1}, f_.ln_near),
                  by_device({"I2t", "energy of a line-neutral fault, far end", 2}, f_.ln_least)));
         const auto earth = earth_energy();
-        const auto live = stands({"k2S2.live", "what a live core withstands"}, c().live,
+        const auto live = stands({"k2S2.live", "what a live core withstands"}, make().live,
                                  section({"S", "section of a core"}, scheme_.cable->section));
         f_.heat_live = ledger_.let(
             {"heat.live", "fault heat over what the live cores withstand", 0, "", "434.5.2"},
@@ -110,6 +110,8 @@ private:
     using Energy = ValueIn<L, AmpereSquareSeconds>;
 
     const tables::CableConstants& c() const { return s_.catalogue->cable_constants; }
+
+    const tables::Make& make() const { return tables::make_of(*s_.catalogue, *scheme_.cable); }
 
     Energy by_device(const Name& name, const ValueIn<L, Amperes>& i) {
         return device::let_through(ledger_, name, *scheme_.device, i);
@@ -168,12 +170,13 @@ private:
     void path_heat(const Energy& earth) {
         const auto area =
             ledger_.table({"S.arm", "section of the armour"}, scheme_.cable->armour_area);
-        auto weakest = stands({"k2S2.armour", "what the armour withstands", 1}, c().armour, area);
+        auto weakest =
+            stands({"k2S2.armour", "what the armour withstands", 1}, make().armour, area);
         if (core_serves(scheme_.protective)) {
-            weakest = least(
-                weakest, stands({"k2S2.core", "what the protective core withstands", 2}, c().core,
-                                section({"S.core", "section of the protective core"},
-                                        scheme_.cable->section)));
+            weakest = least(weakest, stands({"k2S2.core", "what the protective core withstands", 2},
+                                            make().core,
+                                            section({"S.core", "section of the protective core"},
+                                                    scheme_.cable->section)));
         }
         if (separate_serves(scheme_.protective)) {
             weakest =

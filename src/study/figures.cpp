@@ -13,7 +13,7 @@ template <class L>
 void work_out_rating(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
     for (std::size_t i = 0; i < s.legs.size(); ++i) {
         const int leg = static_cast<int>(i) + 1;
-        const auto iz = cable::leg_rating(ledger, *scheme.cable, s.legs[i].factors, leg);
+        const auto iz = cable::leg_rating(ledger, scheme.cable->two, s.legs[i].factors, leg);
         if (i == 0 || plain(iz) < plain(f.iz)) f.governing_leg = leg;
         f.iz = i == 0 ? iz : least(f.iz, iz);
     }
@@ -25,10 +25,17 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
     ImpedanceIn<L> run;
     for (std::size_t i = 0; i < s.legs.size(); ++i) {
         const LegSetting<L>& leg = s.legs[i];
-        const auto part =
-            cable::leg_drop(ledger, s.catalogue->cable_constants, *scheme.cable,
-                            cable::DropInput<L>{s.ib, leg.surroundings, leg.length, &leg.factors,
-                                                static_cast<int>(i) + 1});
+        const auto part = cable::leg_drop(
+            ledger, cable::DropInput<L>{s.catalogue->cable_constants,
+                                        tables::make_of(*s.catalogue, *scheme.cable),
+                                        scheme.cable->two,
+                                        leg.factors,
+                                        1,
+                                        s.ib,
+                                        {},
+                                        leg.surroundings,
+                                        leg.length,
+                                        static_cast<int>(i) + 1});
         run = i == 0 ? part.loop : run + part.loop;
     }
     run.r = ledger.let({"R.run", "resistance of line and neutral, all legs"}, run.r);

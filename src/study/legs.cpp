@@ -10,8 +10,17 @@ using site::LegMethod;
 Laying laying_of(LegMethod method) {
     switch (method) {
         case LegMethod::tray:
-        case LegMethod::free_air:
             return Laying::tray;
+        case LegMethod::free_air:
+            return Laying::free_air;
+        case LegMethod::in_conduit:
+            return Laying::conduit;
+        case LegMethod::in_trunking:
+            return Laying::trunking;
+        case LegMethod::above_ceiling:
+            return Laying::above_ceiling;
+        case LegMethod::overhead:
+            return Laying::overhead;
         case LegMethod::in_insulation:
             return Laying::insulated;
         case LegMethod::buried_direct:
@@ -37,7 +46,7 @@ cable::Surroundings surround(Settler& settler, const site::Ground& ground, const
                              const std::string& at, Metres& shallowest) {
     cable::Surroundings around;
     around.laying = laying_of(leg.method);
-    const bool in_ground = cable::in_ground(around.laying);
+    const bool in_ground = tables::in_ground(around.laying);
     const auto temperature =
         in_ground
             ? settler.settle(
@@ -94,8 +103,11 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.advice = advice_for(*s.catalogue, legs[i]);
         cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
-        out.factors = cable::leg_factors(ledger, s.catalogue->cable_constants,
-                                         s.catalogue->limits.buried_cc, around);
+        out.factors = cable::leg_factors(
+            ledger,
+            cable::FactorTables{s.catalogue->cable_constants, s.catalogue->makes[0],
+                                s.catalogue->limits.buried_cc},
+            around);
         out.surroundings = ledger.stated({"ta", "temperature around the leg", number},
                                          around.temperature, "survey or rulebook");
         const auto length = settler.settle(

@@ -102,6 +102,7 @@ public:
     PathBuilder(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Heat heat)
         : ledger_(ledger),
           constants_(setting.catalogue->cable_constants),
+          setting_make_(tables::make_of(*setting.catalogue, *scheme.cable)),
           scheme_(scheme),
           heat_(heat) {}
 
@@ -116,7 +117,7 @@ public:
         const ConductorNames names = armour_names(heat_);
         const auto r =
             per_metre(ledger_, names,
-                      {constants_.steel, constants_.armour, scheme_.cable->armour_r20}, heat_);
+                      {constants_.steel, setting_make_.armour, scheme_.cable->armour_r20}, heat_);
         const auto x =
             ledger_.table({"x.arm", "reactance of armour per metre"}, constants_.armour_x);
         const auto whole_x = ledger_.let(names.z_x, x * length);
@@ -134,6 +135,7 @@ public:
 private:
     L& ledger_;
     const tables::CableConstants& constants_;
+    const tables::Make& setting_make_;
     const RunScheme& scheme_;
     Heat heat_;
 };
@@ -146,7 +148,9 @@ FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const RunScheme& s
     const tables::CableConstants& c = setting.catalogue->cable_constants;
     PathBuilder<L> build(ledger, setting, scheme, heat);
     FaultPath<L> path;
-    path.line = build.copper(live_names(heat), c.live, scheme.cable->r20, length);
+    path.line =
+        build.copper(live_names(heat), tables::make_of(*setting.catalogue, *scheme.cable).live,
+                     scheme.cable->r20, length);
     path.core = path.line;
     path.armour = build.armour(length);
     if (scheme.separate) {

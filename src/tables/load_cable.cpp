@@ -30,7 +30,7 @@ private:
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
             if (sheet.word(i, "material") != "copper") continue;
             catalogue_.conductors.push_back(
-                {square_millimetres(sheet.number(i, "section_mm2")),
+                {Metal::copper, square_millimetres(sheet.number(i, "section_mm2")),
                  sheet.cited(i, milliohms_per_metre(sheet.number(i, "r20_mohm_per_m")))});
         }
     }
@@ -42,6 +42,7 @@ private:
             Cable cable;
             cable.cores = static_cast<int>(sheet.number(i, "cores"));
             cable.section = square_millimetres(sheet.number(i, "section_mm2"));
+            cable.cpc = cable.section;
             cable.overall = sheet.cited(i, millimetres(sheet.number(i, "overall_mm")));
             catalogue_.cables.push_back(cable);
         }
@@ -67,7 +68,7 @@ private:
     void electrical() {
         for (Cable& cable : catalogue_.cables) {
             for (const Conductor& c : catalogue_.conductors) {
-                if (c.section == cable.section) cable.r20 = c.r20;
+                if (c.section == cable.section) cable.r20 = cable.cpc_r20 = c.r20;
             }
         }
         Sheet x = open("cable/conductor_reactance.csv");
@@ -88,16 +89,19 @@ private:
         Sheet rating = open("cable/rating.csv");
         each(rating, false, [&](Cable& cable, std::size_t i) {
             const std::string method = rating.word(i, "method");
-            const std::size_t at = method == "C" ? 0 : method == "E" ? 1 : 2;
+            const ReferenceMethod at = method == "C"   ? ReferenceMethod::c
+                                       : method == "E" ? ReferenceMethod::e
+                                                       : ReferenceMethod::d;
             if (method != "C" && method != "E" && method != "D") {
                 rating.fault(i, fmt::format("{} is not a reference method", method));
             }
-            cable.rating[at] = rating.cited(i, amperes(rating.number(i, "current_a")));
+            cable.two.rating[static_cast<std::size_t>(at)] =
+                rating.cited(i, amperes(rating.number(i, "current_a")));
         });
         Sheet drop = open("cable/voltage_drop.csv");
         each(drop, false, [&](Cable& cable, std::size_t i) {
-            cable.drop_r = drop.cited(i, milliohms_per_metre(drop.number(i, "r_mv_per_a_m")));
-            cable.drop_x = drop.cited(i, milliohms_per_metre(drop.number(i, "x_mv_per_a_m")));
+            cable.two.drop_r = drop.cited(i, milliohms_per_metre(drop.number(i, "r_mv_per_a_m")));
+            cable.two.drop_x = drop.cited(i, milliohms_per_metre(drop.number(i, "x_mv_per_a_m")));
         });
     }
 
@@ -105,16 +109,24 @@ private:
         CableConstants& k = catalogue_.cable_constants;
         Sheet material = open("cable/material.csv");
         for (std::size_t i = 0; i < material.rows(); ++i) {
-            Material& m = material.word(i, "material") == "copper" ? k.copper : k.steel;
+            const std::string metal = material.word(i, "material");
+            Material& m = metal == "copper" ? k.copper : metal == "steel" ? k.steel : k.aluminium;
             m = {material.cited(i, per_kelvin(material.number(i, "alpha20_per_k"))),
-                 material.figure(i, "beta_c"), material.figure(i, "big_k")};
+                 material.cited(i, kelvins(material.number(i, "beta_c"))),
+                 material.figure(i, "big_k")};
         }
+        Make& make = catalogue_.makes[static_cast<std::size_t>(Family::armoured_xlpe_copper)];
+        make.standard = "BS 5467";
+        make.method = {ReferenceMethod::c, ReferenceMethod::e, ReferenceMethod::e,
+                       std::nullopt,       std::nullopt,       ReferenceMethod::c,
+                       std::nullopt,       ReferenceMethod::d, ReferenceMethod::d,
+                       std::nullopt};
         Sheet heat = open("cable/fault_k.csv");
         for (std::size_t i = 0; i < heat.rows(); ++i) {
             const std::string use = heat.word(i, "use");
-            FaultHeat& h = use == "live"     ? k.live
-                           : use == "core"   ? k.core
-                           : use == "armour" ? k.armour
+            FaultHeat& h = use == "live"     ? make.live
+                           : use == "core"   ? make.core
+                           : use == "armour" ? make.armour
                                              : k.separate;
             h = {heat.cited(i, celsius(heat.number(i, "initial_c"))),
                  heat.cited(i, celsius(heat.number(i, "final_c"))),
@@ -141,8 +153,9 @@ private:
 
     void factors() {
         CableConstants& k = catalogue_.cable_constants;
+        Make& make = catalogue_.makes[static_cast<std::size_t>(Family::armoured_xlpe_copper)];
         split("cable/factor_ambient.csv", "place", "temperature_c", [&](const std::string& w) {
-            return w == "air" ? &k.ambient_air : &k.ambient_ground;
+            return w == "air" ? &make.ambient_air : &make.ambient_ground;
         });
         split("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w",
               [&](const std::string& w) { return w == "direct" ? &k.soil_direct : &k.soil_duct; });
@@ -151,6 +164,7 @@ private:
         });
         split("cable/factor_grouping.csv", "arrangement", "circuits",
               [&](const std::string& w) -> std::vector<TablePoint>* {
+                  if (w == "bunched") return &k.grouped_enclosed;
                   if (w == "clipped") return &k.grouped_clipped;
                   if (w == "tray") return &k.grouped_tray;
                   if (w == "buried direct") return &k.grouped_direct;
@@ -161,9 +175,10 @@ private:
         for (std::size_t i = 0; i < insulation.rows(); ++i) {
             insulation.points(k.insulation, i, "length_mm", "factor");
         }
-        for (auto* list : {&k.ambient_air, &k.ambient_ground, &k.soil_direct, &k.soil_duct,
-                           &k.depth_direct, &k.depth_duct, &k.grouped_clipped, &k.grouped_tray,
-                           &k.grouped_direct, &k.grouped_duct, &k.insulation}) {
+        for (auto* list :
+             {&make.ambient_air, &make.ambient_ground, &k.soil_direct, &k.soil_duct,
+              &k.depth_direct, &k.depth_duct, &k.grouped_clipped, &k.grouped_tray,
+              &k.grouped_enclosed, &k.grouped_direct, &k.grouped_duct, &k.insulation}) {
             sort_points(*list);
             if (list->empty()) {
                 faults_.push_back({"data", "cable/", "a factor table has no rows", "", {}});
@@ -179,20 +194,30 @@ private:
 }  // namespace
 
 const char* family_word(Family family) {
-    switch (family) {
-        case Family::armoured_xlpe_copper:
-            return "armoured XLPE copper";
-    }
-    return "";
+    static constexpr const char* words[families] = {
+        "armoured XLPE copper", "armoured PVC copper",    "armoured XLPE aluminium",
+        "flat twin and earth",  "unarmoured XLPE copper", "unarmoured PVC copper"};
+    return words[static_cast<std::size_t>(family)];
+}
+
+const char* metal_word(Metal metal) {
+    static constexpr const char* words[] = {"copper", "aluminium", "steel"};
+    return words[static_cast<std::size_t>(metal)];
+}
+
+const char* method_word(ReferenceMethod method) {
+    static constexpr const char* words[reference_methods] = {"A",   "B",   "C",   "E",  "D",
+                                                             "100", "101", "102", "103"};
+    return words[static_cast<std::size_t>(method)];
 }
 
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     CableReader(files, catalogue, faults).read();
     for (const Cable& cable : catalogue.cables) {
         const bool whole = cable.r20.citation && cable.x.citation && cable.armour_r20.citation &&
-                           cable.armour_area.citation && cable.drop_r.citation &&
-                           cable.rating[0].citation && cable.rating[1].citation &&
-                           cable.rating[2].citation;
+                           cable.armour_area.citation && cable.two.drop_r.citation &&
+                           cable.two.rating[2].citation && cable.two.rating[3].citation &&
+                           cable.two.rating[4].citation;
         if (!whole) {
             faults.push_back({"data",
                               "cable/",

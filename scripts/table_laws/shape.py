@@ -35,6 +35,7 @@ TABLES = {
         family=FAMILIES, cores=CORES, section_mm2=SIZE, r20_mohm_per_m=Number(0.5, 15))),
     "cable/overall_diameter.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, overall_mm=Number(8, 80))),
+    "cable/separate.csv": (1, dict(section_mm2=SIZE)),
     "cable/rating.csv": (4, dict(family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE,
                                  method=Words(("C", "E", "D")), current_a=Number(10, 600))),
     "cable/voltage_drop.csv": (3, dict(
@@ -76,6 +77,7 @@ TABLES = {
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
                                        neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
     "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
+    "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(
         earthing=Words(EARTHINGS), protective=Words(PATHS), ordinal=Number(1, 5))),
     "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),

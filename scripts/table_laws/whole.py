@@ -23,10 +23,12 @@ def wanted_rows(tables):
                                            set(itertools.product(groupings, (1, 2, 3, 4, 5, 6))))
     wanted["device/rcd.csv"] = (("kind", "multiple"),
                                 set(itertools.product(("general", "delayed"), (1, 2, 5))))
+    wanted["cable/separate.csv"] = (("section_mm2",), {(10,)})
     wanted["rules/dependability.csv"] = (("earthing", "protective"),
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
-                         ("rules/depth_advice.csv", "surface"), ("earth/soil.csv", "soil"),
+                         ("rules/depth_advice.csv", "surface"),
+                         ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/fault_k.csv", "use"), ("cable/material.csv", "material"),
                          ("cable/armour_ac.csv", "key")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})

@@ -20,5 +20,6 @@ PRICED = (
     "hours gland pair large", "hours per m clipped", "hours per m pulled", "hours board",
     "hours house end", "hours rod", "hours bond", "test and paper", "VAT percent",
     "allowance percent", "tail m",
-    *(f"separate {s}" for s in (4, 6, 10, 16, 25)),
-    *(f"bond conductor {s}" for s in (6, 10, 16, 25)), *(f"trench {s}" for s in SURFACES))
+    "isolator", "switch-fuse three-pole", "three-phase board extra", "four-pole RCD extra",
+    "three-pole device over one pole", "joint box", "hours joint box", "conduit", "trunking",
+    "catenary wire", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))

@@ -14,6 +14,19 @@ ValueIn<L, double> times_met(L& ledger, const DropInput<L>& in) {
                       (1.0 + in.neutral_share) / root_three);
 }
 
+/// Where no rating is tabulated the conductor is taken as warm as it may be.
+template <class L>
+ValueIn<L, double> load_share(L& ledger, const DropInput<L>& in) {
+    const Name name{"load", "load as a share of what heats the conductor fully", in.leg};
+    const auto* tabulated =
+        in.factors.method ? &in.duty.rating[static_cast<std::size_t>(*in.factors.method)] : nullptr;
+    if (!tabulated || !tabulated->citation) {
+        return ledger.stated(name, 1.0, "no rating is tabulated for this cable laid so");
+    }
+    const auto it = ledger.table({"It", "tabulated rating", in.leg}, *tabulated);
+    return ledger.let(name, least(in.ib / (it * in.factors.heat), 1.0));
+}
+
 }  // namespace
 
 template <class L>
@@ -21,11 +34,7 @@ LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in) {
     const int leg = in.leg;
     const auto tp = ledger.table({"tp", "highest working temperature of the insulation", leg},
                                  in.make.live.initial);
-    const auto it = ledger.table({"It", "tabulated rating", leg},
-                                 in.duty.rating[static_cast<std::size_t>(*in.factors.method)]);
-    const auto share =
-        ledger.let({"load", "load as a share of what heats the conductor fully", leg},
-                   least(in.ib / (it * in.factors.heat), 1.0));
+    const auto share = load_share(ledger, in);
     LegDrop<L> out;
     out.conductor = ledger.let({"t", "working temperature of the conductor", leg, "", "IEC 60287"},
                                in.surroundings + (tp - in.surroundings) * squared(share));

@@ -8,7 +8,8 @@ namespace toft::search {
 
 namespace {
 
-using Combination = std::tuple<int, int, int, bool>;
+/// Earthing, phases, what protects and which family on each stretch, whether cautioned.
+using Combination = std::tuple<int, int, std::array<int, 2 * study::most_stretches>, bool>;
 
 /// On TN-S it matters whether the bond would serve a combined supply too; a caution of a rule that
 /// thicker cores would lift tells it without naming the rule.
@@ -18,8 +19,13 @@ Combination combination(const Sound& s) {
         cautioned = cautioned || (s.verdicts[i] == rules::Verdict::caution &&
                                   rules::rulebook()[i].info->thicker == rules::Trend::better);
     }
-    return {static_cast<int>(s.scheme.earthing), static_cast<int>(s.scheme.protective),
-            static_cast<int>(s.scheme.cable->family), cautioned};
+    std::array<int, 2 * study::most_stretches> laid{};
+    std::size_t i = 0;
+    for (const study::Stretch& stretch : s.scheme.laid()) {
+        laid[i++] = 1 + static_cast<int>(stretch.protective);
+        laid[i++] = static_cast<int>(stretch.cable->family);
+    }
+    return {static_cast<int>(s.scheme.earthing), s.scheme.phases, laid, cautioned};
 }
 
 bool equal(const Sound& a, const Sound& b) {

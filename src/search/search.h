@@ -34,13 +34,15 @@ struct Contender : Sound {
     bool conditional() const { return !conditional_on.empty(); }
 };
 
-/// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule.
+/// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule. Of
+/// equal misses the first by key.
 struct Dropped {
     const rules::RuleInfo* rule = nullptr;
     long count = 0;
     std::optional<study::RunScheme> nearest;
     double nearest_use = 0;
-    const char* says = "";  ///< why, in the words of the first that fell
+    long nearest_order = 0;  ///< place of its key
+    const char* says = "";   ///< why, in the words of the first that fell
 };
 
 struct Result {

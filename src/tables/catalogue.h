@@ -31,6 +31,7 @@ struct Catalogue {
     std::deque<Citation> citations;  ///< one per cited row; never moves
 
     std::vector<Conductor> conductors;
+    std::vector<Conductor> separates;  ///< single cores sold as protective conductors, copper
     std::vector<Cable> cables;         ///< by family, cores, section
     std::array<Make, families> makes;  ///< by family
     CableConstants cable_constants;
@@ -43,6 +44,7 @@ struct Catalogue {
     Limits limits;
     std::vector<BondingStep> main_bonding;
     std::vector<DepthAdvice> depth_advice;
+    std::vector<HeightAdvice> height_advice;
     std::vector<Dependability> dependability;
     std::vector<OpenRange> open_ranges;
     std::vector<Soil> soils;

@@ -54,6 +54,13 @@ private:
     std::vector<Entry> entries_;
 };
 
+/// Armoured XLPE copper goes without its family: "cable 2x10", "cable flat twin and earth 2x2.5".
+std::string cable_item(const tables::Cable& cable) {
+    const bool plain = cable.family == tables::Family::armoured_xlpe_copper;
+    return fmt::format("cable {}{}{}x{}", plain ? "" : tables::family_word(cable.family),
+                       plain ? "" : " ", cable.cores, significant(cable.section.number(), 6));
+}
+
 std::string device_item(const tables::Device& device) {
     if (device.fuse()) return "fuse " + significant(device.rating.number(), 6);
     return fmt::format("breaker {} {} kA", device.curve,
@@ -74,8 +81,7 @@ Outcome<Book> read_book(std::string_view name, std::string_view text,
         book.amounts[i] = reader.need(item_word(static_cast<Item>(i)));
     }
     for (const tables::Cable& cable : catalogue.cables) {
-        book.cables.push_back(pounds_per_metre(reader.need(
-            fmt::format("cable {}x{}", cable.cores, significant(cable.section.number(), 6)))));
+        book.cables.push_back(pounds_per_metre(reader.need(cable_item(cable))));
     }
     for (const tables::Device& device : catalogue.devices) {
         const bool large = !device.fuse() && device.rating > amperes(40);

@@ -10,7 +10,13 @@ using site::FedFrom;
 using study::BuildingEarthing;
 using study::Protective;
 
+/// What the search can judge so far: armoured XLPE copper of two or three cores.
+bool searched(const tables::Cable& cable) {
+    return cable.family == tables::Family::armoured_xlpe_copper && cable.cores <= 3;
+}
+
 bool offered(const site::Wishes& wishes, const tables::Cable& cable) {
+    if (!searched(cable)) return false;
     if (wishes.smallest_core.known && cable.section < wishes.smallest_core.low) return false;
     return wishes.offer.empty() ||
            std::find(wishes.offer.begin(), wishes.offer.end(), tables::family_word(cable.family)) !=

@@ -30,9 +30,9 @@ struct Catalogue {
     std::vector<Source> sources;
     std::deque<Citation> citations;  ///< one per cited row; never moves
 
-    std::vector<Conductor> conductors;
-    std::vector<Cable> cables;         ///< by family, cores, section
-    std::array<Make, families> makes;  ///< by family
+    std::vector<Conductor> conductors;  ///< by metal, section: copper first
+    std::vector<Cable> cables;          ///< by family, cores, section
+    std::array<Make, families> makes;   ///< by family
     CableConstants cable_constants;
 
     std::vector<Device> devices;  ///< by standard, curve, breaking capacity, rating

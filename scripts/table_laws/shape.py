@@ -2,8 +2,9 @@
 import collections
 
 from table_laws.bounds import LIMITS, UNKNOWNS
+from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    BASES, BREAKER, CITED, EARTHINGS, FAMILY, FUSE, PATHS, SOILS, SURFACES)
+    BASES, BREAKER, CITED, EARTHINGS, FUSE, PATHS, SOILS, SURFACES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -18,8 +19,10 @@ Fault = collections.namedtuple("Fault", "law file line what allowed")
 Row = collections.namedtuple("Row", "file line cells")
 
 SIZE, RATING = Number(1, 300), Number(1, 125)
-FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C")), Number(2, 3)
-LAYING, FAMILIES = Words(("direct", "duct")), Words((FAMILY,))
+FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C")), Number(2, 5)
+LAYING, FAMILIES, LOADED = Words(("direct", "duct")), Words(tuple(SHOP)), Number(2, 3)
+CORE_METAL, INSULATION = Words(("copper", "aluminium")), Words(INSULATIONS)
+YES_NO = Words(("yes", "no"))
 STANDARD, KEY, UNIT = Words((FUSE, BREAKER)), TEXT, TEXT
 
 # file: (number of leading columns that make a row unique, its value columns)
@@ -27,8 +30,15 @@ TABLES = {
     "sources.csv": (1, dict(key=TEXT, title=TEXT, edition=TEXT, where=TEXT, note=OPTIONAL,
                             seen=Words(("in print", "in reprint", "not seen")))),
     "cable/conductor_resistance.csv": (2, dict(
-        material=Words(("copper",)), section_mm2=SIZE, r20_mohm_per_m=Number(0.05, 20))),
-    "cable/conductor_reactance.csv": (1, dict(section_mm2=SIZE, x_mohm_per_m=Number(0.06, 0.12))),
+        material=CORE_METAL, section_mm2=SIZE, r20_mohm_per_m=Number(0.05, 20))),
+    "cable/conductor_reactance.csv": (2, dict(
+        insulation=INSULATION, section_mm2=SIZE, x_mohm_per_m=Number(0.06, 0.12))),
+    "cable/family.csv": (1, dict(
+        family=FAMILIES, standard=TEXT, metal=CORE_METAL, insulation=INSULATION, armoured=YES_NO,
+        insulation_factor=YES_NO)),
+    "cable/method.csv": (2, dict(family=FAMILIES, laying=Words(LAYINGS), method=Words(METHODS))),
+    "cable/size.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, cpc_mm2=Number(0, 300))),
     "cable/armour_area.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, area_mm2=Number(10, 300))),
     "cable/armour_resistance.csv": (3, dict(
@@ -36,14 +46,14 @@ TABLES = {
     "cable/overall_diameter.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, overall_mm=Number(8, 80))),
     "cable/separate.csv": (1, dict(section_mm2=SIZE)),
-    "cable/rating.csv": (4, dict(family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE,
-                                 method=Words(("C", "E", "D")), current_a=Number(10, 600))),
+    "cable/rating.csv": (4, dict(family=FAMILIES, loaded=LOADED, section_mm2=SIZE,
+                                 method=Words(METHODS), current_a=Number(5, 600))),
     "cable/voltage_drop.csv": (3, dict(
-        family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE, r_mv_per_a_m=Number(0.1, 50),
+        family=FAMILIES, loaded=LOADED, section_mm2=SIZE, r_mv_per_a_m=Number(0.1, 50),
         x_mv_per_a_m=Number(0, 0.3))),
     "cable/factor_ambient.csv": (3, dict(
-        place=Words(("air", "ground")), insulation=Words(("thermosetting 90",)),
-        temperature_c=Number(5, 85), factor=FACTOR)),
+        place=Words(("air", "ground")), insulation=INSULATION, temperature_c=Number(5, 85),
+        factor=FACTOR)),
     "cable/factor_soil.csv": (2, dict(
         laying=LAYING, resistivity_k_m_per_w=Number(0.3, 4), factor=FACTOR)),
     "cable/factor_depth.csv": (2, dict(laying=LAYING, depth_m=Number(0.3, 4), factor=FACTOR)),
@@ -52,11 +62,11 @@ TABLES = {
         circuits=Number(1, 20), factor=Number(0.1, 1))),
     "cable/factor_insulation.csv": (1, dict(length_mm=Number(10, 1000), factor=Number(0.1, 1))),
     "cable/fault_k.csv": (3, dict(
-        use=Words(("live", "core", "armour", "separate")), material=Words(("copper", "steel")),
-        insulation=Words(("thermosetting 90", "thermoplastic 70")), initial_c=Number(20, 100),
-        final_c=Number(130, 500), k=Number(20, 200))),
+        use=Words(("live", "core", "armour", "separate")),
+        material=Words(("copper", "aluminium", "steel")), insulation=INSULATION,
+        initial_c=Number(20, 100), final_c=Number(130, 500), k=Number(20, 200))),
     "cable/material.csv": (1, dict(
-        material=Words(("copper", "steel")), alpha20_per_k=Number(0.003, 0.006),
+        material=Words(("copper", "aluminium", "steel")), alpha20_per_k=Number(0.003, 0.006),
         beta_c=Number(150, 300), big_k=Number(30, 300))),
     "cable/armour_ac.csv": (1, dict(
         key=Words(("ac_factor", "reactance")), value=Number(0.1, 2),
@@ -98,8 +108,12 @@ ORDERS = (
     ("cable/armour_resistance.csv", "family section_mm2", "cores", "r20_mohm_per_m", "rise"),
     ("cable/overall_diameter.csv", "family cores", "section_mm2", "overall_mm", "fall"),
     ("cable/overall_diameter.csv", "family section_mm2", "cores", "overall_mm", "fall"),
+    ("cable/size.csv", "family cores", "section_mm2", "cpc_mm2", "fall"),
     ("cable/rating.csv", "family loaded method", "section_mm2", "current_a", "fall"),
+    ("cable/rating.csv", "family section_mm2 method", "loaded", "current_a", "rise"),
     ("cable/voltage_drop.csv", "family loaded", "section_mm2", "r_mv_per_a_m", "rise"),
+    ("cable/voltage_drop.csv", "family section_mm2", "loaded", "r_mv_per_a_m", "rise"),
+    ("cable/voltage_drop.csv", "family section_mm2", "loaded", "x_mv_per_a_m", "rise"),
     ("cable/factor_ambient.csv", "place insulation", "temperature_c", "factor", "rise"),
     ("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w", "factor", "rise"),
     ("cable/factor_depth.csv", "laying", "depth_m", "factor", "rise"),

@@ -1,6 +1,5 @@
 """Words the tables may use, and the items a price book must hold."""
 
-FAMILY = "armoured XLPE copper"
 FUSE, BREAKER = "BS 88-3", "BS EN 60898"
 SURFACES = ("lawn", "bed", "path", "drive", "patio", "field", "shared path", "road")
 EARTHINGS = ("supply earth", "shared electrode", "own electrode")

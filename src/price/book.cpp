@@ -54,6 +54,13 @@ private:
     std::vector<Entry> entries_;
 };
 
+/// Armoured XLPE copper goes without its family: "cable 2x10", "cable flat twin and earth 2x2.5".
+std::string cable_item(const tables::Cable& cable) {
+    const bool plain = cable.family == tables::Family::armoured_xlpe_copper;
+    return fmt::format("cable {}{}{}x{}", plain ? "" : tables::family_word(cable.family),
+                       plain ? "" : " ", cable.cores, significant(cable.section.number(), 6));
+}
+
 /// The item that prices a device: a fuse by its rating (and its standard, unless it is the
 /// household one), a breaker by its type and what it can break.
 std::string device_item(const tables::Device& device) {
@@ -88,8 +95,7 @@ Outcome<Book> read_book(std::string_view name, std::string_view text,
         book.amounts[i] = reader.need(item_word(static_cast<Item>(i)));
     }
     for (const tables::Cable& cable : catalogue.cables) {
-        book.cables.push_back(pounds_per_metre(reader.need(
-            fmt::format("cable {}x{}", cable.cores, significant(cable.section.number(), 6)))));
+        book.cables.push_back(pounds_per_metre(reader.need(cable_item(cable))));
     }
     for (const tables::Conductor& sold : catalogue.separates) {
         book.separates.push_back(

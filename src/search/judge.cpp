@@ -52,6 +52,8 @@ void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJud
     const auto& rules = rules::rulebook();
     out.first_hard = rule_count;
     out.failures = 0;
+    out.figures.done = study::Stage::none;
+    for (auto& finding : out.findings) finding.rule = nullptr;
     for (std::size_t i = 0; i < rule_count; ++i) {
         if (rules[i].info->sees != sees) continue;
         out.findings[i] = judge(i, scheme, out.figures);

@@ -34,23 +34,23 @@ struct Contender : Sound {
     bool conditional() const { return !conditional_on.empty(); }
 };
 
-/// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule. Of
-/// equal misses the first by key.
+/// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule.
 struct Dropped {
     const rules::RuleInfo* rule = nullptr;
     long count = 0;
     std::optional<study::RunScheme> nearest;
     double nearest_use = 0;
-    long nearest_order = 0;  ///< place of its key
-    const char* says = "";   ///< why, in the words of the first that fell
+    const char* says = "";  ///< why, in the words of the first that fell
 };
 
 struct Result {
     std::vector<Contender> contenders;  ///< unconditional first, each part in order of preference
     std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count
     long candidates = 0;                ///< buildable schemes
-    long evaluated = 0;    ///< of them, judged one by one; the others fell with their run or head
-    long sound = 0;        ///< schemes that meet every rule, kept or not
+    long evaluated = 0;                 ///< of them, judged one by one
+    long set_aside = 0;  ///< not judged: a sound one is cheaper, as dependable, with more headroom
+                         ///< than they can have, and another of their combination is preferred
+    long sound = 0;      ///< judged and found to meet every rule, kept or not
     long conditional = 0;  ///< schemes sound only if open facts turn out well
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }

@@ -34,6 +34,8 @@ const char* metal_word(Metal metal);
 /// Insulation by the temperature it bears all its life.
 enum class Insulation { thermoplastic_70, thermosetting_90 };
 
+const char* insulation_word(Insulation insulation);
+
 /// How a length of cable lies, as far as its rating is concerned.
 enum class Laying {
     clipped,
@@ -49,6 +51,8 @@ enum class Laying {
 };
 inline constexpr std::size_t layings = 10;
 
+const char* laying_word(Laying laying);
+
 constexpr bool in_ground(Laying laying) {
     return laying == Laying::direct || laying == Laying::duct;
 }
@@ -60,6 +64,13 @@ enum class ReferenceMethod { a, b, c, e, d, m100, m101, m102, m103 };
 inline constexpr std::size_t reference_methods = 9;
 
 const char* method_word(ReferenceMethod method);
+
+/// What a word of the tables means; none where they know no such word.
+std::optional<Family> family_of(const std::string& word);
+std::optional<Metal> metal_of(const std::string& word);
+std::optional<Insulation> insulation_of(const std::string& word);
+std::optional<Laying> laying_of(const std::string& word);
+std::optional<ReferenceMethod> method_of(const std::string& word);
 
 /// Plain conductor of one section.
 struct Conductor {
@@ -80,17 +91,19 @@ struct Duty {
 /// One size of one family.
 struct Cable {
     Family family = Family::armoured_xlpe_copper;
+    const Citation* listed = nullptr;  ///< where it stands that this size is made
     int cores = 2;  ///< insulated cores; flat twin and earth has two and a bare one
     SquareMillimetres section;
-    SquareMillimetres cpc;           ///< of the core that may protect; 0 where none can
+    SquareMillimetres cpc;           ///< of the core that may protect; 0 where none can. Two- and
+                                     ///< four-core cable has none to spare
     Cited<OhmsPerMetre> r20;         ///< of one core at 20 °C
     Cited<OhmsPerMetre> cpc_r20;     ///< of the core that may protect
     Cited<OhmsPerMetre> x;           ///< of one core at 50 Hz
     Cited<OhmsPerMetre> armour_r20;  ///< of the armour at 20 °C, d.c.; armoured families only
     Cited<SquareMillimetres> armour_area;
-    Cited<Metres> overall;
-    Duty two;    ///< two loaded cores: single phase
-    Duty three;  ///< three loaded cores: three phases
+    Cited<Metres> overall;  ///< outer diameter; armoured families only
+    Duty two;               ///< two loaded cores: single phase
+    Duty three;             ///< three loaded cores; nothing in it below three cores
 
     const Duty& duty(int phases) const { return phases == 3 ? three : two; }
 };
@@ -112,17 +125,19 @@ struct FaultHeat {
 /// What all sizes of a family share.
 struct Make {
     Family family = Family::armoured_xlpe_copper;
-    std::string standard;  ///< "BS 5467"
+    const Citation* listed = nullptr;  ///< where its construction stands
+    std::string standard;              ///< "BS 5467"
     Metal metal = Metal::copper;
     Insulation insulation = Insulation::thermosetting_90;
     bool armoured = true;
     FaultHeat live;
     FaultHeat core;                          ///< of a protective core within the cable
-    FaultHeat armour;                        ///< armoured families only
+    FaultHeat armour;                        ///< of steel; armoured families only
     std::vector<TablePoint> ambient_air;     ///< Ca over °C
     std::vector<TablePoint> ambient_ground;  ///< Ca over °C
     /// Reference method that serves each laying; none where no rating is tabulated.
     std::array<std::optional<ReferenceMethod>, layings> method;
+    std::array<const Citation*, layings> method_from{};  ///< where each stands
     /// Whether Ci comes on top of that method's rating when the cable lies in insulation.
     bool insulation_factor = true;
 };

@@ -30,10 +30,10 @@ struct Catalogue {
     std::vector<Source> sources;
     std::deque<Citation> citations;  ///< one per cited row; never moves
 
-    std::vector<Conductor> conductors;
-    std::vector<Conductor> separates;  ///< single cores sold as protective conductors, copper
-    std::vector<Cable> cables;         ///< by family, cores, section
-    std::array<Make, families> makes;  ///< by family
+    std::vector<Conductor> conductors;  ///< by metal, section: copper first
+    std::vector<Conductor> separates;   ///< single cores sold as protective conductors, copper
+    std::vector<Cable> cables;          ///< by family, cores, section
+    std::array<Make, families> makes;   ///< by family
     CableConstants cable_constants;
 
     std::vector<Device> devices;  ///< by standard, curve, breaking capacity, rating

@@ -1,7 +1,8 @@
 """Judges a set of files held in memory against every law."""
 import re
 
-from table_laws.across import device_faults, pair_faults, physics_faults
+from table_laws.across import pair_faults, physics_faults
+from table_laws.devices import device_faults
 from table_laws.reading import read_table
 from table_laws.shape import TABLES, Fault
 from table_laws.whole import price_faults, whole_faults

@@ -3,7 +3,7 @@ import itertools
 import re
 
 from table_laws.shape import TABLES, Fault, kind_of
-from table_laws.words import EARTHINGS, FUSE, PATHS, PRICED
+from table_laws.words import EARTHINGS, FUSE, FUSES, PATHS, PRICED
 
 
 def wanted_rows(tables):
@@ -23,6 +23,9 @@ def wanted_rows(tables):
                                            set(itertools.product(groupings, (1, 2, 3, 4, 5, 6))))
     wanted["device/rcd.csv"] = (("kind", "multiple"),
                                 set(itertools.product(("general", "delayed"), (1, 2, 5))))
+    for name in ("kind", "overload"):
+        wanted[f"device/{name}.csv"] = (
+            ("standard",), {(row.cells["standard"],) for row in tables["device/device.csv"]})
     wanted["rules/dependability.csv"] = (("earthing", "protective"),
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
@@ -30,8 +33,10 @@ def wanted_rows(tables):
                          ("cable/fault_k.csv", "use"), ("cable/material.csv", "material"),
                          ("cable/armour_ac.csv", "key")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})
-    fuses = {f"fuse {row.cells['rating_a']:g}" for row in tables["device/device.csv"]
-             if row.cells["standard"] == FUSE}
+    fuses = {" ".join(("fuse", *(() if c["standard"] == FUSE else (c["standard"],)),
+                       f"{c['rating_a']:g}"))
+             for c in (row.cells for row in tables["device/device.csv"])
+             if c["standard"] in FUSES}
     cables = {f"cable {n}x{s:g}" for n in (2, 3) for s in sections}
     wanted["price/demo.csv"] = (("item",), {(i,) for i in (*PRICED, *fuses, *cables)})
     wanted["cable/factor_ambient.csv"] = (("place", "factor"), {("air", 1), ("ground", 1)})

@@ -54,10 +54,24 @@ private:
     std::vector<Entry> entries_;
 };
 
+/// The item that prices a device: a fuse by its rating (and its standard, unless it is the
+/// household one), a breaker by its type and what it can break.
 std::string device_item(const tables::Device& device) {
-    if (device.fuse()) return "fuse " + significant(device.rating.number(), 6);
-    return fmt::format("breaker {} {} kA", device.curve,
-                       significant(device.breaking.value.number() / 1000, 4));
+    const std::string rating = significant(device.rating.number(), 6);
+    const std::string breaking = significant(device.breaking.value.number() / 1000, 4);
+    switch (device.kind) {
+        case tables::Kind::fuse:
+        case tables::Kind::rewirable:
+            if (device.standard == "BS 88-3") return "fuse " + rating;
+            return fmt::format("fuse {} {}", device.standard, rating);
+        case tables::Kind::breaker:
+            return fmt::format("breaker {} {} kA", device.curve, breaking);
+        case tables::Kind::rcbo:
+            return fmt::format("RCBO {} {} kA", device.curve, breaking);
+        case tables::Kind::moulded:
+            return fmt::format("moulded breaker {} kA", breaking);
+    }
+    return "";
 }
 
 }  // namespace

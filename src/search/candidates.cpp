@@ -17,6 +17,14 @@ bool offered(const site::Wishes& wishes, const tables::Cable& cable) {
                wishes.offer.end();
 }
 
+/// The devices that a run is offered for now: household cartridge fuses, and breakers of types B
+/// and C of the sizes that fit a house's board.
+bool stocked(const tables::Device& device) {
+    if (device.kind == tables::Kind::fuse) return device.standard == "BS 88-3";
+    return device.kind == tables::Kind::breaker && device.curve != "D" &&
+           device.rating <= amperes(63);
+}
+
 constexpr double separate_sections[] = {4, 6, 10, 16, 25};
 
 }  // namespace
@@ -35,7 +43,9 @@ Shop shop_for(const study::Setting<Silent>& setting) {
             shop.separates.push_back(c);
         }
     }
-    for (const tables::Device& device : catalogue.devices) shop.devices.push_back(&device);
+    for (const tables::Device& device : catalogue.devices) {
+        if (stocked(device)) shop.devices.push_back(&device);
+    }
     if (setting.run->fed_from) {
         shop.feeds = {*setting.run->fed_from};
     } else {

@@ -184,6 +184,17 @@ RC_GTEST_PROP(Curve, WithinItsCapacityABreakerKeepsToItsClass, ()) {
     RC_ASSERT(energy_at(device, amps) == std::min(own, limit));
 }
 
+RC_GTEST_PROP(Curve, NoCurrentBetweenTwoLetsThroughMoreThanBoth, ()) {
+    // So the two ends of a run bound the heat of a fault anywhere along it.
+    const auto& device = any_device();
+    const double low = device.points.front().current.value.number() *
+                       std::pow(10.0, support::number_between(-0.2, 2));
+    const double middle = low * support::number_between(1, 5);
+    const double high = middle * support::number_between(1, 5);
+    RC_ASSERT(energy_at(device, middle) <=
+              std::max(energy_at(device, low), energy_at(device, high)) * (1 + 1e-9));
+}
+
 RC_GTEST_PROP(Curve, MoreCurrentNeverTakesLonger, ()) {
     const auto& device = any_device();
     const double amps = any_current();

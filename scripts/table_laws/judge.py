@@ -2,7 +2,8 @@
 import re
 
 from table_laws import cables
-from table_laws.across import device_faults, pair_faults
+from table_laws.across import pair_faults
+from table_laws.devices import device_faults
 from table_laws.reading import read_table
 from table_laws.shape import TABLES, Fault
 from table_laws.whole import price_faults, whole_faults

@@ -4,7 +4,7 @@ import collections
 from table_laws.bounds import LIMITS, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    BASES, BREAKER, CITED, EARTHINGS, FUSE, PATHS, SOILS, SURFACES)
+    BASES, BREAKERS, CITED, EARTHINGS, FUSES, KINDS, PATHS, SOILS, SURFACES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -18,12 +18,12 @@ TEXT, OPTIONAL = "text", "optional text"
 Fault = collections.namedtuple("Fault", "law file line what allowed")
 Row = collections.namedtuple("Row", "file line cells")
 
-SIZE, RATING = Number(1, 300), Number(1, 125)
-FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C")), Number(2, 5)
+SIZE, RATING = Number(1, 300), Number(1, 200)
+FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C", "D", "TM")), Number(2, 5)
 LAYING, FAMILIES, LOADED = Words(("direct", "duct")), Words(tuple(SHOP)), Number(2, 3)
 CORE_METAL, INSULATION = Words(("copper", "aluminium")), Words(INSULATIONS)
 YES_NO = Words(("yes", "no"))
-STANDARD, KEY, UNIT = Words((FUSE, BREAKER)), TEXT, TEXT
+STANDARD, KEY, UNIT = Words((*FUSES, *BREAKERS)), TEXT, TEXT
 
 # file: (number of leading columns that make a row unique, its value columns)
 TABLES = {
@@ -74,9 +74,20 @@ TABLES = {
     "device/device.csv": (4, dict(
         standard=STANDARD, curve=CURVE, rating_a=RATING, breaking_ka=Number(1, 50))),
     "device/curve.csv": (4, dict(standard=STANDARD, curve=CURVE, rating_a=RATING,
-                                 time_s=Number(0.1, 5), current_a=Number(5, 3000))),
+                                 time_s=Number(0.1, 5), current_a=Number(5, 4000))),
+    "device/hold.csv": (5, dict(
+        standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
+        time_s=Number(0.01, 10800), current=Number(1, 6000), unit=Words(("A", "In")))),
+    "device/kind.csv": (1, dict(standard=STANDARD, kind=Words(KINDS))),
+    "device/overload.csv": (1, dict(standard=STANDARD, i2_ratio=Number(1.2, 2))),
+    "device/residual.csv": (2, dict(
+        place=Words(("head", "BS EN 61009")), sensitivity_ma=Number(10, 500),
+        kind=Words(("general", "delayed")))),
+    "device/unlimited.csv": (4, dict(
+        standard=Words(BREAKERS), curve=Words(("B", "C", "D", "TM")), rating_from_a=RATING,
+        rating_to_a=RATING)),
     "device/let_through.csv": (6, dict(
-        standard=Words((BREAKER,)), curve=Words(("B", "C")), rating_from_a=RATING,
+        standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
         rating_to_a=RATING, breaking_ka=Number(1, 25), energy_class=Number(3, 3),
         i2t_a2s=Number(1000, 500000))),
     "device/rcd.csv": (2, dict(
@@ -121,8 +132,8 @@ ORDERS = (
     ("cable/factor_insulation.csv", "", "length_mm", "factor", "rise"),
     ("device/curve.csv", "standard curve rating_a", "time_s", "current_a", "rise"),
     ("device/curve.csv", "standard curve time_s", "rating_a", "current_a", "fall"),
-    ("device/let_through.csv", "curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
-    ("device/let_through.csv", "curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
+    ("device/let_through.csv", "standard curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
+    ("device/let_through.csv", "standard curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
@@ -131,6 +142,8 @@ ORDERS = (
 # (file, lower column, upper column)
 INTERVALS = (
     ("device/let_through.csv", "rating_from_a", "rating_to_a"),
+    ("device/unlimited.csv", "rating_from_a", "rating_to_a"),
+    ("device/hold.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
     ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"))

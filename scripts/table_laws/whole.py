@@ -2,8 +2,8 @@
 import itertools
 
 from table_laws import shop
-from table_laws.shape import Fault, kind_of
-from table_laws.words import EARTHINGS, FUSE, PATHS, PRICED
+from table_laws.shape import TABLES, Fault, kind_of
+from table_laws.words import EARTHINGS, FUSE, FUSES, PATHS, PRICED
 
 
 def wanted_cables():
@@ -36,6 +36,9 @@ def wanted_rows(tables):
     wanted["device/rcd.csv"] = (("kind", "multiple"),
                                 set(itertools.product(("general", "delayed"), (1, 2, 5))))
     wanted["cable/separate.csv"] = (("section_mm2",), {(10,)})
+    for name in ("kind", "overload"):
+        wanted[f"device/{name}.csv"] = (
+            ("standard",), {(row.cells["standard"],) for row in tables["device/device.csv"]})
     wanted["rules/dependability.csv"] = (("earthing", "protective"),
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
@@ -43,8 +46,10 @@ def wanted_rows(tables):
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})
-    fuses = {f"fuse {row.cells['rating_a']:g}" for row in tables["device/device.csv"]
-             if row.cells["standard"] == FUSE}
+    fuses = {" ".join(("fuse", *(() if c["standard"] == FUSE else (c["standard"],)),
+                       f"{c['rating_a']:g}"))
+             for c in (row.cells for row in tables["device/device.csv"])
+             if c["standard"] in FUSES}
     cables = {shop.price_item(*size) for size in shop.sizes()}
     wanted["price/demo.csv"] = (("item",), {(i,) for i in (*PRICED, *fuses, *cables)})
     for name in ("soil", "depth"):

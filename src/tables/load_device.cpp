@@ -193,9 +193,16 @@ private:
             const auto longest = sheet.cited(i, seconds(sheet.number(i, "longest_ms") / 1000));
             const Seconds shortest = seconds(sheet.number(i, "shortest_ms") / 1000);
             const double multiple = sheet.number(i, "multiple");
-            if (multiple == 1) times.longest_1 = longest, times.shortest_1 = shortest;
-            if (multiple == 2) times.longest_2 = longest, times.shortest_2 = shortest;
-            if (multiple == 5) times.longest_5 = longest, times.shortest_5 = shortest;
+            if (multiple == 1) {
+                times.longest_1 = longest;
+                times.shortest_1 = shortest;
+            } else if (multiple == 2) {
+                times.longest_2 = longest;
+                times.shortest_2 = shortest;
+            } else if (multiple == 5) {
+                times.longest_5 = longest;
+                times.shortest_5 = shortest;
+            }
         }
     }
 

@@ -14,6 +14,28 @@ ValueIn<L, double> times_met(L& ledger, const DropInput<L>& in) {
                       (1.0 + in.neutral_share) / root_three);
 }
 
+/// Load over the load that heats the conductor fully; 1 where the tables give no such load.
+template <class L>
+ValueIn<L, double> load_share(L& ledger, const DropInput<L>& in) {
+    const Name name{"load", "load as a share of what heats the conductor fully", in.leg};
+    const auto* rated =
+        in.factors.method ? &in.duty.rating[static_cast<std::size_t>(*in.factors.method)] : nullptr;
+    if (!rated || !rated->citation) {
+        return ledger.stated(name, 1.0, "no rating is tabulated for this cable laid so");
+    }
+    const auto it = ledger.table({"It", "tabulated rating", in.leg}, *rated);
+    return ledger.let(name, least(in.ib / (it * in.factors.heat), 1.0));
+}
+
+/// Stands for a drop that is not tabulated: no voltage is left at the end of such a leg.
+constexpr OhmsPerMetre as_if_broken = ohms_per_metre(1e6);
+
+template <class L>
+ValueIn<L, OhmsPerMetre> tabulated(L& ledger, const Name& name, const Cited<OhmsPerMetre>& figure) {
+    if (figure.citation) return ledger.table(name, figure);
+    return ledger.stated(name, as_if_broken, "no drop is tabulated for so many loaded cores");
+}
+
 }  // namespace
 
 template <class L>
@@ -21,11 +43,7 @@ LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in) {
     const int leg = in.leg;
     const auto tp = ledger.table({"tp", "highest working temperature of the insulation", leg},
                                  in.make.live.initial);
-    const auto it = ledger.table({"It", "tabulated rating", leg},
-                                 in.duty.rating[static_cast<std::size_t>(*in.factors.method)]);
-    const auto share =
-        ledger.let({"load", "load as a share of what heats the conductor fully", leg},
-                   least(in.ib / (it * in.factors.heat), 1.0));
+    const auto share = load_share(ledger, in);
     LegDrop<L> out;
     out.conductor = ledger.let({"t", "working temperature of the conductor", leg, "", "IEC 60287"},
                                in.surroundings + (tp - in.surroundings) * squared(share));
@@ -35,8 +53,8 @@ LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in) {
     const auto ct =
         ledger.let({"Ct", "correction for conductor temperature", leg, "", "Appendix 4, 6.1"},
                    (beta + (out.conductor - celsius(0))) / (beta + (tp - celsius(0))));
-    const auto r = ledger.table({"r", "tabulated drop, resistive part", leg}, in.duty.drop_r);
-    const auto x = ledger.table({"x", "tabulated drop, reactive part", leg}, in.duty.drop_x);
+    const auto r = tabulated(ledger, {"r", "tabulated drop, resistive part", leg}, in.duty.drop_r);
+    const auto x = tabulated(ledger, {"x", "tabulated drop, reactive part", leg}, in.duty.drop_x);
     const Name r_name{"R", "resistance met on the leg, line and neutral", leg};
     const Name x_name{"X", "reactance met on the leg, line and neutral", leg};
     if (in.phases == 1) {

@@ -128,10 +128,14 @@ TEST(Rating, WhereNoneIsTabulatedNothingMayBeCarried) {
     EXPECT_EQ(rating(support::cable(2, 16), 3, reference_air(Laying::clipped)), 0);
 }
 
-TEST(Rating, InConduitTheEnclosedGroupingCounts) {
-    Surroundings at = reference_air(Laying::conduit);
+TEST(Rating, WhereHeatIsShutInTheEnclosedGroupingCounts) {
+    Surroundings at;
     at.circuits = 2;
-    EXPECT_EQ(factors(at, Family::unarmoured_pvc_copper).cg, 0.8);
+    for (const Laying laying :
+         {Laying::conduit, Laying::trunking, Laying::insulated, Laying::above_ceiling}) {
+        at.laying = laying;
+        EXPECT_EQ(factors(at, Family::unarmoured_pvc_copper).cg, 0.8);
+    }
     at.laying = Laying::clipped;
     EXPECT_EQ(factors(at, Family::unarmoured_pvc_copper).cg, 0.85);
 }

@@ -72,7 +72,7 @@ RC_GTEST_PROP(Laws, ThickerCoresNeverRaiseDropOrLoopAndNeverLowerTheRating, ()) 
 RC_GTEST_PROP(Laws, AThickerSeparateConductorNeverRaisesTheLoop, ()) {
     Drawn thin = *support::any_drawn();
     thin.protective = *rc::gen::element(Protective::separate, Protective::armour_and_separate);
-    const std::size_t count = support::catalogue().conductors.size();
+    const std::size_t count = support::copper_conductors().size();
     thin.separate = *rc::gen::inRange<std::size_t>(0, count - 1);
     Drawn thick = thin;
     thick.separate = thin.separate + 1;

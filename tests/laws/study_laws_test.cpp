@@ -170,9 +170,9 @@ RC_GTEST_PROP(Laws, NoEarthFaultAlongTheRunHeatsTheArmourMoreThanTheFigureSays, 
     const Name name{"x", ""};
     auto energy = device::let_through(ledger, name, *scheme.device, current);
     if (scheme.rcd) energy = least(energy, squared(current) * scheme.rcd->longest.value);
+    const auto& make = tables::make_of(support::catalogue(), *scheme.cable);
     const auto stands =
-        cable::withstand(ledger, name, support::catalogue().cable_constants.armour.k.value,
-                         scheme.cable->armour_area.value);
+        cable::withstand(ledger, name, make.armour.k.value, scheme.cable->armour_area.value);
     RC_ASSERT(energy.number() <= figures.heat_path * stands.number() * (1 + 1e-6));
 }
 

@@ -1,5 +1,6 @@
 #include "diagram/far_board.h"
 
+#include "diagram/run_figures.h"
 #include "diagram/wording.h"
 #include "picture/words.h"
 #include "symbol/board.h"
@@ -35,6 +36,9 @@ Note way_note(const Way& way) {
     note.lines.push_back(rating);
     note.lines.push_back(way.rcd ? "residual current " + residual_words(*way.rcd)
                                  : "no residual current device");
+    if (way.load_w && way.load_w->known) {
+        note.figures = {{"load", {}, fact_words(*way.load_w, "W")}};
+    }
     return note;
 }
 
@@ -70,14 +74,14 @@ std::vector<Way> ways_of(const picture::Stage& stage) {
     std::vector<Way> ways;
     for (const site::Circuit& circuit : stage.far->circuits) {
         ways.push_back({circuit.name, circuit.device ? &*circuit.device : nullptr,
-                        rcd_for(circuit.name, rcds)});
+                        rcd_for(circuit.name, rcds), &circuit.load_w});
     }
     for (const answer::RcdAnswer& rcd : rcds) {
         for (const std::string& name : rcd.covers) {
             const bool told = std::any_of(ways.begin(), ways.end(), [&](const Way& way) {
                 return way.name == name || name == "every circuit";
             });
-            if (!told) ways.push_back({name, nullptr, &rcd});
+            if (!told) ways.push_back({name, nullptr, &rcd, nullptr});
         }
     }
     return ways;
@@ -89,7 +93,8 @@ void draw_far_board(const picture::Stage& stage, Ladder& ladder) {
     ladder.skip(5);
     const double top = ladder.y();
     ladder.device({"board of " + picture::name_or(stage.far->name, stage.far->id) + ": main switch",
-                   {stage.scheme->building.main_switch}},
+                   {stage.scheme->building.main_switch},
+                   far_figures(*stage.scheme)},
                   contact_length, switch_disconnector);
     const std::vector<Way> ways = ways_of(stage);
     for (std::size_t i = 0; i < ways.size(); ++i) draw_way(ways[i], i + 1 == ways.size(), ladder);

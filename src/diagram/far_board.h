@@ -12,6 +12,7 @@ struct Way {
     std::string name;
     const site::NamedDevice* device = nullptr;  ///< as stated; null when nobody chose one yet
     const answer::RcdAnswer* rcd = nullptr;     ///< null for none
+    const site::Fact<double>* load_w = nullptr;
 };
 
 /// The ways: each circuit of the survey, and any that only the scheme names ("every circuit").

@@ -43,7 +43,7 @@ void terminal_row(const picture::Stage& stage, bool carried, Ladder& ladder) {
     if (carried) ladder.earth_to(y);
     ladder.earth_from(y);
     const Columns& c = ladder.columns();
-    ladder.draw(protective_earth({(c.live + c.earth) / 2 - 2, y}, ladder.pen()));
+    ladder.draw(protective_earth(ladder.on_earth(y) - Point{28, 0}, ladder.pen()));
     ladder.draw({Group{picture::terminal_bar({c.earth - 15, y - 4.5, c.earth + 15, y + 4.5}),
                        {},
                        "",
@@ -52,7 +52,7 @@ void terminal_row(const picture::Stage& stage, bool carried, Ladder& ladder) {
 }
 
 void bond_row(const picture::Part& part, Ladder& ladder) {
-    Note note{"bond to the " + part.what};
+    Note note{"bond to the " + part.what.substr(0, part.what.find_last_not_of(",") + 1)};
     if (part.kind == picture::PartKind::not_surveyed) {
         note.lines.push_back("not surveyed: if it is there");
     }

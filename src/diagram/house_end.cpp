@@ -1,5 +1,6 @@
 #include "diagram/house_end.h"
 
+#include "diagram/run_figures.h"
 #include "diagram/wording.h"
 #include "symbol/board.h"
 #include "symbol/contact.h"
@@ -44,20 +45,9 @@ Note house_board_note(const site::HouseBoard& board) {
     return note;
 }
 
-std::vector<Figure> device_figures(const answer::RunAnswer& run) {
-    const answer::FigureAnswers& f = run.figures;
-    std::vector<Figure> figures{
-        {"rating", drawing::symbol("I", "n"), significant(run.device.rating_a, 6) + " A"},
-        {"breaking capacity", {}, significant(run.device.breaking_capacity_ka, 4) + " kA"},
-        {"fault current here, line to neutral", {}, range_words(f.near_line_neutral_a)},
-        {"fault current here, line to earth", {}, range_words(f.near_line_earth_a)},
-    };
-    return figures;
-}
-
 Note device_note(const answer::RunAnswer& run, const std::string& head) {
     const answer::DeviceAnswer& d = run.device;
-    return {head, {rating_words(d.standard, d.curve, d.rating_a)}, device_figures(run)};
+    return {head, {rating_words(d.standard, d.curve, d.rating_a)}, near_figures(run)};
 }
 
 void draw_spare_way(const picture::Stage& stage, Ladder& ladder) {

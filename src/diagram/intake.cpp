@@ -25,9 +25,9 @@ std::vector<Core> supply_cores(const site::Intake& in) {
 const char* earth_words(Earthing earthing) {
     switch (earthing) {
         case Earthing::tn_c_s:
-            return "one conductor of the operator's is neutral and earth (PEN)";
+            return "neutral and earth in one conductor (PEN)";
         case Earthing::tn_s:
-            return "the operator's earth is separate from the neutral (cable sheath or conductor)";
+            return "earth separate from the neutral: cable sheath or own conductor";
         case Earthing::tt:
             break;
     }
@@ -49,12 +49,11 @@ void supply_row(const site::Intake& in, Ladder& ladder) {
     }
     const std::vector<Core> cores = supply_cores(in);
     const double length = source_length + strokes_length(cores.size()) + 6;
-    const Row row = ladder.device(note, length, [&](const Axis& axis, const Style& pen) {
-        Items items = alternating_source(axis, pen);
-        items.emplace_back(Line{axis.point(source_length), axis.point(length), pen});
-        append(items, strokes(axis.moved((source_length + length) / 2), cores, pen));
-        return items;
-    });
+    const Row row = ladder.row(note, length);
+    const Axis axis{ladder.on_live(row.top), {0, 1}};
+    ladder.draw(alternating_source(axis, ladder.pen()));
+    ladder.live(row.top + source_length, row.foot);
+    ladder.draw(strokes(axis.moved((source_length + length) / 2), cores, ladder.pen()));
     if (in.earthing != Earthing::tn_s) return;
     const double y = row.foot - 4;
     ladder.protective({ladder.on_live(y), ladder.on_earth(y)});
@@ -67,8 +66,14 @@ void cut_out_row(const site::Intake& in, Ladder& ladder) {
     note.lines = {in.service_fuse ? rating_words(in.service_fuse->standard, in.service_fuse->curve,
                                                  in.service_fuse->rating.number())
                                   : "rating not known"};
+    if (in.looped != site::Answer::no) {
+        note.lines.push_back(in.looped == site::Answer::yes
+                                 ? "the supply is looped with a neighbour's"
+                                 : "whether looped with a neighbour's supply: not known");
+    }
+    note.figures = {{"the house's demand", {}, fact_words(in.demand, "A")}};
     const bool link = in.earthing == Earthing::tn_c_s;
-    if (link) note.lines.push_back("neutral and earth are joined in it, nowhere after it");
+    if (link) note.lines.push_back("neutral and earth are joined here");
     constexpr double above = 14;
     const Row row =
         ladder.device(note, above + fuse_length + 4, [](const Axis& axis, const Style& pen) {
@@ -127,8 +132,7 @@ void met_row(const picture::Stage& stage, Ladder& ladder) {
     const double y = row.top + 13;
     if (in.earthing != Earthing::tt) ladder.earth_to(y);
     ladder.earth_from(y);
-    ladder.draw(protective_earth({(ladder.columns().live + ladder.columns().earth) / 2 - 2, y},
-                                 ladder.pen()));
+    ladder.draw(protective_earth(ladder.on_earth(y) - Point{28, 0}, ladder.pen()));
     terminal(y, ladder);
     if (in.earthing != Earthing::tt) return;
     const Row rod_row =

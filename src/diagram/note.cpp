@@ -13,20 +13,14 @@ namespace {
 constexpr std::size_t most_head_lines = 2;
 constexpr std::size_t most_lines = 5;
 
-/// `text` in at most `most` lines, set bold or not; moves `y` to below them.
+/// The broken lines of `words` from `y` down; moves `y` to below them.
 Items paragraph_items(const std::string& words, const Box& column, double& y,
                       const TextStyle& style) {
     Items items;
-    const bool bold = style.weight == Weight::bold;
-    // The bold letters are wider; what is broken for the plain ones would overrun.
-    const double width = bold ? column.width() / 1.14 : column.width();
-    const auto lines =
-        picture::paragraph(words, width, style.size, bold ? most_head_lines : most_lines);
-    for (const std::string& line : lines) {
+    const std::size_t most = style.weight == Weight::bold ? most_head_lines : most_lines;
+    for (const std::string& line : broken(words, column.width(), style, most)) {
         y += style.size * 1.3;
-        items.emplace_back(text({column.left, y - style.size * 0.3},
-                                picture::shortened(line, column.width(), style.size, style.weight),
-                                style));
+        items.emplace_back(text({column.left, y - style.size * 0.3}, line, style));
     }
     return items;
 }
@@ -56,9 +50,28 @@ Items one_figure(const Figure& figure, const Box& column, double& y, double lett
 
 }  // namespace
 
+std::vector<std::string> broken(const std::string& words, double width, const TextStyle& style,
+                                std::size_t most) {
+    if (style.weight != Weight::bold) return picture::paragraph(words, width, style.size, most);
+    constexpr std::size_t longest = 2000;
+    std::vector<std::string> lines =
+        wrap(picture::shortened(words, longest * style.size, style.size), width, style.size,
+             Weight::bold);
+    const bool more = lines.size() > most;
+    if (more) {
+        lines.resize(most);
+        lines.back() += " …";
+    }
+    for (std::string& line : lines) {
+        line = picture::shortened(line, width, style.size, Weight::bold);
+    }
+    return lines;
+}
+
 SetNote set_note(const Note& note, const Columns& c, double top) {
     SetNote set;
-    const Box words = box_at({c.words, top}, c.words_width(), 0);
+    const double wide = note.figures.empty() ? c.right - c.words : c.words_width();
+    const Box words = box_at({c.words, top}, wide, 0);
     double y = top;
     const TextStyle bold{.size = c.letters + 0.5, .weight = Weight::bold};
     append(set.items, paragraph_items(note.head, words, y, bold));

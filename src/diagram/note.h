@@ -9,6 +9,11 @@
 
 namespace toft::diagram {
 
+/// `words` broken at spaces into at most `most` lines, none wider than `width`; what is left over
+/// gives way to "…".
+std::vector<std::string> broken(const std::string& words, double width,
+                                const drawing::TextStyle& style, std::size_t most);
+
 struct Figure {
     std::string word;       ///< "load current"
     drawing::Spans symbol;  ///< Ib; may be empty

@@ -1,6 +1,7 @@
 #include "diagram/run.h"
 
-#include "diagram/wording.h"
+#include "base/text.h"
+#include "diagram/run_figures.h"
 #include "picture/words.h"
 #include "symbol/board.h"
 #include "symbol/cable_end.h"
@@ -27,48 +28,19 @@ std::string listed(const List& list, Word word) {
     return words;
 }
 
-std::vector<Figure> run_figures(const answer::FigureAnswers& f) {
-    const auto percent = [](double x) { return significant(x, 3) + " %"; };
-    const auto ohms = [](double x) { return significant(x, 3) + " Ω"; };
-    std::vector<Figure> figures{
-        {"load current", drawing::symbol("I", "b"), significant(f.design_current_a, 3) + " A"},
-        {"cable's rating as laid", drawing::symbol("I", "z"), significant(f.rating_a, 3) + " A"},
-        {"voltage drop", drawing::symbol("Δ", "U"), percent(f.voltage_drop_percent)},
-    };
-    if (f.voltage_drop_total_percent != f.voltage_drop_percent) {
-        figures.push_back(
-            {"voltage drop from the origin", {}, percent(f.voltage_drop_total_percent)});
-    }
-    figures.push_back(
-        {"loop at far end", drawing::symbol("Z", "s"),
-         ohms(f.loop_impedance_far_ohm) + ", at most " + ohms(f.loop_impedance_limit_ohm)});
-    figures.push_back({"when tested cold", drawing::symbol("Z", "s"),
-                       "at most " + ohms(f.loop_impedance_test_limit_ohm)});
-    figures.push_back(
-        {"loop of the run at 20 °C", drawing::symbol("R", "1+2"), ohms(f.r1_plus_r2_20c_ohm)});
-    figures.push_back(
-        {"fault current at far end, line to neutral", {}, range_words(f.far_line_neutral_a)});
-    figures.push_back(
-        {"fault current at far end, line to earth", {}, range_words(f.far_line_earth_a)});
-    if (f.disconnection_s) {
-        figures.push_back(
-            {"fault to earth cleared in", {}, significant(*f.disconnection_s, 2) + " s"});
-    } else {
-        figures.push_back({"fault to earth cleared by", {}, "the RCD"});
-    }
-    return figures;
+std::string armour_words(const RunLine& run) {
+    if (!run.armour_serves()) return "armour (dashed): covering only";
+    if (run.armour_far) return "armour (dashed): protective conductor";
+    return "armour (dashed): earthed at the house only, to guard the cable itself";
 }
 
 Note stretch_note(const Stretch& s, const RunLine& run) {
     Note note;
-    note.head = fmt::format("{}-core {} {} cable, {} m", s.cores, picture::mm2(s.live_mm2),
-                            s.family, significant(s.length_m, 4));
+    note.head = fmt::format("{}-core {} {}", s.cores, picture::mm2(s.live_mm2), s.family);
+    note.figures = {{"length", {}, significant(s.length_m, 4) + " m"}};
     note.lines.push_back(listed(s.legs, [](const std::string& leg) { return leg; }));
     note.lines.push_back("cores: " + listed(s.core_list, core_words));
-    if (armoured(s)) {
-        note.lines.push_back(run.armour_serves() ? "armour (dashed): protective conductor too"
-                                                 : "armour (dashed): covering only");
-    }
+    if (armoured(s)) note.lines.push_back(armour_words(run));
     if (run.separate_mm2) {
         note.lines.push_back("beside it: protective conductor " + picture::mm2(*run.separate_mm2) +
                              " copper, green-and-yellow");
@@ -196,7 +168,9 @@ void draw_run(const RunLine& run, const answer::FigureAnswers& figures, Ladder& 
     for (std::size_t i = 0; i < run.stretches.size(); ++i) {
         if (i > 0) change_of_cable(run.stretches[i - 1], run.stretches[i], ladder);
         Note note = stretch_note(run.stretches[i], run);
-        if (i == 0) note.figures = run_figures(figures);
+        if (i == 0) {
+            for (Figure& figure : cable_figures(figures)) note.figures.push_back(figure);
+        }
         draw_stretch(run.stretches[i], note, ladder);
     }
     far_end(run, ladder);

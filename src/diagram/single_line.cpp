@@ -43,7 +43,7 @@ Scene single_line(const site::Job& job, const answer::Answer& answer, std::size_
         ladder.row({"no sound scheme: no run is drawn", {}, {}}, 24);
     }
     const double edge = columns.figures_beside() ? 24 : 8;
-    SetTitle foot = set_footing(answer, columns, ladder.y() + 6);
+    SetTitle foot = set_footing(answer, scheme, columns, ladder.y() + 6);
     double high = foot.foot + edge;
     if (columns.figures_beside())
         high = std::max(high, std::max(width, narrowest_sheet) * paper_high / paper_wide);

@@ -17,12 +17,9 @@ namespace {
 void set_lines(const std::string& words, std::size_t most, const TextStyle& style, SetTitle& out,
                const Columns& c) {
     const double width = c.right - c.left;
-    const bool bold = style.weight == Weight::bold;
-    for (const std::string& line :
-         picture::paragraph(words, bold ? width / 1.14 : width, style.size, most)) {
+    for (const std::string& line : broken(words, width, style, most)) {
         out.foot += style.size * 1.3;
-        const std::string cut = picture::shortened(line, width, style.size, style.weight);
-        out.items.emplace_back(text({c.left, out.foot - style.size * 0.3}, cut, style));
+        out.items.emplace_back(text({c.left, out.foot - style.size * 0.3}, line, style));
     }
 }
 
@@ -34,7 +31,10 @@ rules::Verdict standing(const answer::SchemeAnswer& scheme) {
 }
 
 std::string standing_words(const answer::SchemeAnswer& scheme) {
-    if (scheme.conditional_on.empty()) return "";
+    if (scheme.conditional_on.empty()) {
+        return standing(scheme) == rules::Verdict::meets ? "every rule judged is met"
+                                                         : "no rule fails; heed the cautions";
+    }
     std::string words = "sound only if these facts turn out well: ";
     for (std::size_t i = 0; i < scheme.conditional_on.size(); ++i) {
         words += (i > 0 ? ", " : "") + scheme.conditional_on[i];
@@ -97,6 +97,18 @@ void set_key(const Columns& c, SetTitle& out) {
     out.foot += 10;
 }
 
+/// Each text after `before` on lines of its own; no more than a sheet can bear.
+void set_all(const std::string& before, const std::vector<std::string>& texts, SetTitle& out,
+             const Columns& c) {
+    constexpr std::size_t most = 6;
+    for (std::size_t i = 0; i < texts.size() && i < most; ++i) {
+        set_lines(before + texts[i], 3, TextStyle{.size = c.letters}, out, c);
+    }
+    if (texts.size() <= most) return;
+    set_lines(before + std::to_string(texts.size() - most) + " more in the answer", 1,
+              TextStyle{.size = c.letters}, out, c);
+}
+
 }  // namespace
 
 SetTitle set_title(const answer::Answer& answer, const answer::SchemeAnswer* scheme,
@@ -114,24 +126,34 @@ SetTitle set_title(const answer::Answer& answer, const answer::SchemeAnswer* sch
     const rules::Verdict verdict = scheme ? standing(*scheme) : rules::Verdict::fails;
     append(out.items, picture::verdict_words(verdict, {c.left, out.foot - 3}, c.letters));
     if (scheme) {
-        set_lines(standing_words(*scheme), 4, plain_style, out, c);
-        for (const std::string& caution : scheme->cautions) {
-            set_lines("caution: " + caution, 3, plain_style, out, c);
-        }
+        Columns beside = c;
+        beside.left += 28 + text_width(rules::verdict_word(verdict), c.letters, Weight::bold);
+        out.foot -= c.letters * 1.3;
+        set_lines(standing_words(*scheme), 4, plain_style, out, beside);
+        set_all("caution: ", scheme->cautions, out, c);
     }
     out.foot += 8;
     return out;
 }
 
-SetTitle set_footing(const answer::Answer& answer, const Columns& c, double top) {
+SetTitle set_footing(const answer::Answer& answer, const answer::SchemeAnswer* scheme,
+                     const Columns& c, double top) {
     SetTitle out;
     out.foot = top;
     out.items.emplace_back(Line{{c.left, top}, {c.right, top}, stroked(palette::faint)});
     set_key(c, out);
+    if (scheme) {
+        std::vector<std::string> duties;
+        for (const answer::TellAnswer& tell : scheme->tell) {
+            duties.push_back(tell.who + ", " + tell.when + " the work: " + tell.why);
+        }
+        set_all("", duties, out, c);
+        out.foot += 4;
+    }
     set_lines("A competent, licensed person, the local code and the network operator decide.", 3,
               TextStyle{.size = c.letters, .weight = Weight::bold}, out, c);
     const TextStyle small{.size = 9.5, .colour = palette::graphite};
-    set_lines(answer.edition + "; data " + answer.data_version, 4, small, out, c);
+    set_lines("data " + answer.data_version + "; " + answer.edition, 4, small, out, c);
     out.foot += 12;
     return out;
 }

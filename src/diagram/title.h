@@ -17,8 +17,9 @@ struct SetTitle {
 SetTitle set_title(const answer::Answer& answer, const answer::SchemeAnswer* scheme,
                    const Columns& columns);
 
-/// The key and the words below, from `top` on.
-SetTitle set_footing(const answer::Answer& answer, const Columns& columns, double top);
+/// The key, who is to be told what, and who decides, from `top` on. `scheme` may be null.
+SetTitle set_footing(const answer::Answer& answer, const answer::SchemeAnswer* scheme,
+                     const Columns& columns, double top);
 
 /// A name across the sheet: what follows stands there.
 void draw_zone(const std::string& name, Ladder& ladder);

@@ -8,16 +8,13 @@
 
 namespace toft::diagram {
 
-std::string current_words(double amperes) {
-    if (amperes >= 1000) return significant(amperes / 1000, 3) + " kA";
-    return significant(amperes, 3) + " A";
-}
-
 std::string range_words(const answer::FaultRange& range) {
-    const std::string smallest = current_words(range.smallest);
-    const std::string largest = current_words(range.largest);
-    if (smallest == largest) return largest;
-    return smallest + " to " + largest;
+    const bool kilo = range.largest >= 1000;
+    const std::string smallest = significant(range.smallest / (kilo ? 1000 : 1), 3);
+    const std::string largest = significant(range.largest / (kilo ? 1000 : 1), 3);
+    const std::string unit = kilo ? " kA" : " A";
+    if (smallest == largest) return largest + unit;
+    return smallest + " to " + largest + unit;
 }
 
 std::string rating_words(const std::string& standard, const std::string& curve, double rating_a) {

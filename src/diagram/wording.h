@@ -10,21 +10,24 @@
 
 namespace toft::diagram {
 
+inline double number_of(double x) { return x; }
+template <class Q>
+double number_of(const Q& x) {
+    return x.number();
+}
+
 /// "0.21 Ω", "0.2 to 0.3 Ω, assumed", "not known".
 template <class Q>
 std::string fact_words(const site::Fact<Q>& fact, const std::string& unit, double scale = 1) {
     if (!fact.known) return "not known";
     std::string words;
-    if (!fact.single()) words = significant(fact.low.number() * scale, 3) + " to ";
-    words += significant(fact.high.number() * scale, 3) + " " + unit;
+    if (!fact.single()) words = significant(number_of(fact.low) * scale, 3) + " to ";
+    words += significant(number_of(fact.high) * scale, 3) + " " + unit;
     if (fact.standing == site::Standing::measured) return words;
     return words + ", " + site::standing_word(fact.standing);
 }
 
-/// "610 A", "1.2 kA".
-std::string current_words(double amperes);
-
-/// "569 A to 1.07 kA".
+/// "0.569 to 1.07 kA", "215 to 570 A", "610 A".
 std::string range_words(const answer::FaultRange& range);
 
 /// "32 A type B BS EN 60898", "80 A BS 88-3".

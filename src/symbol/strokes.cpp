@@ -6,9 +6,9 @@ namespace toft::symbol {
 
 namespace {
 
-constexpr double step = 9;
+constexpr double step = 11;
 constexpr double half_wide = 8.5;
-constexpr double half_rise = 4.5;
+constexpr double half_rise = 4;
 
 Items stroke(const Axis& axis, Core core, const Style& pen) {
     const Point low = axis.point(half_rise, -half_wide);

@@ -27,7 +27,7 @@ inline constexpr double paper_wide = 794;
 inline constexpr double paper_high = 1123;
 
 inline Columns columns_for(double width) {
-    if (width < roomy_sheet) return {10, 44, 98, 132, 132, width - 10, 10.5};
+    if (width < roomy_sheet) return {10, 40, 96, 140, 140, width - 10, 10.5};
     const double words = 204;
     const double right = width - 40;
     return {40, 84, 150, words, words + 0.53 * (right - words), right, 11};

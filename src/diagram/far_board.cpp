@@ -49,8 +49,14 @@ Items way_symbol(const Way& way, const Axis& axis, const Style& pen, double& len
         length = fused ? fuse_length : contact_length;
         return fused ? fuse(axis, pen) : circuit_breaker(axis, pen);
     }
-    length = residual_length;
-    return fused ? residual_switch(axis, pen) : residual_breaker(axis, pen);
+    if (!fused) {
+        length = residual_length;
+        return residual_breaker(axis, pen);
+    }
+    length = short_fuse_length + residual_length;
+    Items items = short_fuse(axis, pen);
+    append(items, residual_switch(axis.moved(short_fuse_length), pen));
+    return items;
 }
 
 void draw_way(const Way& way, bool last, Ladder& ladder) {

@@ -9,8 +9,8 @@
 
 namespace toft::diagram {
 
-/// `words` broken at spaces into at most `most` lines, none wider than `width`; what is left over
-/// gives way to "…".
+/// `words` broken at spaces into at most `most` lines, none wider than `width`; a unit stays with
+/// its figure, and what is left over gives way to "…".
 std::vector<std::string> broken(const std::string& words, double width,
                                 const drawing::TextStyle& style, std::size_t most);
 

@@ -21,6 +21,8 @@ Items link(const Axis& axis, const Style& pen, double length) {
 
 Items fuse(const Axis& axis, const Style& pen) { return link(axis, pen, fuse_length); }
 
+Items short_fuse(const Axis& axis, const Style& pen) { return link(axis, pen, short_fuse_length); }
+
 Items switch_fuse(const Axis& axis, const Style& pen) {
     Items items = switch_disconnector(axis, pen);
     append(items, link(axis.moved(contact_length), pen, switch_fuse_length - contact_length));

@@ -11,6 +11,10 @@ inline constexpr double switch_fuse_length = 76;
 
 drawing::Items fuse(const Axis& axis, const drawing::Style& pen);
 
+/// The same with leads cut short, for where room is scarce.
+inline constexpr double short_fuse_length = 26;
+drawing::Items short_fuse(const Axis& axis, const drawing::Style& pen);
+
 drawing::Items switch_fuse(const Axis& axis, const drawing::Style& pen);
 
 }  // namespace toft::symbol

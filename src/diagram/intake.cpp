@@ -146,18 +146,30 @@ void met_row(const picture::Stage& stage, Ladder& ladder) {
     ladder.draw(electrode({top.x, rod_row.top + 2}, 40, ladder.pen()));
 }
 
+const char* bonding_words(const site::Fact<SquareMillimetres>& bonding) {
+    if (!bonding.known) return "whether it is there, and its size: look";
+    if (bonding.high.number() == 0) return "none found at the house";
+    return "to the pipes and metal that enter the house";
+}
+
+/// Drawn whole only where the survey saw it; dashed where nobody looked.
 void house_bonding_row(const site::Intake& in, Ladder& ladder) {
-    const bool none = in.main_bonding.known && in.main_bonding.high.number() == 0;
-    Note note{"main bonding of the house"};
-    note.lines = {none ? "none found at the house" : "to the pipes and metal that enter the house"};
-    note.figures = {{"copper", {}, none ? "0 mm²" : fact_words(in.main_bonding, "mm²")}};
+    const site::Fact<SquareMillimetres>& bonding = in.main_bonding;
+    const bool none = bonding.known && bonding.high.number() == 0;
+    Note note{"main bonding of the house", {bonding_words(bonding)}};
+    if (!none) note.figures = {{"copper", {}, fact_words(bonding, "mm²")}};
     const Row row = ladder.row(note, 30);
     ladder.live(row.top, row.foot);
     const double y = row.top + 13;
     ladder.earth_to(y);
     if (none) return;
     const Point clamp{ladder.columns().earth + 22, y};
-    ladder.protective({ladder.on_earth(y), clamp});
+    if (!bonding.known) {
+        ladder.draw({Line{ladder.on_earth(y) + Point{4, 0}, clamp - Point{7, 0},
+                          dashed(palette::ink, 1.1, {3, 3})}});
+    } else {
+        ladder.protective({ladder.on_earth(y), clamp});
+    }
     ladder.draw(bonded_metal(clamp, ladder.pen()));
 }
 

@@ -69,5 +69,13 @@ TEST(Intake, ABondThatWasNotFoundIsNotDrawn) {
     EXPECT_TRUE(says(intake_of(job), "none found at the house"));
 }
 
+TEST(Intake, ABondThatNobodyLookedForIsNotDrawnAsAConductor) {
+    site::Job job = example("demo").job;
+    const int seen = count_kind(intake_of(job), "protective");
+    job.intake.main_bonding = {};
+    EXPECT_EQ(count_kind(intake_of(job), "protective"), seen - 1);
+    EXPECT_TRUE(says(intake_of(job), "whether it is there, and its size: look"));
+}
+
 }  // namespace
 }  // namespace toft::diagram

@@ -100,7 +100,7 @@ void draw_far_board(const picture::Stage& stage, Ladder& ladder) {
     const double top = ladder.y();
     ladder.device({"board of " + picture::name_or(stage.far->name, stage.far->id) + ": main switch",
                    {stage.scheme->building.main_switch},
-                   far_figures(*stage.scheme)},
+                   fault_figures(*stage.scheme)},
                   contact_length, switch_disconnector);
     const std::vector<Way> ways = ways_of(stage);
     for (std::size_t i = 0; i < ways.size(); ++i) draw_way(ways[i], i + 1 == ways.size(), ladder);

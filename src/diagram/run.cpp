@@ -107,10 +107,11 @@ void near_end(const RunLine& run, Ladder& ladder) {
     ladder.earth_to(last);
 }
 
-void far_end(const RunLine& run, Ladder& ladder) {
+void far_end(const RunLine& run, std::vector<Figure> figures, Ladder& ladder) {
     const Stretch& final = run.stretches.back();
     Note note{armoured(final) ? "gland at the outbuilding" : "cable enters the outbuilding"};
     if (armoured(final)) note.lines.push_back(end_words(run.armour_far, "here"));
+    note.figures = std::move(figures);
     const Row row = ladder.row(note, 50);
     ladder.live(row.top, row.foot);
     double first = row.foot;
@@ -162,18 +163,18 @@ bool brings_earth(const RunLine& run) {
     return run.core_serves() || run.armour_far || run.separate_mm2.has_value();
 }
 
-void draw_run(const RunLine& run, const answer::FigureAnswers& figures, Ladder& ladder) {
+void draw_run(const RunLine& run, const answer::SchemeAnswer& scheme, Ladder& ladder) {
     ladder.use(pen_new());
     near_end(run, ladder);
     for (std::size_t i = 0; i < run.stretches.size(); ++i) {
         if (i > 0) change_of_cable(run.stretches[i - 1], run.stretches[i], ladder);
         Note note = stretch_note(run.stretches[i], run);
         if (i == 0) {
-            for (Figure& figure : cable_figures(figures)) note.figures.push_back(figure);
+            for (Figure& figure : cable_figures(scheme.run.figures)) note.figures.push_back(figure);
         }
         draw_stretch(run.stretches[i], note, ladder);
     }
-    far_end(run, ladder);
+    far_end(run, loop_figures(scheme), ladder);
 }
 
 }  // namespace toft::diagram

@@ -8,8 +8,8 @@
 namespace toft::diagram {
 
 /// Draws the run. The protective conductor of the outbuilding goes on from the far end when the
-/// run carries it there. `figures` stand beside the first stretch.
-void draw_run(const RunLine& run, const answer::FigureAnswers& figures, Ladder& ladder);
+/// run carries it there. The scheme's figures stand beside the first stretch and the far end.
+void draw_run(const RunLine& run, const answer::SchemeAnswer& scheme, Ladder& ladder);
 
 /// True when the run brings the house's earth to the outbuilding.
 bool brings_earth(const RunLine& run);

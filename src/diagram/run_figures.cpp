@@ -24,6 +24,17 @@ double loop_limit(const answer::SchemeAnswer& scheme) {
     return scheme.run.figures.loop_impedance_limit_ohm;
 }
 
+bool cleared_by_rcd(const answer::SchemeAnswer& scheme) {
+    const double limit = loop_limit(scheme);
+    const double overcurrent = scheme.run.figures.loop_impedance_limit_ohm;
+    return scheme.run.rcd && std::abs(limit - overcurrent) > 1e-6 * limit;
+}
+
+/// What a fault to earth at the far end of the run touches.
+std::string faulty_part(const answer::SchemeAnswer& scheme) {
+    return scheme.building.electrode ? "the armour" : "earth";
+}
+
 }  // namespace
 
 std::vector<Figure> near_figures(const answer::RunAnswer& run) {
@@ -49,21 +60,25 @@ std::vector<Figure> cable_figures(const answer::FigureAnswers& f) {
     return figures;
 }
 
-std::vector<Figure> far_figures(const answer::SchemeAnswer& scheme) {
+std::vector<Figure> loop_figures(const answer::SchemeAnswer& scheme) {
     const answer::FigureAnswers& f = scheme.run.figures;
-    const double limit = loop_limit(scheme);
-    const bool by_rcd =
-        scheme.run.rcd && std::abs(limit - f.loop_impedance_limit_ohm) > 1e-6 * limit;
-    const std::string to = scheme.building.electrode ? "line to the run's armour" : "line to earth";
+    const bool by_rcd = cleared_by_rcd(scheme);
     std::vector<Figure> figures{
-        {"loop, " + to, drawing::symbol("Z", "s"), ohms(f.loop_impedance_far_ohm)},
-        {by_rcd ? "at most, for the RCD" : "at most", {}, ohms(limit)}};
+        {"loop, line to " + faulty_part(scheme), drawing::symbol("Z", "s"),
+         ohms(f.loop_impedance_far_ohm)},
+        {by_rcd ? "at most, for the RCD" : "at most", {}, ohms(loop_limit(scheme))}};
     if (!by_rcd) {
         figures.push_back({"at most when tested cold", {}, ohms(f.loop_impedance_test_limit_ohm)});
     }
-    figures.push_back({"fault here, line to neutral", {}, range_words(f.far_line_neutral_a)});
-    figures.push_back({"fault here, " + to, {}, range_words(f.far_line_earth_a)});
-    if (by_rcd || !f.disconnection_s) {
+    return figures;
+}
+
+std::vector<Figure> fault_figures(const answer::SchemeAnswer& scheme) {
+    const answer::FigureAnswers& f = scheme.run.figures;
+    std::vector<Figure> figures{
+        {"fault here, line to neutral", {}, range_words(f.far_line_neutral_a)},
+        {"fault here, line to " + faulty_part(scheme), {}, range_words(f.far_line_earth_a)}};
+    if (cleared_by_rcd(scheme) || !f.disconnection_s) {
         figures.push_back({"cleared by", {}, scheme.run.rcd ? "the RCD at the head" : "not known"});
     } else {
         figures.push_back({"cleared in", {}, significant(*f.disconnection_s, 2) + " s"});

@@ -14,8 +14,12 @@ std::vector<Figure> near_figures(const answer::RunAnswer& run);
 /// Along the cable: load current, rating as laid, voltage drop, resistance of the loop.
 std::vector<Figure> cable_figures(const answer::FigureAnswers& figures);
 
-/// At the far end: loop impedance with its limit, fault currents, what clears a fault to earth.
-/// Where the building has its own electrode those to earth are those to the run's armour.
-std::vector<Figure> far_figures(const answer::SchemeAnswer& scheme);
+/// At the cable's far end: loop impedance and what it is judged by. Where the building has its own
+/// electrode it is the loop of a fault to the run's armour.
+std::vector<Figure> loop_figures(const answer::SchemeAnswer& scheme);
+
+/// At the outbuilding's board: fault currents, and what clears a fault to earth (to the armour
+/// where the building has its own electrode).
+std::vector<Figure> fault_figures(const answer::SchemeAnswer& scheme);
 
 }  // namespace toft::diagram

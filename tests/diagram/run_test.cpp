@@ -8,8 +8,8 @@
 namespace toft::diagram {
 namespace {
 
-drawing::Items drawn_run(const RunLine& run, const answer::FigureAnswers& figures = {}) {
-    return drawn([&](Ladder& ladder) { draw_run(run, figures, ladder); });
+drawing::Items drawn_run(const RunLine& run, const answer::SchemeAnswer& scheme = {}) {
+    return drawn([&](Ladder& ladder) { draw_run(run, scheme, ladder); });
 }
 
 RunLine armoured_run() {
@@ -36,7 +36,7 @@ TEST(Run, ArmourIsEarthedOrInsulatedAsTheSchemeSays) {
     int insulated = 0;
     each_scheme([&](const Example& one, const answer::SchemeAnswer& scheme) {
         const RunLine run = run_line(picture::set_stage(one.job, &scheme));
-        const drawing::Items items = drawn_run(run, scheme.run.figures);
+        const drawing::Items items = drawn_run(run, scheme);
         const int earthed = run.armour_near + run.armour_far;
         EXPECT_EQ(count_kind(items, "armour-earthed"), earthed);
         EXPECT_EQ(count_kind(items, "armour-insulated"), 2 - earthed);

@@ -103,7 +103,6 @@ void near_end(const RunLine& run, Ladder& ladder) {
         tie_armour(run.armour_near, y, ladder);
         if (run.armour_near) last = y;
     }
-    if (run.separate_mm2) last = row.foot;
     ladder.earth_to(last);
 }
 

@@ -15,11 +15,14 @@ const RuleInfo breaking_capacity_rule{
 
 namespace {
 
-/// A domestic board behind an operator's fuse of the right kind is taken as rated for the declared
-/// fault current, whatever its breakers say.
+/// A domestic board of breakers behind an operator's fuse of the right kind is taken as rated for the
+/// declared fault current, whatever its breakers say. An old board of fuse carriers is not.
 template <class L>
 bool backed(const Case<L>& c) {
-    return c.scheme.fed_from != site::FedFrom::tails && c.setting.house.assembly_backed;
+    const tables::Kind kind = c.scheme.device->kind;
+    const bool breakers = kind == tables::Kind::breaker || kind == tables::Kind::rcbo;
+    return breakers && c.scheme.fed_from != site::FedFrom::tails &&
+           c.setting.house.assembly_backed;
 }
 
 }  // namespace

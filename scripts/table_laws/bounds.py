@@ -16,6 +16,8 @@ LIMITS = {
     "bond.min": ("mm2", 6, 10), "bond.max": ("mm2", 25, 35),
     "separate.min.protected": ("mm2", 2.5, 4), "separate.min": ("mm2", 4, 6),
     "separate.buried": ("mm2", 16, 25), "fault.longest": ("s", 1, 5),
+    "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "declared.pscc.three": ("kA", 16, 50),
+    "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25)}
 
 # fact: (unit, least believable low, greatest believable high)
@@ -23,7 +25,9 @@ UNKNOWNS = {
     "ze.tn-c-s": ("ohm", 0.005, 1), "ze.tn-s": ("ohm", 0.005, 2), "ln_loop.tt": ("ohm", 0.005, 2),
     "electrode.house": ("ohm", 0.5, 2000), "supply_neutral": ("mm2", 6, 95),
     "earthing_conductor": ("mm2", 2.5, 35), "main_bonding": ("mm2", 0, 35),
-    "service_fuse": ("A", 30, 100), "pscc": ("kA", 0.1, 25),
+    "service_fuse": ("A", 30, 100), "pscc": ("kA", 0.1, 25), "pscc.three": ("kA", 0.1, 50),
+    "board.max_device": ("A", 16, 125), "board.behind_rcd": ("mA", 0, 500),
+    "height": ("m", 2, 10),
     "thermal_resistivity": ("K.m/W", 0.5, 3), "ground_temperature": ("C", 0, 30),
     "air_temperature": ("C", 0, 50), "depth": ("m", 0.1, 2), "grouped": ("circuits", 0, 10),
     "grouped.buried": ("circuits", 0, 10),

@@ -2,8 +2,9 @@
 import collections
 
 from table_laws.bounds import LIMITS, UNKNOWNS
+from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    BASES, BREAKER, CITED, EARTHINGS, FAMILY, FUSE, PATHS, SOILS, SURFACES)
+    BASES, BREAKERS, CITED, EARTHINGS, FUSES, KINDS, PATHS, SOILS, SURFACES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -17,32 +18,42 @@ TEXT, OPTIONAL = "text", "optional text"
 Fault = collections.namedtuple("Fault", "law file line what allowed")
 Row = collections.namedtuple("Row", "file line cells")
 
-SIZE, RATING = Number(1, 300), Number(1, 125)
-FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C")), Number(2, 3)
-LAYING, FAMILIES = Words(("direct", "duct")), Words((FAMILY,))
-STANDARD, KEY, UNIT = Words((FUSE, BREAKER)), TEXT, TEXT
+SIZE, RATING = Number(1, 300), Number(1, 200)
+FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C", "D", "TM")), Number(2, 5)
+LAYING, FAMILIES, LOADED = Words(("direct", "duct")), Words(tuple(SHOP)), Number(2, 3)
+CORE_METAL, INSULATION = Words(("copper", "aluminium")), Words(INSULATIONS)
+YES_NO = Words(("yes", "no"))
+STANDARD, KEY, UNIT = Words((*FUSES, *BREAKERS)), TEXT, TEXT
 
 # file: (number of leading columns that make a row unique, its value columns)
 TABLES = {
     "sources.csv": (1, dict(key=TEXT, title=TEXT, edition=TEXT, where=TEXT, note=OPTIONAL,
                             seen=Words(("in print", "in reprint", "not seen")))),
     "cable/conductor_resistance.csv": (2, dict(
-        material=Words(("copper",)), section_mm2=SIZE, r20_mohm_per_m=Number(0.05, 20))),
-    "cable/conductor_reactance.csv": (1, dict(section_mm2=SIZE, x_mohm_per_m=Number(0.06, 0.12))),
+        material=CORE_METAL, section_mm2=SIZE, r20_mohm_per_m=Number(0.05, 20))),
+    "cable/conductor_reactance.csv": (2, dict(
+        insulation=INSULATION, section_mm2=SIZE, x_mohm_per_m=Number(0.06, 0.12))),
+    "cable/family.csv": (1, dict(
+        family=FAMILIES, standard=TEXT, metal=CORE_METAL, insulation=INSULATION, armoured=YES_NO,
+        insulation_factor=YES_NO)),
+    "cable/method.csv": (2, dict(family=FAMILIES, laying=Words(LAYINGS), method=Words(METHODS))),
+    "cable/size.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, cpc_mm2=Number(0, 300))),
     "cable/armour_area.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, area_mm2=Number(10, 300))),
     "cable/armour_resistance.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, r20_mohm_per_m=Number(0.5, 15))),
     "cable/overall_diameter.csv": (3, dict(
         family=FAMILIES, cores=CORES, section_mm2=SIZE, overall_mm=Number(8, 80))),
-    "cable/rating.csv": (4, dict(family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE,
-                                 method=Words(("C", "E", "D")), current_a=Number(10, 600))),
+    "cable/separate.csv": (1, dict(section_mm2=SIZE)),
+    "cable/rating.csv": (4, dict(family=FAMILIES, loaded=LOADED, section_mm2=SIZE,
+                                 method=Words(METHODS), current_a=Number(5, 600))),
     "cable/voltage_drop.csv": (3, dict(
-        family=FAMILIES, loaded=Number(2, 2), section_mm2=SIZE, r_mv_per_a_m=Number(0.1, 50),
+        family=FAMILIES, loaded=LOADED, section_mm2=SIZE, r_mv_per_a_m=Number(0.1, 50),
         x_mv_per_a_m=Number(0, 0.3))),
     "cable/factor_ambient.csv": (3, dict(
-        place=Words(("air", "ground")), insulation=Words(("thermosetting 90",)),
-        temperature_c=Number(5, 85), factor=FACTOR)),
+        place=Words(("air", "ground")), insulation=INSULATION, temperature_c=Number(5, 85),
+        factor=FACTOR)),
     "cable/factor_soil.csv": (2, dict(
         laying=LAYING, resistivity_k_m_per_w=Number(0.3, 4), factor=FACTOR)),
     "cable/factor_depth.csv": (2, dict(laying=LAYING, depth_m=Number(0.3, 4), factor=FACTOR)),
@@ -51,11 +62,11 @@ TABLES = {
         circuits=Number(1, 20), factor=Number(0.1, 1))),
     "cable/factor_insulation.csv": (1, dict(length_mm=Number(10, 1000), factor=Number(0.1, 1))),
     "cable/fault_k.csv": (3, dict(
-        use=Words(("live", "core", "armour", "separate")), material=Words(("copper", "steel")),
-        insulation=Words(("thermosetting 90", "thermoplastic 70")), initial_c=Number(20, 100),
-        final_c=Number(130, 500), k=Number(20, 200))),
+        use=Words(("live", "core", "armour", "separate")),
+        material=Words(("copper", "aluminium", "steel")), insulation=INSULATION,
+        initial_c=Number(20, 100), final_c=Number(130, 500), k=Number(20, 200))),
     "cable/material.csv": (1, dict(
-        material=Words(("copper", "steel")), alpha20_per_k=Number(0.003, 0.006),
+        material=Words(("copper", "aluminium", "steel")), alpha20_per_k=Number(0.003, 0.006),
         beta_c=Number(150, 300), big_k=Number(30, 300))),
     "cable/armour_ac.csv": (1, dict(
         key=Words(("ac_factor", "reactance")), value=Number(0.1, 2),
@@ -63,9 +74,20 @@ TABLES = {
     "device/device.csv": (4, dict(
         standard=STANDARD, curve=CURVE, rating_a=RATING, breaking_ka=Number(1, 50))),
     "device/curve.csv": (4, dict(standard=STANDARD, curve=CURVE, rating_a=RATING,
-                                 time_s=Number(0.1, 5), current_a=Number(5, 3000))),
+                                 time_s=Number(0.1, 5), current_a=Number(5, 4000))),
+    "device/hold.csv": (5, dict(
+        standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
+        time_s=Number(0.01, 10800), current=Number(1, 6000), unit=Words(("A", "In")))),
+    "device/kind.csv": (1, dict(standard=STANDARD, kind=Words(KINDS))),
+    "device/overload.csv": (1, dict(standard=STANDARD, i2_ratio=Number(1.2, 2))),
+    "device/residual.csv": (2, dict(
+        place=Words(("head", "BS EN 61009")), sensitivity_ma=Number(10, 500),
+        kind=Words(("general", "delayed")))),
+    "device/unlimited.csv": (4, dict(
+        standard=Words(BREAKERS), curve=Words(("B", "C", "D", "TM")), rating_from_a=RATING,
+        rating_to_a=RATING)),
     "device/let_through.csv": (6, dict(
-        standard=Words((BREAKER,)), curve=Words(("B", "C")), rating_from_a=RATING,
+        standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
         rating_to_a=RATING, breaking_ka=Number(1, 25), energy_class=Number(3, 3),
         i2t_a2s=Number(1000, 500000))),
     "device/rcd.csv": (2, dict(
@@ -76,6 +98,7 @@ TABLES = {
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
                                        neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
     "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
+    "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(
         earthing=Words(EARTHINGS), protective=Words(PATHS), ordinal=Number(1, 5))),
     "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),
@@ -96,8 +119,12 @@ ORDERS = (
     ("cable/armour_resistance.csv", "family section_mm2", "cores", "r20_mohm_per_m", "rise"),
     ("cable/overall_diameter.csv", "family cores", "section_mm2", "overall_mm", "fall"),
     ("cable/overall_diameter.csv", "family section_mm2", "cores", "overall_mm", "fall"),
+    ("cable/size.csv", "family cores", "section_mm2", "cpc_mm2", "fall"),
     ("cable/rating.csv", "family loaded method", "section_mm2", "current_a", "fall"),
+    ("cable/rating.csv", "family section_mm2 method", "loaded", "current_a", "rise"),
     ("cable/voltage_drop.csv", "family loaded", "section_mm2", "r_mv_per_a_m", "rise"),
+    ("cable/voltage_drop.csv", "family section_mm2", "loaded", "r_mv_per_a_m", "rise"),
+    ("cable/voltage_drop.csv", "family section_mm2", "loaded", "x_mv_per_a_m", "rise"),
     ("cable/factor_ambient.csv", "place insulation", "temperature_c", "factor", "rise"),
     ("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w", "factor", "rise"),
     ("cable/factor_depth.csv", "laying", "depth_m", "factor", "rise"),
@@ -105,8 +132,8 @@ ORDERS = (
     ("cable/factor_insulation.csv", "", "length_mm", "factor", "rise"),
     ("device/curve.csv", "standard curve rating_a", "time_s", "current_a", "rise"),
     ("device/curve.csv", "standard curve time_s", "rating_a", "current_a", "fall"),
-    ("device/let_through.csv", "curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
-    ("device/let_through.csv", "curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
+    ("device/let_through.csv", "standard curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
+    ("device/let_through.csv", "standard curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
@@ -115,6 +142,8 @@ ORDERS = (
 # (file, lower column, upper column)
 INTERVALS = (
     ("device/let_through.csv", "rating_from_a", "rating_to_a"),
+    ("device/unlimited.csv", "rating_from_a", "rating_to_a"),
+    ("device/hold.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
     ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"))

@@ -1,7 +1,9 @@
 """Words the tables may use, and the items a price book must hold."""
 
-FAMILY = "armoured XLPE copper"
-FUSE, BREAKER = "BS 88-3", "BS EN 60898"
+FUSE = "BS 88-3"
+FUSES = ("BS 88-3", "BS 88-2", "BS 1361", "BS 3036")
+BREAKERS = ("BS EN 60898", "BS EN 61009", "BS EN 60947-2")
+KINDS = ("fuse", "rewirable", "breaker", "rcbo", "moulded")
 SURFACES = ("lawn", "bed", "path", "drive", "patio", "field", "shared path", "road")
 EARTHINGS = ("supply earth", "shared electrode", "own electrode")
 PATHS = ("armour", "core", "core and armour", "separate conductor",
@@ -13,12 +15,15 @@ CITED = ("source", "locator", "basis", "note")
 PRICED = (
     "gland pair small", "gland pair medium", "gland pair large", "insulated gland kit",
     "switch-fuse", "breaker B 6 kA", "breaker C 6 kA", "breaker B 10 kA", "breaker C 10 kA",
-    "breaker over 40 A extra", "new board", "connector blocks and tails", "delayed RCD",
+    "breaker D 6 kA", "breaker D 10 kA", "breaker over 40 A extra",
+    *(f"RCBO {c} {k} kA" for c in "BCD" for k in (6, 10)),
+    "moulded breaker 16 kA", "moulded breaker 25 kA", "new board", "connector blocks and tails", "delayed RCD",
     "outbuilding board", "30 mA RCBO", "rod", "rod connection and pit", "bond per connection",
     "house bonding upgrade", "earthing conductor upgrade", "sand and tape", "duct", "clips",
     "tray", "labour hour", "hours gland pair small", "hours gland pair medium",
     "hours gland pair large", "hours per m clipped", "hours per m pulled", "hours board",
     "hours house end", "hours rod", "hours bond", "test and paper", "VAT percent",
     "allowance percent", "tail m",
-    *(f"separate {s}" for s in (4, 6, 10, 16, 25)),
-    *(f"bond conductor {s}" for s in (6, 10, 16, 25)), *(f"trench {s}" for s in SURFACES))
+    "isolator", "switch-fuse three-pole", "three-phase board extra", "four-pole RCD extra",
+    "three-pole device over one pole", "joint box", "hours joint box", "conduit", "trunking",
+    "catenary wire", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))

@@ -28,6 +28,7 @@ struct CoreAnswer {
 struct DeviceAnswer {
     std::string standard;
     std::string curve;  ///< empty for a fuse
+    std::string kind;   ///< fuse, rewirable fuse, breaker, RCBO, moulded-case breaker
     double rating_a = 0;
     double breaking_capacity_ka = 0;
 };
@@ -64,26 +65,47 @@ struct FigureAnswers {
     double fault_current_far_ka = 0;
     double earth_fault_current_far_a = 0;
     FaultRange near_line_neutral_a, near_line_earth_a, far_line_neutral_a, far_line_earth_a;
+    /// Three phases only.
+    std::optional<FaultRange> near_line_line_a, far_line_line_a;
+    std::optional<double> near_three_lines_a, far_three_lines_a;
+    double neutral_share = 1;  ///< current of the neutral over that of the most loaded line
     std::optional<double> disconnection_s;  ///< none: the overcurrent device need not operate
     double r1_plus_r2_20c_ohm = 0;
     std::vector<std::pair<std::string, double>> longest_m;  ///< rule, metres
 };
 
-struct RunAnswer {
-    std::string id;
+/// One cable between two terminations.
+struct CableAnswer {
     std::string family;
+    std::string standard;  ///< that the cable is made to
     int cores = 2;
     double live_mm2 = 0;
-    std::optional<double> cpc_mm2;
+    std::optional<double> cpc_mm2;  ///< of the core that protects
     std::vector<CoreAnswer> core_list;
     std::string protective_conductor;
-    bool armour_near = true;
+    bool armoured = true;
+    bool armour_near = true;  ///< earthed at the near end
     bool armour_far = false;
     std::optional<double> separate_mm2;
+    int parallel = 1;  ///< equal cables side by side
+    double overall_mm = 0;
+};
+
+/// A part of the run in one cable.
+struct StretchAnswer : CableAnswer {
+    int first_leg = 1, last_leg = 1;
+    double length_m = 0;
+};
+
+/// A run; the cable it names itself is that of its longest stretch.
+struct RunAnswer : CableAnswer {
+    std::string id;
+    int phases = 1;
+    std::vector<StretchAnswer> stretches;  ///< from the near end; one unless the cable changes
     std::optional<double> bond_equivalent_mm2;
     std::string fed_from;
     DeviceAnswer device;
-    std::optional<RcdAnswer> rcd;
+    std::optional<RcdAnswer> rcd;  ///< at the head: a device of its own, or the RCBO's
     FigureAnswers figures;
 };
 

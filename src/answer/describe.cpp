@@ -11,16 +11,48 @@ namespace {
 std::string mm2(double section) { return significant(section, 6) + " mm²"; }
 
 std::string device_words(const RunAnswer& run) {
-    const std::string rating = significant(run.device.rating_a, 6);
-    if (run.device.curve.empty()) {
-        return fmt::format("a {} A {} fuse", rating, run.device.standard);
+    const DeviceAnswer& d = run.device;
+    const std::string rating = significant(d.rating_a, 6);
+    const char* poles = run.phases == 3 ? "three-pole " : "";
+    if (d.curve.empty()) {
+        return run.phases == 3 ? fmt::format("three {} A {} fuses", rating, d.standard)
+                               : fmt::format("a {} A {} {}", rating, d.standard, d.kind);
     }
-    return fmt::format("a {} A type {} breaker ({} kA)", rating, run.device.curve,
-                       significant(run.device.breaking_capacity_ka, 4));
+    const std::string breaking = significant(d.breaking_capacity_ka, 4);
+    if (d.standard == "BS EN 60947-2") {
+        return fmt::format("a {} A {}{} ({} kA)", rating, poles, d.kind, breaking);
+    }
+    return fmt::format("a {} A {}type {} {} ({} kA)", rating, poles, d.curve, d.kind, breaking);
+}
+
+/// "3-core 10 mm² armoured", "two 2-core 50 mm² armoured PVC copper side by side".
+std::string cable_words(const CableAnswer& c) {
+    const bool usual = c.family == "armoured XLPE copper";
+    std::string words =
+        fmt::format("{}-core {} {}", c.cores, mm2(c.live_mm2), usual ? "armoured" : c.family);
+    if (c.family == "flat twin and earth") words = mm2(c.live_mm2) + " flat twin-and-earth";
+    return c.parallel == 1 ? words + " cable" : "two " + words + " cables side by side";
+}
+
+std::string all_cables(const RunAnswer& run) {
+    std::string words = cable_words(run.stretches.front());
+    for (std::size_t i = 1; i < run.stretches.size(); ++i) {
+        const StretchAnswer& s = run.stretches[i];
+        words += fmt::format(", from leg {} on {}", s.first_leg, cable_words(s));
+    }
+    return words;
+}
+
+/// "fuse", "type B breaker 6 kA": without the rating.
+std::string short_device(const DeviceAnswer& d) {
+    const std::string breaking = significant(d.breaking_capacity_ka, 4);
+    if (d.curve.empty()) return d.standard == "BS 88-3" ? "fuse" : d.standard + " " + d.kind;
+    if (d.standard == "BS EN 60947-2") return fmt::format("{} {} kA", d.kind, breaking);
+    return fmt::format("type {} {} {} kA", d.curve, d.kind, breaking);
 }
 
 std::string place_words(const std::string& fed_from) {
-    if (fed_from == "tails") return "in a switch-fuse on the tails";
+    if (fed_from == "tails") return "in a box of its own on the tails";
     if (fed_from == "new board") return "in a new small board on the tails";
     return "in a spare way of the house's board";
 }
@@ -28,14 +60,25 @@ std::string place_words(const std::string& fed_from) {
 std::string protective_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     if (s.building.earthing == "own electrode") {
-        return "give the building its own earth rod; earth the armour at the house only and "
-               "insulate "
-               "it at the far end";
+        return run.stretches.back().armoured
+                   ? "give the building its own earth rod; earth the armour at the house only and "
+                     "insulate it at the far end"
+                   : "give the building its own earth rod; leave the cable's protective conductor "
+                     "unconnected and insulated at the far end";
     }
     const std::string whose =
         s.building.earthing == "shared electrode" ? "the house's electrode" : "the house's earth";
-    std::string by = "through the " + run.protective_conductor;
-    if (run.separate_mm2) by += fmt::format(" ({} copper)", mm2(*run.separate_mm2));
+    std::string by;
+    for (const StretchAnswer& stretch : run.stretches) {
+        const std::string here =
+            stretch.protective_conductor +
+            (stretch.separate_mm2 ? fmt::format(" ({} copper)", mm2(*stretch.separate_mm2)) : "");
+        if (by.empty()) {
+            by = "through the " + here;
+        } else {
+            by += ", then the " + here;
+        }
+    }
     return fmt::format("carry {} out {}", whose, by);
 }
 
@@ -86,9 +129,10 @@ void tell_operator(const Question& q, const study::Setting<Silent>& setting, Sch
 
 std::string sentence_of(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text = fmt::format("Feed it with {}-core {} armoured cable from {} {}", run.cores,
-                                   mm2(run.live_mm2), device_words(run), place_words(run.fed_from));
-    if (run.rcd) {
+    std::string text =
+        fmt::format("Feed it {}with {} from {} {}", run.phases == 3 ? "on three phases " : "",
+                    all_cables(run), device_words(run), place_words(run.fed_from));
+    if (run.rcd && run.rcd->delayed) {
         text +=
             fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
     }
@@ -102,15 +146,24 @@ std::string sentence_of(const SchemeAnswer& s) {
 
 std::string short_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text =
-        fmt::format("{}-core {}, {}", run.cores, mm2(run.live_mm2), run.protective_conductor);
-    if (run.separate_mm2) text += " " + mm2(*run.separate_mm2);
-    text += ", " + s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
-    text += run.device.curve.empty() ? "fuse"
-                                     : fmt::format("type {} breaker {} kA", run.device.curve,
-                                                   significant(run.device.breaking_capacity_ka, 4));
-    text += ", " + run.fed_from;
-    if (run.rcd)
+    std::string text = run.phases == 3 ? "three-phase, " : "";
+    for (const StretchAnswer& stretch : run.stretches) {
+        std::string cable = cable_words(stretch);
+        for (const char* ending : {" armoured cable", " cable"}) {
+            const std::string end = ending;
+            if (cable.size() > end.size() &&
+                cable.compare(cable.size() - end.size(), end.size(), end) == 0) {
+                cable.resize(cable.size() - end.size());
+                break;
+            }
+        }
+        text += cable + ", " + stretch.protective_conductor;
+        if (stretch.separate_mm2) text += " " + mm2(*stretch.separate_mm2);
+        text += ", ";
+    }
+    text += s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
+    text += short_device(run.device) + ", " + run.fed_from;
+    if (run.rcd && run.rcd->delayed)
         text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
     return text;
 }

@@ -2,8 +2,10 @@
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
+#include "answer/stretches.h"
 #include "answer/unknowns.h"
 #include "base/text.h"
+#include "study/main_bonding.h"
 
 #include <fmt/format.h>
 
@@ -20,6 +22,22 @@ using study::BuildingEarthing;
 
 void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
+}
+
+const char* kind_of_device(tables::Kind kind) {
+    switch (kind) {
+        case tables::Kind::fuse:
+            return "fuse";
+        case tables::Kind::rewirable:
+            return "rewirable fuse";
+        case tables::Kind::breaker:
+            return "breaker";
+        case tables::Kind::rcbo:
+            return "RCBO";
+        case tables::Kind::moulded:
+            return "moulded-case breaker";
+    }
+    return "";
 }
 
 class SchemeWriter {
@@ -93,27 +111,24 @@ private:
         const study::RunScheme& s = c_.scheme;
         RunAnswer& r = out_.run;
         r.id = s_.run->id;
-        r.family = tables::family_word(s.cable->family);
-        r.cores = s.cable->cores;
-        r.live_mm2 = s.cable->section.number();
-        if (study::core_serves(s.protective)) r.cpc_mm2 = r.live_mm2;
-        // IEC 60445 colours as they come in the cable; sleeves where a core's use differs from
-        // them.
-        if (s.cable->cores == 2) {
-            r.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
-        } else {
-            r.core_list = {{"brown", "", "line"},
-                           {"grey", "blue", "neutral"},
-                           {"black", "green-yellow", "protective"}};
-        }
-        r.protective_conductor = study::protective_word(s.protective);
-        r.armour_far = s.armour_at_far_end();
-        if (s.separate) r.separate_mm2 = s.separate->section.number();
+        r.phases = s.phases;
+        r.stretches = stretches_of(s_, s);
+        static_cast<CableAnswer&>(r) = longest(r.stretches);
+        r.armour_near = r.stretches.front().armour_near;
+        r.armour_far = r.stretches.back().armour_far;
         r.fed_from = site::word(s.fed_from);
-        r.device = {s.device->standard, s.device->curve, s.device->rating.number(),
-                    s.device->breaking.value.number() / 1000};
-        if (s.rcd)
-            r.rcd = RcdAnswer{s.rcd->sensitivity.number() * 1000, "A", s.rcd->delayed, {"the run"}};
+        r.device = {s.device->standard, s.device->curve, kind_of_device(s.device->kind),
+                    s.device->rating.number(), s.device->breaking.value.number() / 1000};
+        if (const auto residual = study::residual_at_head(s)) {
+            r.rcd = RcdAnswer{
+                residual->sensitivity.number() * 1000, "A", residual->delayed, {"the run"}};
+        }
+    }
+
+    static const StretchAnswer& longest(const std::vector<StretchAnswer>& stretches) {
+        return *std::max_element(
+            stretches.begin(), stretches.end(),
+            [](const StretchAnswer& a, const StretchAnswer& b) { return a.length_m < b.length_m; });
     }
 
     double figure(const std::string& name) const { return recorded_.working(name)->value; }
@@ -130,8 +145,9 @@ private:
         f.rating_a = figure("rating_a");
         f.governing_leg = recorded_.figures().governing_leg;
         for (const auto& leg : recorded_.setting().legs) {
-            f.factors.push_back({leg.factors.ca.value, leg.factors.cg.value, leg.factors.ci.value,
-                                 leg.factors.cs.value, leg.factors.cd.value, leg.factors.cc.value});
+            const auto& x = study::factors_of(leg, c_.scheme.stretch[leg.stretch]);
+            f.factors.push_back(
+                {x.ca.value, x.cg.value, x.ci.value, x.cs.value, x.cd.value, x.cc.value});
         }
         f.voltage_drop_percent = figure("voltage_drop_percent");
         f.voltage_drop_total_percent = figure("voltage_drop_total_percent");
@@ -145,6 +161,13 @@ private:
         f.near_line_earth_a = fault_range("near.line_earth");
         f.far_line_neutral_a = fault_range("far.line_neutral");
         f.far_line_earth_a = fault_range("far.line_earth");
+        if (c_.scheme.phases == 3) {
+            f.near_line_line_a = fault_range("near.line_line");
+            f.far_line_line_a = fault_range("far.line_line");
+            f.near_three_lines_a = figure("fault_currents_a.near.three_lines.largest");
+            f.far_three_lines_a = figure("fault_currents_a.far.three_lines.largest");
+        }
+        f.neutral_share = s_.neutral_share;
         const double t = figure("disconnection_s");
         if (std::isfinite(t)) f.disconnection_s = t;
         f.r1_plus_r2_20c_ohm = figure("r1_plus_r2_20c_ohm");
@@ -157,7 +180,8 @@ private:
         a.id = b.id;
         a.name = b.name.empty() ? b.id : b.name;
         a.earthing = study::earthing_word(c_.scheme.earthing);
-        a.main_switch = "double-pole, at the building's board";
+        a.main_switch = c_.scheme.phases == 3 ? "four-pole, at the building's board"
+                                              : "double-pole, at the building's board";
         bonds(a);
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
         RcdAnswer rcd{q_.catalogue.limits.residual_socket.value.number() * 1000, "A", false, {}};
@@ -174,18 +198,10 @@ private:
             required = *f.limit;
             out_.run.bond_equivalent_mm2 = f.value;
         }
+        const double fitted = study::local_bond(s_, c_.scheme.earthing).number();
         for (const study::MetalPart& part : s_.building.parts) {
-            if (!part.extraneous) continue;
-            a.bonding.push_back({part.name, required, std::max(10.0, stocked(required))});
+            if (part.extraneous) a.bonding.push_back({part.name, required, fitted});
         }
-    }
-
-    /// The next copper section that is made.
-    double stocked(double required) const {
-        for (const tables::Conductor& conductor : q_.catalogue.conductors) {
-            if (conductor.section.number() >= required) return conductor.section.number();
-        }
-        return required;
     }
 
     void electrode(BuildingAnswer& a) {
@@ -258,13 +274,17 @@ Answer design(const Question& q) {
     answer.sound = found.any_sound();
 
     Silent silent;
-    const auto setting = study::prepare(silent, q.catalogue, q.job, 0, study::Corner{});
-    answer.assumed = setting.assumed;
+    std::vector<study::Setting<Silent>> settings;
+    for (const int phases : study::phase_choices(q.job, 0)) {
+        settings.push_back(study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases}, {}));
+        for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
+    }
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
     std::vector<const Citation*> citations;
     int rank = 0;
     for (const search::Contender& contender : found.contenders) {
-        SchemeWriter writer(q, contender, setting);
+        const bool last = contender.scheme.phases == settings.back().phases;
+        SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
         const auto more = writer.citations();
         citations.insert(citations.end(), more.begin(), more.end());
@@ -275,7 +295,7 @@ Answer design(const Question& q) {
                   return std::tie(a.key, a.basis) < std::tie(b.key, b.basis);
               });
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
-    answer.unknowns = effects_of_unknowns(q, setting.open, found);
+    answer.unknowns = effects_of_unknowns(q, settings.back().open, found);
     return answer;
 }
 

@@ -8,12 +8,15 @@ namespace {
 
 std::vector<study::RunScheme> buildable(const Question& q) {
     Silent silent;
-    const auto setting = study::prepare(silent, q.catalogue, q.job, 0, study::Corner{});
-    const search::Shop shop = search::shop_for(setting);
     std::vector<study::RunScheme> schemes;
-    for (const search::Core& core : search::cores_of(shop)) {
-        for (const search::Head& head : search::heads_of(shop)) {
-            schemes.push_back(search::scheme_of(core, head));
+    for (const int phases : study::phase_choices(q.job, 0)) {
+        const auto setting =
+            study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases}, study::Corner{});
+        const search::Shop shop = search::shop_for(setting);
+        const auto heads = search::heads_of(shop, setting);
+        for (const search::Route& route : search::routes_of(shop, setting)) {
+            for (const search::Head& head : heads)
+                schemes.push_back(search::scheme_of(route, head));
         }
     }
     return schemes;

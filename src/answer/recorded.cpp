@@ -22,7 +22,8 @@ std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>
 }  // namespace
 
 Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
-    setting_ = study::prepare(ledger_, q.catalogue, q.job, 0, study::Corner{});
+    setting_ = study::prepare(ledger_, q.catalogue, q.job, study::RunAt{0, scheme.phases},
+                              study::Corner{});
     study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
     for (const rules::Rule& rule : rules::rulebook()) {
         findings_.push_back(
@@ -41,7 +42,8 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
                        limit * factor),
            1, "Ω");
     Silent silent;
-    const auto plain_setting = study::prepare(silent, q.catalogue, q.job, 0, study::Corner{});
+    const auto plain_setting =
+        study::prepare(silent, q.catalogue, q.job, study::RunAt{0, scheme.phases}, study::Corner{});
     figures_of_price(
         price::price_of(ledger_, q.book, plain_setting, scheme, remedies_of(findings_)));
 }
@@ -54,6 +56,7 @@ void Recorded::figure(const char* name, const char* title, const Traced<T>& trac
 
 void Recorded::figures_of_run() {
     const auto& f = figures_;
+    const bool three = setting_.phases == 3;
     figure("length_m", "length of the run", setting_.length_most, 1, "m");
     figure("design_current_a", "design current Ib", setting_.ib, 1, "A");
     figure("rating_a", "rating of the cable Iz", f.iz, 1, "A");
@@ -61,8 +64,10 @@ void Recorded::figures_of_run() {
     figure("voltage_drop_total_percent", "voltage drop from the origin to the building's board",
            f.drop_percent, 1, "%");
     figure("loop_impedance_far_ohm", "earth fault loop Zs at the far end, hot", f.zs_far, 1, "Ω");
-    figure("fault_current_near_ka", "largest fault current at the near end", f.ln_near, 1e-3, "kA");
-    figure("fault_current_far_ka", "largest fault current at the far end", f.ln_far, 1e-3, "kA");
+    figure("fault_current_near_ka", "largest fault current at the near end", setting_.supply.pscc,
+           1e-3, "kA");
+    figure("fault_current_far_ka", "largest fault current at the far end",
+           three ? f.lll_far : f.ln_far, 1e-3, "kA");
     figure("earth_fault_current_far_a", "smallest earth fault current at the far end", f.le_least,
            1, "A");
     const auto range = [this](const char* name, const char* title, const auto& smallest,
@@ -75,6 +80,14 @@ void Recorded::figures_of_run() {
     range("near.line_earth", "earth fault, near end", f.le_near_least, f.le_near);
     range("far.line_neutral", "line-neutral fault, far end", f.ln_least, f.ln_far);
     range("far.line_earth", "earth fault, far end", f.le_least, f.le_far);
+    if (three) {
+        range("near.line_line", "line-line fault, near end", f.ll_near_least, f.ll_near);
+        range("far.line_line", "line-line fault, far end", f.ll_least, f.ll_far);
+        figure("fault_currents_a.near.three_lines.largest", "three lines together, near end",
+               f.lll_near, 1, "A");
+        figure("fault_currents_a.far.three_lines.largest", "three lines together, far end",
+               f.lll_far, 1, "A");
+    }
     figure("disconnection_s", "time the overcurrent device may take", f.disconnection, 1, "s");
     figure("r1_plus_r2_20c_ohm", "line and protective path at 20 °C", f.r1_r2_cold, 1, "Ω");
 }

@@ -12,21 +12,28 @@ namespace toft::cable {
 template <class L>
 struct LegDrop {
     ValueIn<L, Celsius> conductor{};  ///< working temperature of the conductor
-    ImpedanceIn<L> loop{};            ///< line and neutral of the leg together
+    ImpedanceIn<L> loop{};            ///< what the current of a line meets, there and back
 };
 
-/// What the drop of one leg depends on besides the cable.
+/// The cable of a leg and what it carries.
 template <class L>
 struct DropInput {
-    ValueIn<L, Amperes> ib{};
+    const tables::CableConstants& constants;
+    const tables::Make& make;
+    const tables::Duty& duty;
+    const LegFactors<L>& factors;
+    int phases = 1;
+    ValueIn<L, Amperes> ib{};            ///< in one line of one cable
+    ValueIn<L, double> neutral_share{};  ///< current of the neutral over that of the line, 0 to 1;
+                                         ///< three phases only
     ValueIn<L, Celsius> surroundings{};  ///< temperature of air or ground
     ValueIn<L, Metres> length{};
-    const LegFactors<L>* factors = nullptr;
     int leg = 1;
 };
 
+/// Drop of one leg of one cable. Three loaded cores are tabulated line to line: each is the root of
+/// three less.
 template <class L>
-LegDrop<L> leg_drop(L& ledger, const tables::CableConstants& constants, const tables::Cable& cable,
-                    const DropInput<L>& in);
+LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in);
 
 }  // namespace toft::cable

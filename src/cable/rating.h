@@ -6,17 +6,11 @@
 #include "base/ledger.h"
 #include "tables/cable.h"
 
+#include <optional>
+
 namespace toft::cable {
 
-/// How a leg lies, as far as its rating is concerned.
-enum class Laying { clipped, tray, insulated, direct, duct };
-
-/// The reference method whose tabulated rating serves that laying.
-tables::ReferenceMethod reference_method(Laying laying);
-
-constexpr bool in_ground(Laying laying) {
-    return laying == Laying::direct || laying == Laying::duct;
-}
+using tables::Laying;
 
 /// What surrounds the cable on one leg.
 struct Surroundings {
@@ -31,7 +25,7 @@ struct Surroundings {
 
 template <class L>
 struct LegFactors {
-    tables::ReferenceMethod method = tables::ReferenceMethod::c;
+    std::optional<tables::ReferenceMethod> method;  ///< none: no rating is tabulated for it
     ValueIn<L, double> ca{};
     ValueIn<L, double> cg{};
     ValueIn<L, double> ci{};
@@ -42,14 +36,21 @@ struct LegFactors {
     ValueIn<L, double> total{};  ///< product of all
 };
 
-/// Factors of one leg; `buried_cc` is the rulebook's factor for cable in the ground.
-template <class L>
-LegFactors<L> leg_factors(L& ledger, const tables::CableConstants& constants,
-                          const Cited<double>& buried_cc, const Surroundings& at);
+/// The tables a leg's factors are read from.
+struct FactorTables {
+    const tables::CableConstants& constants;
+    const tables::Make& make;
+    const Cited<double>& buried_cc;  ///< the rulebook's factor for cable in the ground
+};
 
-/// Iz of one leg: tabulated rating of `cable` for the leg's method times the factors.
+/// Factors of one leg for cable of one make.
 template <class L>
-ValueIn<L, Amperes> leg_rating(L& ledger, const tables::Cable& cable, const LegFactors<L>& factors,
+LegFactors<L> leg_factors(L& ledger, const FactorTables& tables, const Surroundings& at);
+
+/// Iz of one leg: tabulated rating for the leg's method times the factors; 0 where none is
+/// tabulated.
+template <class L>
+ValueIn<L, Amperes> leg_rating(L& ledger, const tables::Duty& duty, const LegFactors<L>& factors,
                                int leg);
 
 }  // namespace toft::cable

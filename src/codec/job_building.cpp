@@ -5,10 +5,6 @@ namespace toft::codec {
 namespace {
 
 const std::vector<std::string> metals{"copper", "steel", "iron", "lead", "aluminium", "other"};
-const std::vector<std::string> cable_families{"armoured XLPE copper",    "armoured PVC copper",
-                                              "armoured XLPE aluminium", "flat twin and earth",
-                                              "unarmoured XLPE copper",  "unarmoured PVC copper"};
-
 site::Metalwork read_metal(Reader& in) {
     site::Metalwork metal;
     if (const auto what = in.word<site::Metal>("what", true)) metal.what = *what;
@@ -33,7 +29,7 @@ site::Electrode read_electrode(Reader& in) {
 
 /// A circuit's own cable: checked, though nothing judges it.
 void read_cable(Reader& in) {
-    in.listed("family", cable_families, true);
+    in.listed("family", offered_families(), true);
     in.number("live_mm2", {0.5, 400}, true);
     in.number("cpc_mm2", {0.5, 400});
     in.finish();
@@ -47,6 +43,7 @@ site::Circuit read_circuit(Reader& in, site::Job& job) {
     circuit.power_factor = in.fact<double>("power_factor", {0.1, 1});
     circuit.length = in.fact<Metres>("length_m", {0.1, 1000});
     circuit.device = read_device(in, "device");
+    if (const auto phases = read_phases(in)) circuit.phases = *phases;
     in.number("loop_length_m", {0.1, 1000});
     in.answer("continuous");
     const bool starts = in.number("starting_multiple", {1, 15}).has_value();

@@ -1,43 +1,91 @@
 #include "codec/job_parts.h"
 
+#include "base/text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
 namespace toft::codec {
 
 namespace {
 
-const std::vector<std::string> standards{"BS 88-2",     "BS 88-3",     "BS 1361",      "BS 3036",
-                                         "BS EN 60898", "BS EN 61009", "BS EN 60947-2"};
-
 void read_board(Reader& in, site::HouseBoard& board) {
     board.spare_ways = in.fact<double>("spare_ways", {0, 40, true});
     board.max_device = in.fact<Amperes>("max_device_a", {1, 125});
+    board.takes = in.listed("takes", device_standards());
     board.behind_rcd = in.fact<Amperes>("behind_rcd_ma", {0, 1000}, 1e-3);
     in.finish();
 }
 
 }  // namespace
 
-std::optional<site::NamedDevice> read_device(Reader& in, const char* key) {
+const std::vector<std::string>& device_standards() {
+    static const std::vector<std::string> standards{
+        "BS 88-2", "BS 88-3", "BS 1361", "BS 3036", "BS EN 60898", "BS EN 61009", "BS EN 60947-2"};
+    return standards;
+}
+
+std::optional<int> read_phases(Reader& in) {
+    const auto phases = in.number("phases", {1, 3, true});
+    if (!phases) return std::nullopt;
+    if (*phases == 2) {
+        in.fault("out-of-range", "phases", "a supply has one phase or three", "", {"1", "3"});
+        return std::nullopt;
+    }
+    return static_cast<int>(*phases);
+}
+
+namespace {
+
+/// Faults a curve or a rating that no device of the standard has.
+void check_made(Reader& in, const site::NamedDevice& named, const tables::Catalogue& catalogue) {
+    std::vector<std::string> curves;
+    std::vector<std::string> ratings;
+    bool made = false;
+    const auto add_once = [](std::vector<std::string>& list, const std::string& word) {
+        if (std::find(list.begin(), list.end(), word) == list.end()) list.push_back(word);
+    };
+    for (const tables::Device& d : catalogue.devices) {
+        if (d.standard != named.standard) continue;
+        if (!d.curve.empty()) add_once(curves, d.curve);
+        if (!named.curve.empty() && named.curve != d.curve) continue;
+        add_once(ratings, significant(d.rating.number(), 6));
+        made = made || d.rating == named.rating;
+    }
+    if (ratings.empty()) {
+        in.fault("unknown-device", "curve",
+                 fmt::format("{} has no type {}", named.standard, named.curve), "", curves);
+    } else if (!made) {
+        in.fault("unknown-device", "rating_a",
+                 fmt::format("no {} device of {} A is tabulated", named.standard,
+                             significant(named.rating.number(), 6)),
+                 "", ratings);
+    }
+}
+
+}  // namespace
+
+std::optional<site::NamedDevice> read_device(Reader& in, const char* key,
+                                             const tables::Catalogue* catalogue) {
     auto device = in.object(key);
     if (!device) return std::nullopt;
     site::NamedDevice named;
-    named.standard = device->listed("standard", standards, true);
+    named.standard = device->listed("standard", device_standards(), true);
     named.curve = device->listed("curve", {"B", "C", "D"});
     const auto rating = device->number("rating_a", {1, 400}, true);
+    if (rating && !named.standard.empty()) {
+        named.rating = amperes(*rating);
+        if (catalogue) check_made(*device, named, *catalogue);
+    }
     device->finish();
     if (!rating || named.standard.empty()) return std::nullopt;
-    named.rating = amperes(*rating);
     return named;
 }
 
 void read_intake(Reader& in, site::Job& job) {
     site::Intake& intake = job.intake;
-    if (const auto phases = in.number("phases", {1, 3})) {
-        intake.phases = static_cast<int>(*phases);
-        if (*phases != 1) {
-            in.fault("not-supported", "phases", "this version plans single-phase supplies only", "",
-                     {"1"});
-        }
-    }
+    if (const auto phases = read_phases(in)) intake.phases = *phases;
     if (const auto u0 = in.number("u0_v", {200, 260})) intake.u0 = volts(*u0);
     if (const auto word = in.word<site::Earthing>("earthing", true)) intake.earthing = *word;
     intake.ze = in.fact<Ohms>("ze_ohm", {0.005, 5000});

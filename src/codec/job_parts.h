@@ -9,11 +9,19 @@ namespace toft::codec {
 void read_intake(Reader& in, site::Job& job);
 void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_buildings(Reader& in, site::Job& job);
-void read_runs(Reader& in, site::Job& job);
+void read_runs(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_wishes(Reader& in, site::Job& job);
 
-/// {"standard", "curve", "rating_a"}; standards of the trade, whether or not a run may use them.
-std::optional<site::NamedDevice> read_device(Reader& in, const char* key);
+/// {"standard", "curve", "rating_a"}. With a catalogue the device must be one of its own: a rating
+/// or curve that the standard lacks is a fault that names those it has.
+std::optional<site::NamedDevice> read_device(Reader& in, const char* key,
+                                             const tables::Catalogue* catalogue = nullptr);
+
+/// 1 or 3 phases; nothing when left out.
+std::optional<int> read_phases(Reader& in);
+
+/// Standards of overcurrent devices.
+const std::vector<std::string>& device_standards();
 
 /// Words for cable families that a run may be built with.
 const std::vector<std::string>& offered_families();

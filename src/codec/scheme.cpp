@@ -64,12 +64,17 @@ Json range_json(const FaultRange& r) {
 }
 
 Json fault_currents_json(const FigureAnswers& f) {
-    return {{"near",
-             {{"line_neutral", range_json(f.near_line_neutral_a)},
-              {"line_earth", range_json(f.near_line_earth_a)}}},
-            {"far",
-             {{"line_neutral", range_json(f.far_line_neutral_a)},
-              {"line_earth", range_json(f.far_line_earth_a)}}}};
+    Json near{{"line_neutral", range_json(f.near_line_neutral_a)},
+              {"line_earth", range_json(f.near_line_earth_a)}};
+    Json far{{"line_neutral", range_json(f.far_line_neutral_a)},
+             {"line_earth", range_json(f.far_line_earth_a)}};
+    if (f.near_line_line_a) {
+        near["line_line"] = range_json(*f.near_line_line_a);
+        far["line_line"] = range_json(*f.far_line_line_a);
+        near["three_lines_largest"] = optional_number(f.near_three_lines_a);
+        far["three_lines_largest"] = optional_number(f.far_three_lines_a);
+    }
+    return {{"near", near}, {"far", far}};
 }
 
 Json figures_json(const FigureAnswers& f) {
@@ -86,6 +91,7 @@ Json figures_json(const FigureAnswers& f) {
     for (const auto& [rule, length] : f.longest_m) longest[rule] = rounded(length);
     return {{"length_m", rounded(f.length_m)},
             {"design_current_a", rounded(f.design_current_a)},
+            {"neutral_share", rounded(f.neutral_share)},
             {"rating_a", rounded(f.rating_a)},
             {"governing_leg", f.governing_leg},
             {"factors", factors},
@@ -103,30 +109,59 @@ Json figures_json(const FigureAnswers& f) {
             {"longest_m", longest}};
 }
 
-Json run_json(const RunAnswer& r) {
+Json cores_json(const CableAnswer& c) {
     Json cores = Json::array();
-    for (const CoreAnswer& core : r.core_list) {
+    for (const CoreAnswer& core : c.core_list) {
         cores.push_back(
             {{"colour", core.colour}, {"sleeve", word_or_null(core.sleeve)}, {"use", core.use}});
     }
+    return cores;
+}
+
+/// What a run and each stretch of it say of their cable.
+Json cable_json(const CableAnswer& c) {
     return {{"cable",
-             {{"family", r.family},
-              {"cores", r.cores},
-              {"live_mm2", rounded(r.live_mm2)},
-              {"cpc_mm2", optional_number(r.cpc_mm2)}}},
-            {"cores", cores},
-            {"protective_conductor", r.protective_conductor},
-            {"armour_earthed_at", {{"near", r.armour_near}, {"far", r.armour_far}}},
-            {"separate_conductor_mm2", optional_number(r.separate_mm2)},
-            {"bond_equivalent_mm2", optional_number(r.bond_equivalent_mm2)},
-            {"fed_from", r.fed_from},
-            {"device",
-             {{"standard", r.device.standard},
-              {"curve", word_or_null(r.device.curve)},
-              {"rating_a", rounded(r.device.rating_a)},
-              {"breaking_capacity_ka", rounded(r.device.breaking_capacity_ka)}}},
-            {"rcd", r.rcd ? rcd_json(*r.rcd) : Json()},
-            {"figures", figures_json(r.figures)}};
+             {{"family", c.family},
+              {"standard", c.standard},
+              {"cores", c.cores},
+              {"live_mm2", rounded(c.live_mm2)},
+              {"cpc_mm2", optional_number(c.cpc_mm2)},
+              {"overall_mm", rounded(c.overall_mm)},
+              {"side_by_side", c.parallel}}},
+            {"cores", cores_json(c)},
+            {"protective_conductor", c.protective_conductor},
+            {"armour_earthed_at",
+             c.armoured ? Json{{"near", c.armour_near}, {"far", c.armour_far}} : Json()},
+            {"separate_conductor_mm2", optional_number(c.separate_mm2)}};
+}
+
+Json stretch_json(const StretchAnswer& s) {
+    Json json = cable_json(s);
+    json["legs"] = {s.first_leg, s.last_leg};
+    json["length_m"] = rounded(s.length_m);
+    return json;
+}
+
+Json device_json(const DeviceAnswer& d) {
+    return {{"standard", d.standard},
+            {"curve", word_or_null(d.curve)},
+            {"kind", d.kind},
+            {"rating_a", rounded(d.rating_a)},
+            {"breaking_capacity_ka", rounded(d.breaking_capacity_ka)}};
+}
+
+Json run_json(const RunAnswer& r) {
+    Json stretches = Json::array();
+    for (const StretchAnswer& s : r.stretches) stretches.push_back(stretch_json(s));
+    Json json = cable_json(r);
+    json["phases"] = r.phases;
+    json["stretches"] = stretches;
+    json["bond_equivalent_mm2"] = optional_number(r.bond_equivalent_mm2);
+    json["fed_from"] = r.fed_from;
+    json["device"] = device_json(r.device);
+    json["rcd"] = r.rcd ? rcd_json(*r.rcd) : Json();
+    json["figures"] = figures_json(r.figures);
+    return json;
 }
 
 Json finding_json(const FindingAnswer& f) {

@@ -80,9 +80,10 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     }
     const CurvePoint& last = device.points.back();
     const auto t = ledger.stated(time, last.time, "last point of the curve");
-    // A fuse's energy falls along its curve, so that of the last point bounds all larger currents.
-    // A breaker's does not: there the current itself counts.
-    const auto bound = device.fuse()
+    // The energy of a filled fuse falls along its curve, so that of the last point bounds all
+    // larger currents. A breaker and a bare wire wait for the current to pass through zero: there
+    // it counts itself.
+    const auto bound = device.limiting()
                            ? squared(ledger.table({"I.last", "last point of the curve", name.part},
                                                   last.current)) *
                                  t

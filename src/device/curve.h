@@ -1,8 +1,9 @@
 #pragma once
 // Operation of a fuse or breaker from its slowest curve: the time by which it is sure to have
 // operated at a current, the current that makes it operate in a time, the energy it lets through.
-// Between points the curve is straight on logarithmic axes; above its last point the energy is that
-// of the last point (a limiting device lets through no more), or the tabulated limit where lower.
+// Between points the curve is straight on logarithmic axes. Above its last point a filled fuse lets
+// through the energy of that point and no more; a breaker or a rewirable fuse the current squared
+// for the last time, or the tabulated limit where lower.
 // BS 7671 Appendix 3; BS EN 60898-1. Page: docs/methods/device-curve.md.
 
 #include "base/ledger.h"
@@ -10,7 +11,7 @@
 
 namespace toft::device {
 
-/// Longest operating time; "not within the curve" is infinity. `when` numbers the working.
+/// Longest operating time; "not within the curve" is infinity.
 template <class L>
 ValueIn<L, Seconds> operating_time(L& ledger, const Name& name, const tables::Device& device,
                                    const ValueIn<L, Amperes>& current);

@@ -19,7 +19,8 @@ struct Book {
     std::string name;                          ///< shown with every price
     std::array<double, item_count> amounts{};  ///< pounds net, or hours, metres, per cent
     std::vector<PoundsPerMetre> cables;        ///< beside catalogue.cables
-    std::vector<Pounds> devices;               ///< beside catalogue.devices
+    std::vector<Pounds> devices;               ///< beside catalogue.devices; one pole
+    std::vector<PoundsPerMetre> separates;     ///< beside catalogue.separates
 
     double amount(Item item) const { return amounts[static_cast<std::size_t>(item)]; }
 };

@@ -21,10 +21,6 @@ enum class Item {
     rod,
     rod_connection_and_pit,
     bond_per_connection,
-    bond_conductor_6,
-    bond_conductor_10,
-    bond_conductor_16,
-    bond_conductor_25,
     house_bonding_upgrade,
     earthing_conductor_upgrade,
     trench_lawn,
@@ -53,14 +49,19 @@ enum class Item {
     vat_percent,
     allowance_percent,
     tail_m,
-    separate_4,
-    separate_6,
-    separate_10,
-    separate_16,
-    separate_25
+    isolator,
+    three_pole_switch_fuse,
+    three_phase_board_extra,
+    four_pole_rcd_extra,
+    poles_factor,
+    joint_box,
+    hours_joint_box,
+    conduit,
+    trunking,
+    catenary
 };
 
-inline constexpr std::size_t item_count = 51;
+inline constexpr std::size_t item_count = 52;
 
 /// The item's word in the book.
 const char* item_word(Item item);

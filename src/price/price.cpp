@@ -1,5 +1,7 @@
 #include "price/price.h"
 
+#include "study/main_bonding.h"
+
 #include <cmath>
 
 namespace toft::price {
@@ -20,44 +22,44 @@ public:
     Money house_end() {
         const auto& devices = s_.catalogue->devices;
         const auto index = static_cast<std::size_t>(scheme_.device - devices.data());
+        const bool three = scheme_.phases == 3;
         Money sum = each({"p.device", "device at the head of the run"}, book_.devices[index]);
+        if (three) sum = sum * book_.amount(Item::poles_factor);
         switch (scheme_.fed_from) {
             case site::FedFrom::tails:
-                sum = sum + item({"p.switch", "switch-fuse"}, Item::switch_fuse) + blocks();
+                sum = sum +
+                      item({"p.switch", "switch-fuse"},
+                           three ? Item::three_pole_switch_fuse : Item::switch_fuse) +
+                      blocks();
                 break;
             case site::FedFrom::new_board:
                 sum = sum + item({"p.newboard", "new board beside the old one"}, Item::new_board) +
                       blocks();
+                if (three) sum = sum + board_extra();
                 break;
             case site::FedFrom::spare_way:
                 break;
         }
-        if (scheme_.rcd) sum = sum + item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
+        if (scheme_.rcd) {
+            sum = sum + item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
+            if (three) sum = sum + item({"p.rcd4", "for four poles"}, Item::four_pole_rcd_extra);
+        }
         sum =
             sum + labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
         return ledger_.let({"P.house", "house end"}, sum);
     }
 
     Money run() {
-        const auto& cables = s_.catalogue->cables;
-        const auto index = static_cast<std::size_t>(scheme_.cable - cables.data());
-        const auto bought = bought_length();
-        Money sum = metres_of({"p.cable", "cable"}, book_.cables[index], bought);
-        if (scheme_.separate) {
-            sum = sum +
-                  metres_of({"p.separate", "separate conductor"},
-                            pounds_per_metre(book_.amount(separate_item())), bought) +
-                  labour({"p.separatelabour", "labour of laying it, per hour"},
-                         Item::hours_per_m_pulled, s_.length_most.number());
+        Money sum = stretch(0);
+        for (std::size_t i = 1; i < scheme_.stretches; ++i) {
+            sum = sum + stretch(i) + item({"p.joint", "joint box", part(i)}, Item::joint_box) +
+                  labour({"p.jointlabour", "labour on the joint", part(i)}, Item::hours_joint_box,
+                         1.0);
         }
-        const int size = gland_size();
-        sum = sum + item({"p.glands", "pair of glands"}, from(Item::gland_pair_small, size));
         if (scheme_.earthing == BuildingEarthing::own_electrode) {
             sum = sum + item({"p.insulated", "insulated gland at the far end"},
                              Item::insulated_gland_kit);
         }
-        sum = sum + labour({"p.glandlabour", "labour on the glands"},
-                           from(Item::hours_gland_pair_small, size), 1.0);
         return ledger_.let({"P.run", "cable and its ends"}, sum);
     }
 
@@ -75,6 +77,7 @@ public:
         Money sum = item({"p.board", "board of the building"}, Item::outbuilding_board) +
                     times({"p.rcbo", "RCBOs, one a circuit"}, Item::rcbo, ways) +
                     labour({"p.boardlabour", "labour on the board"}, Item::hours_board, 1.0);
+        if (scheme_.phases == 3) sum = sum + board_extra();
         if (scheme_.earthing == BuildingEarthing::own_electrode) sum = sum + electrode();
         const double parts = extraneous_parts();
         if (parts > 0) sum = sum + bonds(parts);
@@ -108,7 +111,11 @@ private:
     Money item(const Name& name, Item key) { return each(name, pounds(book_.amount(key))); }
     Money times(const Name& name, Item key, double count) { return item(name, key) * count; }
     Money blocks() {
-        return item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails);
+        return item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails) +
+               item({"p.isolator", "isolator in the tails"}, Item::isolator);
+    }
+    Money board_extra() {
+        return item({"p.board3", "board for three phases"}, Item::three_phase_board_extra);
     }
     /// Hours of the item times `count`, at the price of an hour.
     Money labour(const Name& name, Item key, double count) {
@@ -121,13 +128,47 @@ private:
         return each(name, pounds(book_.amount(key))) * length;
     }
 
-    ValueIn<L, Metres> bought_length() {
-        const auto length =
-            ledger_.stated({"L.run", "length of the run"}, s_.length_most, "survey");
+    int part(std::size_t i) const { return scheme_.stretches == 1 ? 0 : static_cast<int>(i) + 1; }
+
+    ValueIn<L, Metres> bought_length(std::size_t i) {
+        const auto length = ledger_.stated({"L.run", "length to be covered", part(i)},
+                                           s_.stretches[i].length_most, "survey");
         const double allowance = 1.0 + book_.amount(Item::allowance_percent) / 100;
         const double tails = 2 * book_.amount(Item::tail_m);
-        return ledger_.let({"L.bought", "cable to buy, with tails and allowance"},
+        return ledger_.let({"L.bought", "cable to buy, with tails and allowance", part(i)},
                            (length + metres(tails)) * allowance);
+    }
+
+    /// One stretch: its cable, what lies beside it, the glands of armoured cable.
+    Money stretch(std::size_t i) {
+        const study::Stretch& laid = scheme_.stretch[i];
+        const auto index = static_cast<std::size_t>(laid.cable - s_.catalogue->cables.data());
+        const auto bought = bought_length(i);
+        Money sum = metres_of({"p.cable", "cable", part(i)}, book_.cables[index], bought);
+        if (laid.separate) {
+            sum = sum +
+                  metres_of({"p.separate", "separate conductor", part(i)},
+                            single_core(laid.separate->section), bought) +
+                  labour({"p.separatelabour", "labour of laying it, per hour", part(i)},
+                         Item::hours_per_m_pulled, s_.stretches[i].length_most.number());
+        }
+        if (laid.armoured()) {
+            const int size = gland_size(laid);
+            sum =
+                sum +
+                item({"p.glands", "pair of glands", part(i)}, from(Item::gland_pair_small, size)) +
+                labour({"p.glandlabour", "labour on the glands", part(i)},
+                       from(Item::hours_gland_pair_small, size), 1.0);
+        }
+        return laid.parallel == 1 ? sum : sum * static_cast<double>(laid.parallel);
+    }
+
+    /// Price of single-core conductor of that section or the next that is priced.
+    PoundsPerMetre single_core(SquareMillimetres section) const {
+        const auto& sold = s_.catalogue->separates;
+        std::size_t i = 0;
+        while (i + 1 < sold.size() && sold[i].section < section) ++i;
+        return book_.separates[i];
     }
 
     /// The item that stands `steps` after `first`.
@@ -135,22 +176,30 @@ private:
         return static_cast<Item>(static_cast<int>(first) + steps);
     }
 
-    int gland_size() const {
-        const double section = scheme_.cable->section.number();
+    static int gland_size(const study::Stretch& laid) {
+        const double section = laid.cable->section.number();
         return section <= 6 ? 0 : section <= 16 ? 1 : 2;
     }
 
-    Item separate_item() const {
-        const double s = scheme_.separate->section.number();
-        return from(Item::separate_4, s <= 4 ? 0 : s <= 6 ? 1 : s <= 10 ? 2 : s <= 16 ? 3 : 4);
+    static Item fixing(site::LegMethod method) {
+        switch (method) {
+            case site::LegMethod::tray:
+                return Item::tray;
+            case site::LegMethod::in_conduit:
+                return Item::conduit;
+            case site::LegMethod::in_trunking:
+                return Item::trunking;
+            case site::LegMethod::overhead:
+                return Item::catenary;
+            default:
+                return Item::clips;
+        }
     }
 
     Money leg(const site::Leg& leg, double length, int number) {
         const Name laying{"p.lay", "labour of laying, per metre hour", number};
         if (!site::buried(leg.method)) {
-            const bool tray = leg.method == site::LegMethod::tray;
-            return metres_of({"p.fix", "fixings per metre", number},
-                             tray ? Item::tray : Item::clips, length) +
+            return metres_of({"p.fix", "fixings per metre", number}, fixing(leg.method), length) +
                    labour(laying, Item::hours_per_m_clipped, length);
         }
         const auto surface = leg.surface.value_or(site::Surface::lawn);
@@ -186,10 +235,12 @@ private:
     }
 
     Money bonds(double parts) {
-        constexpr double metres_a_part = 3;
+        const Metres wire = s_.catalogue->limits.bond_run.value * parts;
         return times({"p.bond", "bonding clamps and labels"}, Item::bond_per_connection, parts) +
-               metres_of({"p.bondwire", "bonding conductor per metre"}, Item::bond_conductor_10,
-                         metres_a_part * parts) +
+               metres_of({"p.bondwire", "bonding conductor per metre"},
+                         single_core(study::local_bond(s_, scheme_.earthing)),
+                         ledger_.stated({"L.bond", "bonding conductor in the building"}, wire,
+                                        "a few metres to each part")) +
                labour({"p.bondlabour", "labour on the bonds"}, Item::hours_bond, parts);
     }
 

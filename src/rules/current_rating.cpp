@@ -14,6 +14,7 @@ const RuleInfo current_rating_rule{
     .sees = Sees::both,
     .needs = Stage::rating,
     .graded = true,
+    .longer = Trend::either,
     .thicker = Trend::better,
     .larger = Trend::worse,
     .reads = "the legs' methods, temperatures, grouping, soil and depth",
@@ -21,12 +22,21 @@ const RuleInfo current_rating_rule{
 
 template <class L>
 Finding<L> current_rating(L& ledger, const Case<L>& c) {
-    // With In <= Iz fuses to BS 88 and breakers to BS EN 60898 also keep I2 <= 1.45 Iz (433.1.201);
-    // for buried cable the 0.9 within Iz is what makes that true.
-    return keeps_under(
-        ledger, current_rating_rule,
-        ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme"),
-        c.figures.iz);
+    const auto in =
+        ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme");
+    const auto& share = c.setting.catalogue->limits.overload_i2;
+    // With In <= Iz fuses to BS 88 and breakers also keep I2 <= 1.45 Iz (433.1.201); for buried
+    // cable the 0.9 within Iz is what makes that true. A rewirable fuse does not (433.1.202).
+    if (c.scheme.device->i2.value <= share.value) {
+        return keeps_under(ledger, current_rating_rule, in, c.figures.iz);
+    }
+    const auto allowed =
+        ledger.table({"I2.max", "operating current over rating of the cable"}, share);
+    const auto own = ledger.table({"I2", "current that operates the device, over its rating"},
+                                  c.scheme.device->i2);
+    return keeps_under(ledger, current_rating_rule, in,
+                       ledger.let({"In.max", "largest device for the cable", 0, "", "433.1.202"},
+                                  c.figures.iz * (allowed / own)));
 }
 
 template Finding<Silent> current_rating(Silent&, const Case<Silent>&);

@@ -28,15 +28,15 @@ Finding<L> disconnection(L& ledger, const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
     const bool tt = c.setting.supply.system == site::Earthing::tt;
     const Cited<Seconds>& time = tt ? limits.disconnection_tt : limits.disconnection_tn;
-    if (c.scheme.rcd) {
+    if (const auto residual = study::residual_at_head(c.scheme)) {
         const auto touch = ledger.table({"U.touch", "touch voltage allowed"}, limits.touch_voltage);
         const auto idn = ledger.stated({"IdN", "residual current rating of the RCD at the head"},
-                                       c.scheme.rcd->sensitivity, "scheme");
+                                       residual->sensitivity, "scheme");
         const auto allowed =
             ledger.let({"Zs.rcd", "largest loop with that RCD", 0, "", "411.5.3"}, touch / idn);
         Finding<L> f = keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
         f.says = "the RCD at the head of the run clears it";
-        if (!within(c.scheme.rcd->longest.value.number(), time.value.number())) {
+        if (!within(residual->longest.value.number(), time.value.number())) {
             f.verdict = Verdict::fails;
         }
         return f;

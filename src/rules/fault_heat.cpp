@@ -22,9 +22,7 @@ const RuleInfo fault_heat_rule{
 
 template <class L>
 Finding<L> fault_heat(L& ledger, const Case<L>& c) {
-    const auto worst = ledger.let({"heat", "fault heat over what is withstood, worst conductor"},
-                                  most(c.figures.heat_live, c.figures.heat_path));
-    return keeps_under(ledger, fault_heat_rule, worst,
+    return keeps_under(ledger, fault_heat_rule, c.figures.heat,
                        ledger.stated({"heat.max", "all that is withstood"}, 1.0, "by definition"));
 }
 

@@ -21,16 +21,26 @@ Finding<L> feed_point(L& ledger, const Case<L>& c) {
     const study::HouseSetting<L>& house = c.setting.house;
     const bool way = c.scheme.fed_from == site::FedFrom::spare_way;
     const Amperes most_allowed =
-        way ? least(house.max_device, house.service_fuse_least) : house.service_fuse_least;
+        way ? least(house.max_device_least, house.service_fuse_least) : house.service_fuse_least;
     const auto in =
         ledger.stated({"In", "rating of the device"}, c.scheme.device->rating, "scheme");
     const auto limit = ledger.stated({"In.max", "largest device there"}, most_allowed,
                                      "the board and the operator's fuse");
     Finding<L> f = keeps_under(ledger, feed_point_rule, in, limit);
     if (f.verdict == Verdict::fails) f.says = "larger than the board or the operator's fuse allows";
-    if (way && house.spare_ways < 1) {
+    if (way && house.spare_ways < c.setting.phases) {
         f.verdict = Verdict::fails;
-        f.says = "no way of the house's board is free";
+        f.says = c.setting.phases == 1
+                     ? "no way of the house's board is free"
+                     : "three ways of the house's board side by side are not free";
+    }
+    const tables::Limits& limits = c.setting.catalogue->limits;
+    if (!way && f.verdict == Verdict::meets && house.tails_known &&
+        house.tails_most > limits.tails_longest.value) {
+        f.verdict = Verdict::caution;
+        f.says =
+            "the tails are longer than the operator allows without a switch-fuse of their own near "
+            "the meter: fit one there, and feed the run from it";
     }
     return f;
 }

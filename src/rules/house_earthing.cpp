@@ -1,7 +1,7 @@
 #include "rules/house_earthing.h"
 
 #include "rules/judge.h"
-#include "rules/main_bonding.h"
+#include "study/main_bonding.h"
 
 namespace toft::rules {
 
@@ -21,8 +21,7 @@ Finding<L> house_earthing(L& ledger, const Case<L>& c) {
                                 "the house's earth is not extended into the building");
     }
     const bool combined = c.setting.supply.system == site::Earthing::tn_c_s;
-    const auto need = combined ? bonding_for_combined(ledger, c)
-                               : bonding_for_separate(ledger, c, house.earthing_most);
+    const auto need = study::bonding_asked(ledger, c.setting);
     Finding<L> bonding = reaches(ledger, house_earthing_rule, house.bonding_least, need);
     if (bonding.verdict == Verdict::fails) {
         bonding.verdict = Verdict::caution;

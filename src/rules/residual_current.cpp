@@ -25,18 +25,24 @@ Finding<L> residual_current(L& ledger, const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
     const bool behind =
         c.scheme.fed_from == site::FedFrom::spare_way && c.setting.house.behind_rcd > amperes(0);
-    if (c.scheme.rcd) {
+    if (const auto residual = study::residual_at_head(c.scheme)) {
         const auto own = ledger.table({"IdN.board", "residual current rating at the building"},
                                       limits.residual_socket);
-        const auto head = ledger.stated({"IdN", "residual current rating of the RCD at the head"},
-                                        c.scheme.rcd->sensitivity, "scheme");
+        const auto head = ledger.stated({"IdN", "residual current rating at the head of the run"},
+                                        residual->sensitivity, "scheme");
         const auto ratio = ledger.let({"ratio", "head over building"}, head / own);
         Finding<L> f =
             reaches(ledger, residual_current_rule, ratio,
                     ledger.table({"ratio.min", "ratio that lets the building's act first"},
                                  limits.residual_ratio));
         f.says = board;
-        if (!behind || f.verdict == Verdict::fails) return f;
+        if (f.verdict == Verdict::fails && c.scheme.device->residual) {
+            f.verdict = Verdict::caution;
+            f.says =
+                "a fault in the building may trip its own RCD or the RCBO at the house, or both: "
+                "then everything out there goes dark and someone walks to the house";
+        }
+        if (!behind || f.verdict != Verdict::meets) return f;
     }
     if (behind) {
         return plain_finding<L>(

@@ -8,6 +8,7 @@
 #include "rules/electrode.h"
 #include "rules/fault_heat.h"
 #include "rules/feed_point.h"
+#include "rules/hidden_cable.h"
 #include "rules/house_earthing.h"
 #include "rules/overload.h"
 #include "rules/residual_current.h"
@@ -30,6 +31,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&breaking_capacity_rule, breaking_capacity<Silent>, breaking_capacity<Recording>},
         {&residual_current_rule, residual_current<Silent>, residual_current<Recording>},
         {&overload_rule, overload<Silent>, overload<Recording>},
+        {&hidden_cable_rule, hidden_cable<Silent>, hidden_cable<Recording>},
         {&current_rating_rule, current_rating<Silent>, current_rating<Recording>},
         {&disconnection_rule, disconnection<Silent>, disconnection<Recording>},
         {&fault_heat_rule, fault_heat<Silent>, fault_heat<Recording>},

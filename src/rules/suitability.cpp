@@ -9,50 +9,78 @@ const RuleInfo suitability_rule{
     .title =
         "the cable fits where it lies; in the ground it has an earthed covering or equal "
         "protection",
-    .clause = "522.8.10, 543.1.1, Table 54.1",
+    .clause = "522.3, 522.8.10, 522.11, 543.1.1, Table 54.1",
     .unit = "mm²",
-    .reads = "the legs' methods, depths and surfaces",
+    .reads = "the legs' methods, depths, heights and surfaces, whether they lie indoors",
 };
 
 namespace {
-
-bool rated(site::LegMethod method) {
-    switch (method) {
-        case site::LegMethod::in_conduit:
-        case site::LegMethod::in_trunking:
-        case site::LegMethod::above_ceiling:
-        case site::LegMethod::overhead:
-            return false;
-        default:
-            return true;
-    }
-}
 
 template <class L>
 bool too_shallow(const study::LegSetting<L>& leg) {
     return leg.advice && site::buried(leg.method) && leg.depth_least < leg.advice->depth.value;
 }
 
+/// Nothing is known of what an overhead leg crosses, or it hangs lower than is advised over it.
+template <class L>
+bool too_low(const study::LegSetting<L>& leg) {
+    if (leg.method != site::LegMethod::overhead) return false;
+    return !leg.height_advice || leg.height_least < leg.height_advice->height.value;
+}
+
+bool enclosed(site::LegMethod method) {
+    return method == site::LegMethod::in_conduit || method == site::LegMethod::in_trunking;
+}
+
+/// Why the cable may not lie there; empty when it may.
+template <class L>
+const char* objection(const study::LegSetting<L>& leg, const study::Stretch& laid) {
+    const auto family = static_cast<std::size_t>(laid.cable->family);
+    if (!laid.armoured() && site::buried(leg.method)) {
+        return "a cable in the ground needs an earthed covering or equal protection: this one has "
+               "none";
+    }
+    if (!leg.factors[family].method) {
+        return "no rating is tabulated for this cable laid that way: choose another cable or "
+               "method";
+    }
+    if (!laid.armoured() && !leg.indoors && !enclosed(leg.method)) {
+        return "this sheath does not last in sun and wet: it belongs indoors or in conduit";
+    }
+    return "";
+}
+
 /// Smallest separate conductor for where it lies: bare of a duct in the ground, on a wall, or
 /// inside something that guards it.
 template <class L>
-const Cited<SquareMillimetres>& smallest_separate(const Case<L>& c) {
+const Cited<SquareMillimetres>& smallest_separate(const Case<L>& c, std::size_t stretch) {
     const tables::Limits& limits = c.setting.catalogue->limits;
     bool guarded = true;
     for (const auto& leg : c.setting.legs) {
+        if (leg.stretch != stretch) continue;
         if (leg.method == site::LegMethod::buried_direct) return limits.separate_buried;
-        guarded = guarded && leg.method == site::LegMethod::buried_in_duct;
+        guarded =
+            guarded && (leg.method == site::LegMethod::buried_in_duct || enclosed(leg.method));
     }
     return guarded ? limits.separate_min_protected : limits.separate_min;
 }
 
+/// The separate conductor that is closest to being too small, if there is any.
 template <class L>
-Finding<L> separate_finding(L& ledger, const Case<L>& c) {
-    const auto least = ledger.table({"S.sep.min", "smallest separate conductor that may lie there"},
-                                    smallest_separate(c));
-    const auto own = ledger.stated({"S.sep", "section of the separate conductor"},
-                                   c.scheme.separate->section, "scheme");
-    return reaches(ledger, suitability_rule, own, least);
+Finding<L> separate_finding(L& ledger, const Case<L>& c, Finding<L> f) {
+    for (std::size_t i = 0; i < c.scheme.stretches; ++i) {
+        const study::Stretch& s = c.scheme.stretch[i];
+        if (!s.separate) continue;
+        const int part = c.scheme.stretches == 1 ? 0 : static_cast<int>(i) + 1;
+        const auto least =
+            ledger.table({"S.sep.min", "smallest separate conductor that may lie there", part},
+                         smallest_separate(c, i));
+        const auto own = ledger.stated({"S.sep", "section of the separate conductor", part},
+                                       s.separate->section, "scheme");
+        const Finding<L> found = reaches(ledger, suitability_rule, own, least);
+        if (!f.limited || plain(f.use) < plain(found.use)) f = found;
+    }
+    return f;
 }
 
 }  // namespace
@@ -61,18 +89,23 @@ template <class L>
 Finding<L> suitability(L& ledger, const Case<L>& c) {
     Finding<L> f =
         plain_finding<L>(suitability_rule, Verdict::meets,
-                         "the armour is the earthed covering; it is earthed at the house");
-    if (c.scheme.separate) f = separate_finding(ledger, c);
+                         "every cable may lie where it does; armour is earthed at the house");
+    f = separate_finding(ledger, c, f);
     for (const auto& leg : c.setting.legs) {
-        if (!rated(leg.method)) {
+        const char* against = objection(leg, c.scheme.stretch[leg.stretch]);
+        if (*against) {
             f.verdict = Verdict::fails;
+            f.says = against;
+            return f;
+        }
+        if (f.verdict == Verdict::fails) continue;
+        if (too_shallow(leg)) {
+            f.verdict = Verdict::caution;
+            f.says = "shallower than is advised under that surface: lay it deeper or guard it";
+        } else if (too_low(leg)) {
+            f.verdict = Verdict::caution;
             f.says =
-                "no rating is tabulated for armoured cable laid that way; choose another method";
-        } else if (too_shallow(leg)) {
-            f.verdict = heavier(f.verdict, Verdict::caution);
-            if (f.verdict == Verdict::caution) {
-                f.says = "shallower than is advised under that surface: lay it deeper or guard it";
-            }
+                "hangs lower than is advised over what it crosses: raise it or take another way";
         }
     }
     return f;

@@ -9,33 +9,173 @@ namespace {
 using site::FedFrom;
 using study::BuildingEarthing;
 using study::Protective;
+using study::Stretch;
+using study::StretchSetting;
+using tables::Kind;
 
-bool offered(const site::Wishes& wishes, const tables::Cable& cable) {
-    if (wishes.smallest_core.known && cable.section < wishes.smallest_core.low) return false;
-    return wishes.offer.empty() ||
-           std::find(wishes.offer.begin(), wishes.offer.end(), tables::family_word(cable.family)) !=
-               wishes.offer.end();
+bool big_enough(const site::Wishes& wishes, const tables::Cable& cable) {
+    return !wishes.smallest_core.known || cable.section >= wishes.smallest_core.low;
 }
 
-constexpr double separate_sections[] = {4, 6, 10, 16, 25};
+/// Insulated cores that may be used: lines and neutral, and one to protect where there is one more.
+bool cores_fit(const tables::Make& make, const tables::Cable& cable, int phases) {
+    const int live = phases == 3 ? 4 : 2;
+    if (make.family == tables::Family::flat_twin_and_earth) return phases == 1;
+    // Without armour or a bare conductor only a core is left to protect.
+    return cable.cores == live + 1 || (make.armoured && cable.cores == live);
+}
+
+bool tabulated(const tables::Cable& cable, int phases) {
+    return cable.duty(phases).drop_r.citation != nullptr;
+}
+
+bool wished(const site::Wishes& wishes, const tables::Device& device) {
+    return wishes.devices.empty() || std::find(wishes.devices.begin(), wishes.devices.end(),
+                                               device.standard) != wishes.devices.end();
+}
+
+bool named(const site::Run& run, const tables::Device& device) {
+    if (!run.device) return true;
+    const site::NamedDevice& n = *run.device;
+    return n.standard == device.standard && n.rating == device.rating &&
+           (n.curve.empty() || n.curve == device.curve);
+}
+
+bool breaker(const tables::Device& device) {
+    return device.kind == Kind::breaker || device.kind == Kind::rcbo;
+}
+
+/// Withdrawn or carrier fuses: none is fitted anew, but a board may have ways for them.
+bool only_where_taken(const tables::Device& device) {
+    return device.kind == Kind::rewirable || device.standard == "BS 1361";
+}
+
+bool stands_in(const tables::Device& device, FedFrom feed, const std::string& board_takes,
+               bool by_name) {
+    switch (feed) {
+        case FedFrom::spare_way:
+            return board_takes.empty() ? breaker(device) : device.standard == board_takes;
+        case FedFrom::new_board:
+            return breaker(device);
+        case FedFrom::tails:
+            return !breaker(device) && (by_name || !only_where_taken(device));
+    }
+    return false;
+}
+
+/// Builds the list of picks for one stretch.
+class Picks {
+public:
+    Picks(const Shop& shop, const study::Setting<Silent>& setting, BuildingEarthing earthing)
+        : shop_(shop), setting_(setting), earthing_(earthing) {}
+
+    std::vector<Stretch> of(const StretchSetting<Silent>& at) {
+        picks_.clear();
+        for (const tables::Cable* cable : shop_.cables) {
+            if (!at.families[static_cast<std::size_t>(cable->family)]) continue;
+            if (at.cores && *at.cores != cable->cores) continue;
+            if (at.live && *at.live != cable->section) continue;
+            add(*cable);
+        }
+        return std::move(picks_);
+    }
+
+private:
+    void add(const tables::Cable& cable) {
+        const bool armoured = tables::make_of(*setting_.catalogue, cable).armoured;
+        const int live = shop_.phases == 3 ? 4 : 2;
+        const bool core = cable.cpc > square_millimetres(0) && (cable.cores > live || !armoured);
+        if (!armoured) return unarmoured(cable);
+        const bool own = earthing_ == BuildingEarthing::own_electrode;
+        if (core) {
+            if (own) return;
+            each(cable, Protective::core, nullptr);
+            each(cable, Protective::core_and_armour, nullptr);
+            return;
+        }
+        each(cable, Protective::armour, nullptr);
+        if (own) return;
+        for (const tables::Conductor* separate : shop_.separates) {
+            each(cable, Protective::separate, separate);
+            each(cable, Protective::armour_and_separate, separate);
+        }
+    }
+
+    /// A separate conductor beside a cable that has a core to protect is only there to bond.
+    void unarmoured(const tables::Cable& cable) {
+        picks_.push_back({&cable, Protective::core, nullptr, 1});
+        if (!setting_.building.extraneous || earthing_ == BuildingEarthing::own_electrode) return;
+        for (const tables::Conductor* separate : shop_.separates) {
+            picks_.push_back({&cable, Protective::separate, separate, 1});
+        }
+    }
+
+    void each(const tables::Cable& cable, Protective protective,
+              const tables::Conductor* separate) {
+        picks_.push_back({&cable, protective, separate, 1});
+        if (cable.section >= setting_.catalogue->limits.parallel_least.value) {
+            picks_.push_back({&cable, protective, separate, 2});
+        }
+    }
+
+    const Shop& shop_;
+    const study::Setting<Silent>& setting_;
+    BuildingEarthing earthing_;
+    std::vector<Stretch> picks_;
+};
+
+bool same_choice(const StretchSetting<Silent>& a, const StretchSetting<Silent>& b) {
+    return a.families == b.families && a.cores == b.cores && a.live == b.live;
+}
+
+/// Index of the earlier stretch whose cable this one shares, or its own.
+std::size_t shares_with(const std::vector<StretchSetting<Silent>>& stretches, std::size_t i) {
+    for (std::size_t k = 0; k < i; ++k) {
+        if (same_choice(stretches[k], stretches[i])) return k;
+    }
+    return i;
+}
+
+/// All ways to lay stretches `i` and on, the earlier ones being laid.
+void lay(const study::Setting<Silent>& setting, Picks& picks, std::size_t i, Route& route,
+         std::vector<Route>& routes) {
+    if (i == setting.stretches.size()) {
+        routes.push_back(route);
+        return;
+    }
+    const std::size_t shared = shares_with(setting.stretches, i);
+    if (shared != i) {
+        route.stretch[i] = route.stretch[shared];
+        return lay(setting, picks, i + 1, route, routes);
+    }
+    for (const Stretch& pick : picks.of(setting.stretches[i])) {
+        route.stretch[i] = pick;
+        lay(setting, picks, i + 1, route, routes);
+    }
+}
 
 }  // namespace
 
 Shop shop_for(const study::Setting<Silent>& setting) {
     const tables::Catalogue& catalogue = *setting.catalogue;
     Shop shop;
+    shop.phases = setting.phases;
     const bool tt = setting.supply.system == site::Earthing::tt;
     shop.earthings = {tt ? BuildingEarthing::shared_electrode : BuildingEarthing::supply_earth,
                       BuildingEarthing::own_electrode};
     for (const tables::Cable& cable : catalogue.cables) {
-        if (offered(setting.job->wishes, cable)) shop.cables.push_back(&cable);
-    }
-    for (double section : separate_sections) {
-        if (const auto* c = tables::find_conductor(catalogue, square_millimetres(section))) {
-            shop.separates.push_back(c);
+        const tables::Make& make = tables::make_of(catalogue, cable);
+        if (big_enough(setting.job->wishes, cable) && cores_fit(make, cable, setting.phases) &&
+            tabulated(cable, setting.phases)) {
+            shop.cables.push_back(&cable);
         }
     }
-    for (const tables::Device& device : catalogue.devices) shop.devices.push_back(&device);
+    for (const tables::Conductor& c : catalogue.separates) shop.separates.push_back(&c);
+    for (const tables::Device& device : catalogue.devices) {
+        if (wished(setting.job->wishes, device) && named(*setting.run, device)) {
+            shop.devices.push_back(&device);
+        }
+    }
     if (setting.run->fed_from) {
         shop.feeds = {*setting.run->fed_from};
     } else {
@@ -46,40 +186,43 @@ Shop shop_for(const study::Setting<Silent>& setting) {
     return shop;
 }
 
-std::vector<Core> cores_of(const Shop& shop) {
-    std::vector<Core> cores;
+std::vector<Route> routes_of(const Shop& shop, const study::Setting<Silent>& setting) {
+    std::vector<Route> routes;
     for (const BuildingEarthing earthing : shop.earthings) {
-        for (const tables::Cable* cable : shop.cables) {
-            if (cable->cores == 3 && earthing != BuildingEarthing::own_electrode) {
-                cores.push_back({earthing, cable, Protective::core, nullptr});
-                cores.push_back({earthing, cable, Protective::core_and_armour, nullptr});
-            }
-            if (cable->cores != 2) continue;
-            cores.push_back({earthing, cable, Protective::armour, nullptr});
-            if (earthing == BuildingEarthing::own_electrode) continue;
-            for (const tables::Conductor* separate : shop.separates) {
-                cores.push_back({earthing, cable, Protective::separate, separate});
-                cores.push_back({earthing, cable, Protective::armour_and_separate, separate});
-            }
-        }
+        Picks picks(shop, setting, earthing);
+        Route route;
+        route.earthing = earthing;
+        route.phases = shop.phases;
+        route.stretches = setting.stretches.size();
+        lay(setting, picks, 0, route, routes);
     }
-    return cores;
+    return routes;
 }
 
-std::vector<Head> heads_of(const Shop& shop) {
+std::vector<Head> heads_of(const Shop& shop, const study::Setting<Silent>& setting) {
     std::vector<Head> heads;
+    const bool by_name = setting.run->device.has_value();
     for (const tables::Device* device : shop.devices) {
         for (const FedFrom feed : shop.feeds) {
-            if (device->fuse() != (feed == FedFrom::tails)) continue;
-            for (const tables::RunRcd* rcd : shop.rcds) heads.push_back({device, feed, rcd});
+            if (!stands_in(*device, feed, setting.house.takes, by_name)) continue;
+            for (const tables::RunRcd* rcd : shop.rcds) {
+                if (!rcd || !device->residual) heads.push_back({device, feed, rcd});
+            }
         }
     }
     return heads;
 }
 
-study::RunScheme scheme_of(const Core& core, const Head& head) {
-    return {core.earthing, core.cable,    core.protective, core.separate,
-            head.device,   head.fed_from, head.rcd};
+study::RunScheme scheme_of(const Route& route, const Head& head) {
+    study::RunScheme scheme;
+    scheme.earthing = route.earthing;
+    scheme.phases = route.phases;
+    scheme.stretch = route.stretch;
+    scheme.stretches = route.stretches;
+    scheme.device = head.device;
+    scheme.fed_from = head.fed_from;
+    scheme.rcd = head.rcd;
+    return scheme;
 }
 
 }  // namespace toft::search

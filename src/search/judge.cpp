@@ -27,16 +27,16 @@ bool any_open(const study::Setting<Silent>& setting, const Corner& corner) {
 
 }  // namespace
 
-Judge::Judge(const tables::Catalogue& catalogue, const site::Job& job, std::size_t run_index,
+Judge::Judge(const tables::Catalogue& catalogue, const site::Job& job, study::RunAt at,
              const Corner& corner)
-    : catalogue_(catalogue), job_(job), run_(run_index), corner_(corner) {
+    : catalogue_(catalogue), job_(job), run_(at), corner_(corner) {
     Silent silent;
-    worse_ = study::prepare(silent, catalogue, job, run_index, corner);
+    worse_ = study::prepare(silent, catalogue, job, at, corner);
     if (!any_open(worse_, corner)) return;
     for (End end : kinder_ends) {
         Corner kinder = corner;
         kinder.all = end;
-        kinder_.push_back(study::prepare(silent, catalogue, job, run_index, kinder));
+        kinder_.push_back(study::prepare(silent, catalogue, job, at, kinder));
     }
 }
 
@@ -52,6 +52,8 @@ void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJud
     const auto& rules = rules::rulebook();
     out.first_hard = rule_count;
     out.failures = 0;
+    out.figures.done = study::Stage::none;
+    for (auto& finding : out.findings) finding.rule = nullptr;
     for (std::size_t i = 0; i < rule_count; ++i) {
         if (rules[i].info->sees != sees) continue;
         out.findings[i] = judge(i, scheme, out.figures);

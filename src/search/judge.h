@@ -16,7 +16,7 @@ struct PartJudgement {
 
 class Judge {
 public:
-    Judge(const tables::Catalogue& catalogue, const site::Job& job, std::size_t run_index,
+    Judge(const tables::Catalogue& catalogue, const site::Job& job, study::RunAt at,
           const study::Corner& corner);
 
     const study::Setting<Silent>& setting() const { return worse_; }
@@ -42,7 +42,7 @@ private:
 
     const tables::Catalogue& catalogue_;
     const site::Job& job_;
-    std::size_t run_;
+    study::RunAt run_;
     study::Corner corner_;
     study::Setting<Silent> worse_;
     std::vector<study::Setting<Silent>> kinder_;

@@ -1,5 +1,7 @@
 #include "search/keep.h"
 
+#include "search/front.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -7,20 +9,6 @@
 namespace toft::search {
 
 namespace {
-
-using Combination = std::tuple<int, int, int, bool>;
-
-/// On TN-S it matters whether the bond would serve a combined supply too; a caution of a rule that
-/// thicker cores would lift tells it without naming the rule.
-Combination combination(const Sound& s) {
-    bool cautioned = false;
-    for (std::size_t i = 0; i < s.verdicts.size(); ++i) {
-        cautioned = cautioned || (s.verdicts[i] == rules::Verdict::caution &&
-                                  rules::rulebook()[i].info->thicker == rules::Trend::better);
-    }
-    return {static_cast<int>(s.scheme.earthing), static_cast<int>(s.scheme.protective),
-            static_cast<int>(s.scheme.cable->family), cautioned};
-}
 
 bool equal(const Sound& a, const Sound& b) {
     return a.total == b.total && a.headroom == b.headroom && a.dependability == b.dependability;
@@ -51,6 +39,23 @@ std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
 }
 
 }  // namespace
+
+Combination combination(const Sound& s) {
+    bool cautioned = false;
+    for (std::size_t i = 0; i < s.verdicts.size(); ++i) {
+        const rules::RuleInfo& rule = *rules::rulebook()[i].info;
+        cautioned =
+            cautioned || (s.verdicts[i] == rules::Verdict::caution &&
+                          rule.sees == rules::Sees::run && rule.thicker == rules::Trend::better);
+    }
+    std::array<int, 2 * study::most_stretches> laid{};
+    std::size_t i = 0;
+    for (const study::Stretch& stretch : s.scheme.laid()) {
+        laid[i++] = 1 + static_cast<int>(stretch.protective);
+        laid[i++] = static_cast<int>(stretch.cable->family);
+    }
+    return {static_cast<int>(s.scheme.earthing), s.scheme.phases, laid, cautioned};
+}
 
 bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer) {
     const auto rank = [prefer](const Sound& s) {
@@ -102,6 +107,24 @@ std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, st
         chosen.push_back(s);
     }
     return ranked(std::move(chosen), prefer);
+}
+
+std::vector<Sound> promising(const std::vector<Sound>& unsure, const std::vector<Sound>& sound,
+                             site::Prefer prefer) {
+    Front front;
+    std::map<Combination, std::size_t> best_of;
+    for (std::size_t i = 0; i < sound.size(); ++i) {
+        front.add(sound[i]);
+        const auto [at, fresh] = best_of.emplace(combination(sound[i]), i);
+        if (!fresh && comes_before(sound[i], sound[at->second], prefer)) at->second = i;
+    }
+    std::vector<Sound> stay;
+    for (const Sound& s : unsure) {
+        const auto best = best_of.find(combination(s));
+        const bool later = best != best_of.end() && comes_before(sound[best->second], s, prefer);
+        if (!later || !front.beats(s.total, s.headroom, s.dependability)) stay.push_back(s);
+    }
+    return stay;
 }
 
 }  // namespace toft::search

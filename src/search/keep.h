@@ -1,25 +1,35 @@
 #pragma once
-// Which sound schemes are worth showing: those that nothing beats on price, headroom and
-// dependability at once, and the best of every combination of earthing, protective conductor and
-// cable family.
+// Which of the schemes found are worth showing: those that nothing beats on price, headroom and
+// dependability, and the best of every combination of earthing, protective conductor and family.
 
 #include "search/search.h"
 
+#include <array>
+#include <tuple>
+
 namespace toft::search {
 
-/// True when `a` comes before `b` for someone who prefers that; ties go by price, headroom,
-/// dependability, then by key.
+/// What a user may want to see at least one of: earthing, phases, what protects and which family on
+/// each stretch, and whether thicker cores would lift a caution on the run (on TN-S it matters
+/// whether the bond would serve a combined supply too).
+using Combination = std::tuple<int, int, std::array<int, 2 * study::most_stretches>, bool>;
+
+Combination combination(const Sound& sound);
+
+/// Order of preference; ties by price, headroom, dependability, then key.
 bool comes_before(const Sound& a, const Sound& b, site::Prefer prefer);
 
-/// True when `a` is at least as good as `b` in price, headroom and dependability; of two that are
-/// equal in all three the one with the earlier key beats.
+/// `a` is no worse in price, headroom and dependability, and better in one, or first by key.
 bool beats(const Sound& a, const Sound& b);
 
-/// All of `found`, best first.
 std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer);
 
-/// The kept ones of `found`, best first, at most `most`; the best of each combination come before
-/// others when room is short.
+/// The best of every combination and what nothing beats, `most` at most, in order of preference.
 std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, std::size_t most);
+
+/// Of the schemes that hang on open facts those that promise something: no sound one beats them,
+/// and no sound one of their combination comes before them.
+std::vector<Sound> promising(const std::vector<Sound>& unsure, const std::vector<Sound>& sound,
+                             site::Prefer prefer);
 
 }  // namespace toft::search

@@ -1,11 +1,14 @@
 #include "search/search.h"
 
+#include "search/front.h"
+#include "search/heads.h"
 #include "search/judge.h"
 #include "search/keep.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace toft::search {
 
@@ -16,121 +19,156 @@ using rules::Sees;
 using rules::Verdict;
 using study::RunScheme;
 
-/// A run or a head with what was found of it, and its share of the price.
-struct Part {
-    PartJudgement judgement;
-    price::Price<Silent> price;
+/// A route with what was found of it without a head.
+struct JudgedRoute {
+    const Route* route = nullptr;
+    PartFinding finding;
     double dependability = 0;
-    long order = 0;  ///< place of its key among its like
 };
 
-/// Place of each key in the order of all; keys differ.
-std::vector<long> places(const std::vector<std::string>& keys) {
-    std::vector<std::size_t> order(keys.size());
-    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-    std::sort(order.begin(), order.end(),
-              [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
-    std::vector<long> places(keys.size());
-    for (std::size_t i = 0; i < order.size(); ++i) places[order[i]] = static_cast<long>(i);
-    return places;
-}
+/// Schemes of one certainty: those that may yet be shown, and what they are measured by.
+struct Pool {
+    std::vector<Sound> found;
+    Front front;
+    std::map<Combination, Sound> best;
+    long count = 0;
+};
 
 class Searcher {
 public:
     Searcher(const tables::Catalogue& catalogue, const price::Book& book, const site::Job& job,
              std::size_t run_index, const Options& options)
-        : catalogue_(catalogue),
-          book_(book),
-          prefer_(job.wishes.prefer),
-          options_(options),
-          judge_(catalogue, job, run_index, options.corner) {
+        : catalogue_(catalogue), book_(book), prefer_(job.wishes.prefer), options_(options) {
+        for (const int phases : study::phase_choices(job, run_index)) {
+            judges_.emplace_back(catalogue, job, study::RunAt{run_index, phases}, options.corner);
+        }
         for (const rules::Rule& rule : rules::rulebook()) {
             result_.dropped.push_back({rule.info, 0, std::nullopt, 0, ""});
         }
     }
 
     Result run() {
-        const Shop shop = shop_for(judge_.setting());
-        cores_ = cores_of(shop);
-        heads_ = heads_of(shop);
-        result_.candidates = static_cast<long>(cores_.size() * heads_.size());
-        if (result_.candidates == 0) return finish();
-        judge_heads();
-        std::vector<std::string> keys;
-        for (const Core& c : cores_) keys.push_back(study::run_key(scheme_of(c, heads_.front())));
-        const std::vector<long> order = places(keys);
-        Part core;
-        for (std::size_t i = 0; i < cores_.size(); ++i) {
-            const Core& c = cores_[i];
-            const RunScheme scheme = scheme_of(c, heads_.front());
-            core.order = order[i] * static_cast<long>(heads_.size());
-            core.judgement.figures.done = study::Stage::none;
-            judge_.judge_part(Sees::run, scheme, core.judgement);
-            core.price = priced(scheme, core.judgement);
-            core.dependability = rank_of(scheme);
-            pair_up(c, core);
+        for (const Judge& judge : judges_) {
+            judge_ = &judge;
+            const Shop shop = shop_for(judge.setting());
+            const std::vector<Route> routes = routes_of(shop, judge.setting());
+            heads_ = HeadList(judge, book_, heads_of(shop, judge.setting()), routes);
+            result_.candidates += static_cast<long>(routes.size() * heads_.all().size());
+            if (!routes.empty() && !heads_.all().empty()) search_routes(routes);
         }
         return finish();
     }
 
 private:
-    void judge_heads() {
-        head_parts_.resize(heads_.size());
-        std::vector<std::string> keys;
-        for (const Head& head : heads_)
-            keys.push_back(study::head_key(scheme_of(cores_.front(), head)));
-        const std::vector<long> order = places(keys);
-        for (std::size_t i = 0; i < heads_.size(); ++i) {
-            head_parts_[i].order = order[i];
-            const RunScheme scheme = scheme_of(cores_.front(), heads_[i]);
-            judge_.judge_part(Sees::head, scheme, head_parts_[i].judgement);
-            head_parts_[i].price = priced(scheme, head_parts_[i].judgement);
+    void search_routes(const std::vector<Route>& routes) {
+        std::vector<JudgedRoute> live;
+        for (const Route& route : routes) {
+            RunScheme scheme = scheme_of(route, heads_.all().front().head);
+            judge_->judge_part(Sees::run, scheme, part_);
+            if (part_.first_hard != rule_count) {
+                fall(scheme);
+                continue;
+            }
+            live.push_back({&route, finding_of(*judge_, book_, scheme, part_), rank_of(scheme)});
         }
+        std::stable_sort(live.begin(), live.end(), [](const JudgedRoute& a, const JudgedRoute& b) {
+            return a.finding.price.total < b.finding.price.total;
+        });
+        for (const JudgedRoute& route : live) pair_up(route);
     }
 
-    /// Price of a scheme with the remedies that this part of it calls for.
-    price::Price<Silent> priced(const RunScheme& scheme, const PartJudgement& part) {
-        std::vector<price::Item> remedies;
-        for (const auto& finding : part.findings) {
-            bool found = false;
-            const price::Item item = price::item_of(finding.remedy, found);
-            if (found) remedies.push_back(item);
-        }
+    void work_out_route(const RunScheme& scheme) {
         Silent silent;
-        return price::price_of(silent, book_, judge_.setting(), scheme, remedies);
+        figures_.done = study::Stage::none;
+        study::work_out(silent, judge_->setting(), scheme, study::Stage::current, figures_);
     }
 
-    void pair_up(const Core& core, const Part& part) {
-        if (part.judgement.first_hard != rule_count) {
-            fall(core, part, part.judgement.first_hard);
-            return;
-        }
-        if (part.judgement.failures == 0) {
-            // Worked out once for all heads of this core.
-            current_ = part.judgement.figures;
-            Silent silent;
-            study::work_out(silent, judge_.setting(), scheme_of(core, heads_.front()),
-                            study::Stage::current, current_);
-        } else {
-            current_ = part.judgement.figures;
-        }
-        for (std::size_t h = 0; h < heads_.size(); ++h) pair(core, part, h);
+    static void take(RunScheme& scheme, const Head& head) {
+        scheme.device = head.device;
+        scheme.fed_from = head.fed_from;
+        scheme.rcd = head.rcd;
     }
 
-    /// All schemes of a run that fails rule `index` however it is fed.
-    void fall(const Core& core, const Part& part, std::size_t index) {
-        Dropped& dropped = result_.dropped[index];
-        dropped.count += static_cast<long>(heads_.size());
-        const auto& finding = part.judgement.findings[index];
+    /// All heads on a route that may live. What depends on the route alone is worked out once, and
+    /// only when some pair has to be judged.
+    void pair_up(const JudgedRoute& route) {
+        for (std::size_t i = 0; i < rule_count; ++i) {
+            const auto& fallen = heads_.fallen()[i];
+            result_.dropped[i].count += fallen.count;
+            if (fallen.count > 0 && !*result_.dropped[i].says)
+                result_.dropped[i].says = fallen.says;
+        }
+        RunScheme scheme = scheme_of(*route.route, heads_.all().front().head);
+        worked_out_ = false;
+        if (route.finding.failures == 0) look_at_near_misses(scheme);
+        blocked_.assign(heads_.ladders(), std::numeric_limits<std::size_t>::max());
+        for (const JudgedHead* head : heads_.live()) {
+            Sound s = promised(scheme, route, *head);
+            if (set_aside(s)) {
+                ++result_.set_aside;
+                continue;
+            }
+            if (head->rung >= blocked_[head->ladder]) {
+                ++result_.dropped[first_moving_].count;
+                continue;
+            }
+            take(s.scheme, head->head);
+            pair(s, route, *head);
+        }
+    }
+
+    /// The pair before it is judged: its price, and the most headroom it may have.
+    Sound promised(const RunScheme& scheme, const JudgedRoute& route,
+                   const JudgedHead& head) const {
+        Sound s;
+        s.scheme = scheme;
+        s.dependability = route.dependability;
+        s.total = together(route.finding.price, head.finding.price).total.number();
+        s.verdicts = route.finding.verdicts;
+        const PartFinding& least =
+            route.finding.headroom <= head.finding.headroom ? route.finding : head.finding;
+        s.headroom = least.headroom;
+        s.governed_by = least.governed_by;
+        return s;
+    }
+
+    /// Whether nothing that judging could bring to light would get the scheme shown: a sound one
+    /// beats it, and a sound one of its combination comes before it.
+    bool set_aside(const Sound& s) const {
+        if (!sound_.front.beats(s.total, s.headroom, s.dependability)) return false;
+        const auto best = sound_.best.find(combination(s));
+        return best != sound_.best.end() && surely_before(best->second, s);
+    }
+
+    /// Before any scheme of that price and at most that headroom, whatever its key.
+    bool surely_before(const Sound& a, const Sound& b) const {
+        return prefer_ == site::Prefer::headroom ? a.headroom > b.headroom : a.total < b.total;
+    }
+
+    /// Of the heads that fail one rule only, the nearest that would do with this route.
+    void look_at_near_misses(const RunScheme& route) {
+        for (const JudgedHead* head : heads_.near_misses()) {
+            Dropped& dropped = result_.dropped[head->finding.first_hard];
+            if (!nearer(dropped, head->miss)) continue;
+            RunScheme scheme = route;
+            take(scheme, head->head);
+            if (failures_of_pair(scheme) == 0) come_near(dropped, scheme, head->miss);
+        }
+    }
+
+    /// All schemes of a route that fails a rule however it is fed.
+    void fall(RunScheme& scheme) {
+        Dropped& dropped = result_.dropped[part_.first_hard];
+        dropped.count += static_cast<long>(heads_.all().size());
+        const auto& finding = part_.findings[part_.first_hard];
         if (!*dropped.says) dropped.says = finding.says;
-        if (part.judgement.failures > 1 || !nearer(dropped, finding)) return;
-        current_ = part.judgement.figures;
-        for (std::size_t h = 0; h < heads_.size(); ++h) {
-            if (head_parts_[h].judgement.failures > 0) continue;
-            const RunScheme scheme = scheme_of(core, heads_[h]);
+        if (part_.failures > 1 || !nearer(dropped, finding)) return;
+        worked_out_ = false;
+        for (const JudgedHead* head : heads_.live()) {
+            if (head->finding.failures > 0) continue;
+            take(scheme, head->head);
             if (failures_of_pair(scheme) > 0) continue;
-            dropped.nearest = scheme;
-            dropped.nearest_use = finding.use;
+            come_near(dropped, scheme, finding);
             return;
         }
     }
@@ -140,79 +178,81 @@ private:
         return !dropped.nearest || finding.use < dropped.nearest_use;
     }
 
-    /// Judges the rules that look at both parts; findings stay in pair_findings_.
+    static void come_near(Dropped& dropped, const RunScheme& scheme,
+                          const rules::Finding<Silent>& finding) {
+        dropped.nearest = scheme;
+        dropped.nearest_use = finding.use;
+    }
+
+    /// Judges the rules that look at both parts; findings stay in pair_findings_. Figures of the
+    /// route stay; those that hang on the head are worked out anew.
     std::size_t failures_of_pair(const RunScheme& scheme) {
+        if (!worked_out_) work_out_route(scheme);
+        worked_out_ = true;
         ++result_.evaluated;
-        figures_ = current_;
+        figures_.done = study::Stage::current;
         std::size_t failures = 0;
         for (std::size_t i = 0; i < rule_count; ++i) {
             if (rules::rulebook()[i].info->sees != Sees::both) continue;
-            pair_findings_[i] = judge_.judge(i, scheme, figures_);
+            pair_findings_[i] = judge_->judge(i, scheme, figures_);
             failures += pair_findings_[i].verdict == Verdict::fails;
         }
         return failures;
     }
 
-    void pair(const Core& core, const Part& part, std::size_t h) {
-        const Part& head = head_parts_[h];
-        const RunScheme scheme = scheme_of(core, heads_[h]);
-        if (head.judgement.first_hard != rule_count) {
-            drop_by_head(scheme, part, head);
-            return;
-        }
-        const std::size_t failures = failures_of_pair(scheme);
+    void pair(Sound& s, const JudgedRoute& route, const JudgedHead& head) {
+        const std::size_t failures = failures_of_pair(s.scheme);
+        const std::size_t others = route.finding.failures + head.finding.failures;
         for (std::size_t i = 0; failures > 0 && i < rule_count; ++i) {
             if (rules::rulebook()[i].info->sees != Sees::both ||
-                pair_findings_[i].verdict != Verdict::fails || judge_.may_meet(i, scheme)) {
+                pair_findings_[i].verdict != Verdict::fails || judge_->may_meet(i, s.scheme)) {
                 continue;
             }
-            const bool alone =
-                failures == 1 && part.judgement.failures == 0 && head.judgement.failures == 0;
-            drop(scheme, i, pair_findings_[i], alone);
+            drop(s.scheme, i, failures == 1 && others == 0);
+            // A larger device of the same make only makes worse what declares so.
+            const bool worse = rules::rulebook()[i].info->larger == rules::Trend::worse;
+            if (i == first_moving_ && worse) blocked_[head.ladder] = head.rung;
             return;
         }
-        keep(scheme, part, head, failures);
+        keep(s, head, failures + others == 0);
     }
 
-    void drop_by_head(const RunScheme& scheme, const Part& part, const Part& head) {
-        const std::size_t i = head.judgement.first_hard;
-        const auto& finding = head.judgement.findings[i];
-        const bool maybe = part.judgement.failures == 0 && head.judgement.failures == 1 &&
-                           nearer(result_.dropped[i], finding);
-        drop(scheme, i, finding, maybe && failures_of_pair(scheme) == 0);
-    }
-
-    void drop(const RunScheme& scheme, std::size_t index, const rules::Finding<Silent>& finding,
-              bool alone) {
+    void drop(const RunScheme& scheme, std::size_t index, bool alone) {
         Dropped& dropped = result_.dropped[index];
+        const auto& finding = pair_findings_[index];
         ++dropped.count;
         if (!*dropped.says) dropped.says = finding.says;
-        if (!alone || !nearer(dropped, finding)) return;
-        dropped.nearest = scheme;
-        dropped.nearest_use = finding.use;
+        if (alone && nearer(dropped, finding)) come_near(dropped, scheme, finding);
     }
 
-    void keep(const RunScheme& scheme, const Part& part, const Part& head, std::size_t failures) {
-        Sound s;
-        s.scheme = scheme;
-        s.dependability = part.dependability;
-        s.order = part.order + head.order;
-        s.total = together(part.price, head.price).total.number();
-        s.headroom = 1;
+    void keep(Sound& s, const JudgedHead& head, bool sure) {
         for (std::size_t i = 0; i < rule_count; ++i) {
             const Sees sees = rules::rulebook()[i].info->sees;
-            const auto& finding = sees == Sees::run    ? part.judgement.findings[i]
-                                  : sees == Sees::head ? head.judgement.findings[i]
-                                                       : pair_findings_[i];
-            s.verdicts[i] =
-                finding.verdict == Verdict::fails ? Verdict::not_known : finding.verdict;
-            count_headroom(finding, s.headroom, s.governed_by);
+            if (sees == Sees::run) continue;
+            if (sees == Sees::head) {
+                s.verdicts[i] = head.finding.verdicts[i];
+                continue;
+            }
+            const Verdict verdict = pair_findings_[i].verdict;
+            s.verdicts[i] = verdict == Verdict::fails ? Verdict::not_known : verdict;
+            count_headroom(pair_findings_[i], s.headroom, s.governed_by);
         }
-        const bool sure = failures + part.judgement.failures + head.judgement.failures == 0;
-        (sure ? sound_ : unsure_).push_back(s);
+        add_to(sure ? sound_ : unsure_, s);
     }
 
-    /// The price of a scheme from that of its run with another head and of its head on another run.
+    /// Keeps the scheme unless one like it already found is shown rather.
+    void add_to(Pool& pool, const Sound& s) {
+        ++pool.count;
+        const auto [best, fresh] = pool.best.emplace(combination(s), s);
+        const bool later = !fresh && surely_before(best->second, s);
+        if (later && pool.front.beats(s.total, s.headroom, s.dependability)) return;
+        if (!fresh && !later && comes_before(s, best->second, prefer_)) best->second = s;
+        pool.front.add(s);
+        pool.found.push_back(s);
+    }
+
+    /// The price of a scheme from that of its route with another head and of its head on another
+    /// route.
     price::Price<Silent> together(const price::Price<Silent>& run,
                                   const price::Price<Silent>& head) const {
         price::Price<Silent> p = run;
@@ -222,10 +262,19 @@ private:
         return p;
     }
 
+    /// As dependable as its least dependable stretch.
     double rank_of(const RunScheme& scheme) const {
+        double worst = std::numeric_limits<double>::max();
+        for (const study::Stretch& laid : scheme.laid()) {
+            worst = std::min(worst, rank_of(scheme.earthing, laid.protective));
+        }
+        return worst;
+    }
+
+    double rank_of(study::BuildingEarthing earthing, study::Protective protective) const {
         for (const tables::Dependability& row : catalogue_.dependability) {
-            if (row.earthing == study::earthing_word(scheme.earthing) &&
-                row.protective == study::protective_word(scheme.protective)) {
+            if (row.earthing == study::earthing_word(earthing) &&
+                row.protective == study::protective_word(protective)) {
                 return row.rank.value;
             }
         }
@@ -233,10 +282,11 @@ private:
     }
 
     Result finish() {
-        result_.sound = static_cast<long>(sound_.size());
-        result_.conditional = static_cast<long>(unsure_.size());
-        show(sound_);
-        show(unsure_);
+        result_.sound = sound_.count;
+        result_.conditional = unsure_.count;
+        order_by_key();
+        show(sound_.found);
+        show(promising(unsure_.found, sound_.found, prefer_));
         auto& dropped = result_.dropped;
         dropped.erase(std::remove_if(dropped.begin(), dropped.end(),
                                      [](const Dropped& d) { return d.count == 0; }),
@@ -244,7 +294,18 @@ private:
         return std::move(result_);
     }
 
-    void show(std::vector<Sound>& found) {
+    void order_by_key() {
+        std::vector<std::pair<std::string, Sound*>> keys;
+        for (auto* found : {&sound_.found, &unsure_.found}) {
+            for (Sound& s : *found) keys.emplace_back(study::scheme_key(s.scheme), &s);
+        }
+        std::sort(keys.begin(), keys.end(),
+                  [](const auto& a, const auto& b) { return a.first < b.first; });
+        long place = 0;
+        for (auto& [key, s] : keys) s->order = place++;
+    }
+
+    void show(const std::vector<Sound>& found) {
         const std::size_t shown = result_.contenders.size();
         const std::size_t room = options_.all            ? std::numeric_limits<std::size_t>::max()
                                  : options_.most > shown ? options_.most - shown
@@ -258,33 +319,43 @@ private:
         Contender c;
         static_cast<Sound&>(c) = s;
         c.key = study::scheme_key(s.scheme);
+        const Judge& judge = judge_for(s.scheme);
         std::vector<price::Item> remedies;
         Evaluation evaluation;
-        evaluate(judge_.setting(), s.scheme, evaluation);
+        evaluate(judge.setting(), s.scheme, evaluation);
         for (const auto& finding : evaluation.findings) {
             bool has = false;
             const price::Item item = price::item_of(finding.remedy, has);
             if (has) remedies.push_back(item);
         }
         Silent silent;
-        c.price = price::price_of(silent, book_, judge_.setting(), s.scheme, remedies);
-        c.conditional_on = judge_.hangs_on(s.scheme, s.verdicts);
+        c.price = price::price_of(silent, book_, judge.setting(), s.scheme, remedies);
+        c.conditional_on = judge.hangs_on(s.scheme, s.verdicts);
         return c;
+    }
+
+    const Judge& judge_for(const RunScheme& scheme) const {
+        for (const Judge& judge : judges_) {
+            if (judge.setting().phases == scheme.phases) return judge;
+        }
+        return judges_.front();
     }
 
     const tables::Catalogue& catalogue_;
     const price::Book& book_;
     site::Prefer prefer_;
     Options options_;
-    Judge judge_;
-    std::vector<Core> cores_;
-    std::vector<Head> heads_;
-    std::vector<Part> head_parts_;
-    study::Figures<Silent> current_;
+    std::vector<Judge> judges_;  ///< one for each number of phases
+    const Judge* judge_ = nullptr;
+    HeadList heads_;
+    PartJudgement part_;
+    const std::size_t first_moving_ = first_that_moves();
+    std::vector<std::size_t> blocked_;  ///< by ladder: the rung from which on all fall
     study::Figures<Silent> figures_;
+    bool worked_out_ = false;  ///< figures_ are those of the route in hand
     std::array<rules::Finding<Silent>, rule_count> pair_findings_;
-    std::vector<Sound> sound_;
-    std::vector<Sound> unsure_;
+    Pool sound_;
+    Pool unsure_;
     Result result_;
 };
 

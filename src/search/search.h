@@ -47,8 +47,10 @@ struct Result {
     std::vector<Contender> contenders;  ///< unconditional first, each part in order of preference
     std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count
     long candidates = 0;                ///< buildable schemes
-    long evaluated = 0;    ///< of them, judged one by one; the others fell with their run or head
-    long sound = 0;        ///< schemes that meet every rule, kept or not
+    long evaluated = 0;                 ///< of them, judged one by one
+    long set_aside = 0;  ///< not judged: a sound one is cheaper, as dependable, with more headroom
+                         ///< than they can have, and another of their combination is preferred
+    long sound = 0;      ///< judged and found to meet every rule, kept or not
     long conditional = 0;  ///< schemes sound only if open facts turn out well
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }

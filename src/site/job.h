@@ -24,6 +24,7 @@ struct HouseBoard {
     Fact<double> spare_ways;   ///< 0 to 40
     Fact<Amperes> max_device;  ///< largest device a way of the board may take
     Fact<Amperes> behind_rcd;  ///< sensitivity of the RCD in front of the ways; 0 for none
+    std::string takes;         ///< standard of the devices its ways take; empty for modern breakers
 };
 
 struct Intake {
@@ -33,7 +34,7 @@ struct Intake {
     Fact<Ohms> ze;           ///< external earth fault loop, measured or otherwise
     Fact<Ohms> ze_declared;  ///< the operator's declared maximum
     Fact<Ohms> line_neutral_loop;
-    Fact<Amperes> pscc;  ///< line to neutral, at the origin
+    Fact<Amperes> pscc;  ///< at the origin: line to neutral, or three lines together
     Fact<Amperes> pefc;  ///< line to earth, at the origin
     std::optional<NamedDevice> service_fuse;
     Answer looped = Answer::unknown;
@@ -72,6 +73,7 @@ struct Electrode {
 
 struct Circuit {
     std::string name;
+    int phases = 1;
     CircuitKind kind = CircuitKind::fixed_load;
     Fact<double> load_w;
     Fact<double> power_factor;
@@ -112,7 +114,13 @@ struct Leg {
     Fact<double> other_loaded_circuits;
     Fact<Metres> depth;
     std::optional<Surface> surface;
-    Fact<Metres> insulation_length;  ///< of the leg that is inside thermal insulation
+    Fact<Metres> insulation_length;      ///< of the leg that is inside thermal insulation
+    Answer indoors = Answer::unknown;    ///< under a roof, out of sun and wet
+    Answer concealed = Answer::unknown;  ///< in a wall or partition, less than 50 mm deep
+    Fact<Metres> height;                 ///< of an overhead leg over what it crosses
+    std::string family;                  ///< of its cable; empty when open
+    std::optional<int> cores;
+    std::optional<SquareMillimetres> live;
 };
 
 struct Run {
@@ -121,6 +129,8 @@ struct Run {
     std::string to;
     std::vector<Leg> legs;
     std::optional<FedFrom> fed_from;
+    std::optional<int> phases;          ///< taken to the building: 1 or 3
+    std::optional<NamedDevice> device;  ///< at its head; curve may be open
 };
 
 struct Wishes {
@@ -129,6 +139,7 @@ struct Wishes {
     Fact<double> drop_other;
     std::vector<std::string> offer;  ///< cable families; empty for all
     Fact<SquareMillimetres> smallest_core;
+    std::vector<std::string> devices;  ///< standards of the devices offered; empty for all
     Prefer prefer = Prefer::price;
 };
 

@@ -80,11 +80,52 @@ private:
                       fmt::format("{} is fed by two runs; one building has one feed", run.to));
             }
             if (run.legs.empty()) fault("no-leg", at + "/legs", "a run needs at least one leg");
+            phases(run, at);
+            changes(run, at);
         }
         if (job_.runs.size() > 1) {
             fault("too-many-runs", "/runs",
                   "this version plans one run at a time; give each outbuilding a job of its own");
         }
+    }
+
+    /// A run takes no more phases than the supply has, and a cable needs cores enough for them.
+    void phases(const Run& run, const std::string& at) {
+        if (run.phases.value_or(1) > job_.intake.phases) {
+            fault("phases", at + "/phases", "the supply has one phase: the run cannot take three",
+                  "", {"1"});
+        }
+        const int least = run.phases.value_or(1) == 3 ? 4 : 2;
+        for (std::size_t i = 0; i < run.legs.size(); ++i) {
+            const auto& cores = run.legs[i].cores;
+            if (!cores || *cores >= least) continue;
+            fault("phases", fmt::format("{}/legs/{}/cores", at, i),
+                  fmt::format("three lines and the neutral need four cores; this cable has {}",
+                              *cores),
+                  "", {"4", "5"});
+        }
+        const Building* b = find_building(job_, run.to);
+        if (!b) return;
+        for (std::size_t i = 0; i < b->circuits.size(); ++i) {
+            if (b->circuits[i].phases <= run.phases.value_or(job_.intake.phases)) continue;
+            fault("phases",
+                  fmt::format("/buildings/{}/circuits/{}/phases", building_index(job_, b->id), i),
+                  fmt::format("circuit {} needs three phases; the run brings one",
+                              b->circuits[i].name));
+        }
+    }
+
+    void changes(const Run& run, const std::string& at) {
+        std::size_t stretches = 1;
+        for (std::size_t i = 1; i < run.legs.size(); ++i) {
+            const Leg& a = run.legs[i - 1];
+            const Leg& b = run.legs[i];
+            stretches += a.family != b.family || a.cores != b.cores || a.live != b.live;
+        }
+        if (stretches <= most_changes + 1) return;
+        fault("too-many-changes", at + "/legs",
+              fmt::format("the cable changes {} times; at most {} changes are planned",
+                          stretches - 1, most_changes));
     }
 
     void tree() {

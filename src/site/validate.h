@@ -7,6 +7,9 @@
 
 namespace toft::site {
 
+/// Changes of cable along one run.
+inline constexpr std::size_t most_changes = 3;
+
 /// All faults of the job; empty when it can be designed.
 Faults validate(const Job& job);
 

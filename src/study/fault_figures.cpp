@@ -1,7 +1,5 @@
 #include "study/fault_figures.h"
 
-#include "cable/fault_heat.h"
-#include "device/curve.h"
 #include "network/loop.h"
 #include "study/path.h"
 
@@ -12,180 +10,211 @@ namespace {
 using network::fault_current;
 using network::largest_loop;
 using network::smallest_loop;
-using tables::FaultHeat;
 
-/// A fault to the armour must clear, and the armour survive it, whether or not the scheme relies on
-/// it.
-bool armour_stands_alone(const RunScheme& scheme) { return !armour_serves(scheme.protective); }
+/// Conductors from the origin of the run up to some place on it.
+template <class L>
+struct Reach {
+    ImpedanceIn<L> line;
+    ImpedanceIn<L> serving;
+
+    void extend(const FaultPath<L>& path, bool first) {
+        line = first ? path.line : line + path.line;
+        serving = first ? path.serving : serving + path.serving;
+    }
+};
 
 template <class L>
-void largest_currents(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
-    const auto cold = fault_path(ledger, s, scheme, Heat::cold, s.length_least);
-    const auto c = s.supply.c_max;
-    const auto u0 = s.supply.u0;
-    f.ln_near = s.supply.pscc;
-    f.le_near = fault_current(ledger, {"Ie.near", "largest earth fault current, near end"}, c, u0,
-                              s.supply.ze_least);
-    const auto zn = smallest_loop(ledger, {"Zn.far.least", "smallest line-neutral loop, far end"},
-                                  s.supply.zn_least, cold.line + cold.line);
-    f.ln_far =
-        fault_current(ledger, {"In.far", "largest line-neutral fault current, far end"}, c, u0, zn);
-    const auto ze = smallest_loop(ledger, {"Zs.far.least", "smallest earth fault loop, far end"},
-                                  s.supply.ze_least, cold.line + cold.serving);
-    f.le_far = fault_current(ledger, {"Ie.far", "largest earth fault current, far end"}, c, u0, ze);
-}
-
-template <class L>
-void working_loop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
-    const auto cold = fault_path(ledger, s, scheme, Heat::cold, s.length_most);
-    f.r1_r2_cold = ledger.let({"R1.R2", "line and protective path of the run at 20 °C"},
-                              cold.line.r + cold.serving.r);
-    const auto hot = fault_path(ledger, s, scheme, Heat::working, s.length_most);
-    f.zs_far =
-        largest_loop(ledger,
-                     {"Zs", "earth fault loop at the far end, conductors at working temperature", 0,
-                      "", "411.4.4"},
-                     s.supply.ze_most, hot.line + hot.serving);
-    if (!armour_stands_alone(scheme)) return;
-    const auto by_armour =
-        largest_loop(ledger, {"Zs.armour", "loop of a fault to the armour, far end"},
-                     s.supply.ze_most, hot.line + hot.armour);
-    f.zs_far = ledger.let({"Zs.worse", "the larger of the two loops"}, most(f.zs_far, by_armour));
-}
-
-template <class L>
-void smallest_currents(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
-    const auto hot = fault_path(ledger, s, scheme, Heat::fault, s.length_most);
-    const auto c = s.supply.c_min;
-    const auto u0 = s.supply.u0;
-    f.ln_near_least =
-        fault_current(ledger, {"In.near.least", "smallest line-neutral fault current, near end"}, c,
-                      u0, s.supply.zn_most);
-    f.le_near_least =
-        fault_current(ledger, {"Ie.near.least", "smallest earth fault current, near end"}, c, u0,
-                      s.supply.ze_most);
-    const auto zn = largest_loop(ledger, {"Zn.far", "line-neutral loop at the far end, hot"},
-                                 s.supply.zn_most, hot.line + hot.line);
-    f.ln_least = fault_current(ledger, {"In.least", "smallest line-neutral fault current, far end"},
-                               c, u0, zn);
-    const auto ze = largest_loop(ledger, {"Zs.hot", "earth fault loop at the far end, hot"},
-                                 s.supply.ze_most, hot.line + hot.serving);
-    f.le_least =
-        fault_current(ledger, {"Ie.least", "smallest earth fault current, far end"}, c, u0, ze);
-    f.arm_least = f.le_least;
-    if (!armour_stands_alone(scheme)) return;
-    const auto alone =
-        largest_loop(ledger, {"Zs.arm.hot", "loop of a fault to the armour, far end, hot"},
-                     s.supply.ze_most, hot.line + hot.armour);
-    f.arm_least = fault_current(ledger, {"Ie.arm", "smallest current of a fault to the armour"}, c,
-                                u0, alone);
-}
-
-/// Energies that faults along the run may let through.
-template <class L>
-class HeatWork {
+class CurrentWork {
 public:
-    HeatWork(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& figures)
+    CurrentWork(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& figures)
         : ledger_(ledger), s_(setting), scheme_(scheme), f_(figures) {}
 
     void all() {
-        const auto i = fault_current(ledger_, {"Ie.work", "earth fault current at the far end"},
-                                     s_.supply.c_min, s_.supply.u0, f_.zs_far);
-        f_.disconnection = device::operating_time(
-            ledger_, {"t.dis", "time the overcurrent device may take"}, *scheme_.device, i);
-        const auto neutral = ledger_.let(
-            {"I2t.neutral", "largest energy of a line-neutral fault"},
-            most(by_device({"I2t", "energy of a line-neutral fault, near end", 1}, f_.ln_near),
-                 by_device({"I2t", "energy of a line-neutral fault, far end", 2}, f_.ln_least)));
-        const auto earth = earth_energy();
-        const auto live = stands({"k2S2.live", "what a live core withstands"}, c().live,
-                                 section({"S", "section of a core"}, scheme_.cable->section));
-        f_.heat_live = ledger_.let(
-            {"heat.live", "fault heat over what the live cores withstand", 0, "", "434.5.2"},
-            most(neutral, earth) / live);
-        path_heat(earth);
+        largest();
+        working();
+        smallest(Heat::early);
+        smallest(Heat::fault);
     }
 
 private:
-    using Energy = ValueIn<L, AmpereSquareSeconds>;
+    int part(std::size_t i) const { return scheme_.stretches == 1 ? 0 : static_cast<int>(i) + 1; }
 
-    const tables::CableConstants& c() const { return s_.catalogue->cable_constants; }
-
-    Energy by_device(const Name& name, const ValueIn<L, Amperes>& i) {
-        return device::let_through(ledger_, name, *scheme_.device, i);
+    FaultPath<L> path(std::size_t i, Heat heat, bool longest) {
+        const StretchSetting<L>& at = s_.stretches[i];
+        return fault_path(ledger_, s_, scheme_.stretch[i],
+                          PathAt<L>{heat, longest ? at.length_most : at.length_least, part(i)});
     }
 
-    /// Until the RCD at the head or the overcurrent device has opened, whichever is first.
-    Energy until_open(const Name& name, const ValueIn<L, Amperes>& i) {
-        const auto own = by_device(name, i);
-        if (!scheme_.rcd) return own;
-        const auto t =
-            ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
-        return ledger_.let({"I2t.rcd", "energy until the RCD or the device has opened", name.part},
-                           least(own, squared(i) * t));
+    auto most_current(const Name& name, const ValueIn<L, Ohms>& loop) {
+        return fault_current(ledger_, name, s_.supply.c_max, s_.supply.u0, loop);
+    }
+    auto least_current(const Name& name, const ValueIn<L, Ohms>& loop) {
+        return fault_current(ledger_, name, s_.supply.c_min, s_.supply.u0, loop);
     }
 
-    /// Largest energy of any earth fault along the run. A fuse lets most through at the smallest
-    /// current, a breaker at the largest; with an RCD the worst may be where both take as long.
-    Energy earth_energy() {
-        const auto near = until_open({"I2t", "energy of an earth fault, near end", 3}, f_.le_near);
-        const auto far = until_open({"I2t", "energy of an earth fault, far end", 4}, f_.le_least);
-        const Name name{"I2t.earth", "largest energy of an earth fault"};
-        auto worst = most(near, far);
-        if (scheme_.rcd) worst = most(worst, energy_where_equal());
-        if (!armour_stands_alone(scheme_)) return ledger_.let(name, worst);
-        const auto armour =
-            until_open({"I2t", "energy of a fault to the armour, far end", 5}, f_.arm_least);
-        return ledger_.let(name, most(worst, armour));
+    /// Line to line: the root of three times the voltage over twice the impedance of a line.
+    auto between_lines(const Name& name, const ValueIn<L, Amperes>& three_lines) {
+        const auto share = ledger_.stated({"root3.half", "line to line over three lines together"},
+                                          root(3.0) / 2, "three phases");
+        return ledger_.let(name, three_lines * share);
     }
 
-    Energy energy_where_equal() {
-        const auto i = device::operating_current(
-            ledger_, {"I.equal", "current at which device and RCD take as long", 6},
-            *scheme_.device, scheme_.rcd->longest.value);
-        if (plain(i) > plain(f_.le_near) || plain(i) <= plain(f_.arm_least)) {
-            return ledger_.stated({"I2t", "no fault of the run has that current", 6},
-                                  ampere_square_seconds(0), "figures");
+    void largest() {
+        f_.ln_near = most_current({"In.near", "largest line-neutral fault current, near end"},
+                                  s_.supply.zn_least);
+        if (s_.phases == 1) f_.ln_near = s_.supply.pscc;
+        f_.le_near =
+            most_current({"Ie.near", "largest earth fault current, near end"}, s_.supply.ze_least);
+        Reach<L> reach;
+        for (std::size_t i = 0; i < scheme_.stretches; ++i) {
+            f_.at[i].short_most = i == 0 ? s_.supply.pscc : live_most(reach, part(i));
+            f_.at[i].earth_most = i == 0 ? f_.le_near : earth_most(reach, part(i));
+            reach.extend(path(i, Heat::cold, false), i == 0);
         }
-        // Just short of the current that trips a breaker at once, the RCD alone ends the fault.
-        const auto t =
-            ledger_.table({"t.rcd", "longest break time of the RCD"}, scheme_.rcd->longest);
-        return ledger_.let({"I2t", "energy of an earth fault just short of that current", 6},
-                           squared(i) * t);
+        f_.ln_far = most_current({"In.far", "largest line-neutral fault current, far end"},
+                                 neutral_loop(reach, 0));
+        f_.le_far = earth_most(reach, 0);
+        if (s_.phases == 3) between_lines_most(reach);
     }
 
-    Energy stands(const Name& name, const FaultHeat& heat, const ValueIn<L, SquareMillimetres>& s) {
-        const auto k = ledger_.table({"k", "fault heat constant", name.part}, heat.k);
-        return cable::withstand(ledger_, name, k, s);
+    ValueIn<L, Ohms> neutral_loop(const Reach<L>& reach, int number) {
+        return smallest_loop(ledger_,
+                             {"Zn.far.least", "smallest line-neutral loop, far end", number},
+                             s_.supply.zn_least, reach.line + reach.line);
     }
 
-    ValueIn<L, SquareMillimetres> section(const Name& name, SquareMillimetres s) {
-        return ledger_.stated(name, s, "scheme");
+    ValueIn<L, Amperes> three_lines_most(const Reach<L>& reach, int number) {
+        const auto z =
+            smallest_loop(ledger_, {"Zl.far.least", "smallest impedance of a line", number},
+                          s_.supply.zl_least, reach.line);
+        return most_current({"I3.far", "largest fault current of three lines, far end", number}, z);
     }
 
-    /// Every conductor of the path must stand the whole energy: near the fault it may carry it
-    /// alone.
-    void path_heat(const Energy& earth) {
-        const auto area =
-            ledger_.table({"S.arm", "section of the armour"}, scheme_.cable->armour_area);
-        auto weakest = stands({"k2S2.armour", "what the armour withstands", 1}, c().armour, area);
-        if (core_serves(scheme_.protective)) {
-            weakest = least(
-                weakest, stands({"k2S2.core", "what the protective core withstands", 2}, c().core,
-                                section({"S.core", "section of the protective core"},
-                                        scheme_.cable->section)));
+    /// Largest between live conductors where a stretch begins.
+    ValueIn<L, Amperes> live_most(const Reach<L>& reach, int number) {
+        if (s_.phases == 3) return three_lines_most(reach, number);
+        return most_current({"In.begin", "largest line-neutral fault current there", number},
+                            neutral_loop(reach, number));
+    }
+
+    ValueIn<L, Amperes> earth_most(const Reach<L>& reach, int number) {
+        const auto z =
+            smallest_loop(ledger_, {"Zs.far.least", "smallest earth fault loop, far end", number},
+                          s_.supply.ze_least, reach.line + reach.serving);
+        return most_current({"Ie.far", "largest earth fault current, far end", number}, z);
+    }
+
+    void between_lines_most(const Reach<L>& reach) {
+        f_.lll_near = most_current({"I3.near", "largest fault current of three lines, near end"},
+                                   s_.supply.zl_least);
+        f_.lll_far = three_lines_most(reach, 0);
+        f_.ll_near = between_lines({"Ill.near", "largest line-line fault, near end"}, f_.lll_near);
+        f_.ll_far = between_lines({"Ill.far", "largest line-line fault, far end"}, f_.lll_far);
+    }
+
+    void working() {
+        Reach<L> cold;
+        Reach<L> hot;
+        ValueIn<L, Ohms> by_armour{};
+        bool alone = false;
+        for (std::size_t i = 0; i < scheme_.stretches; ++i) {
+            cold.extend(path(i, Heat::cold, true), i == 0);
+            const FaultPath<L> here = path(i, Heat::working, true);
+            const Reach<L> before = hot;
+            hot.extend(here, i == 0);
+            f_.at[i].working = at_far_end(hot, Heat::working, part(i));
+            if (!armour_alone(i)) continue;
+            const auto loop = armour_loop(before, hot, here, Heat::working, i);
+            f_.at[i].working.armour =
+                least_current({"Ie.arm.work", "fault to the armour, at first", part(i)}, loop);
+            by_armour = alone ? most(by_armour, loop) : loop;
+            alone = true;
         }
-        if (separate_serves(scheme_.protective)) {
-            weakest =
-                least(weakest, stands({"k2S2.sep", "what the separate conductor withstands", 3},
-                                      c().separate,
-                                      section({"S.sep", "section of the separate conductor"},
-                                              scheme_.separate->section)));
+        f_.r1_r2_cold = ledger_.let({"R1.R2", "line and protective path of the run at 20 °C"},
+                                    cold.line.r + cold.serving.r);
+        f_.zs_far = largest_loop(
+            ledger_,
+            {"Zs", "earth fault loop at the far end, conductors at working temperature", 0, "",
+             "411.4.4"},
+            s_.supply.ze_most, hot.line + hot.serving);
+        if (!alone) return;
+        f_.zs_far =
+            ledger_.let({"Zs.worse", "the larger of that and the loop of a fault to the armour"},
+                        most(f_.zs_far, by_armour));
+    }
+
+    /// A fault to the armour must clear, and the armour survive it, whether or not the scheme
+    /// relies on it.
+    bool armour_alone(std::size_t i) const {
+        return scheme_.stretch[i].armoured() && !armour_serves(scheme_.stretch[i].protective);
+    }
+
+    /// Back through the armour of stretch `i` and from its beginning through what serves there.
+    ValueIn<L, Ohms> armour_loop(const Reach<L>& before, const Reach<L>& with,
+                                 const FaultPath<L>& here, Heat heat, std::size_t i) {
+        const char* symbol = heat == Heat::working ? "Zs.armour"
+                             : heat == Heat::early ? "Zs.arm.early"
+                                                   : "Zs.arm.hot";
+        const auto back = i == 0 ? here.armour : before.serving + here.armour;
+        return largest_loop(ledger_, {symbol, "loop of a fault to the armour, far end", part(i)},
+                            s_.supply.ze_most, with.line + back);
+    }
+
+    /// Smallest currents at the end of a stretch.
+    typename StretchFaults<L>::Least at_far_end(const Reach<L>& reach, Heat heat, int number) {
+        struct Symbols {
+            const char *zn, *in, *ze, *ie;
+        };
+        static constexpr Symbols symbols[] = {{"Zn.work", "In.work", "Zs.work", "Ie.work"},
+                                              {"Zn.early", "In.early", "Zs.early", "Ie.early"},
+                                              {"Zn.far", "In.least", "Zs.hot", "Ie.least"}};
+        const Symbols& as = symbols[static_cast<int>(heat) - 1];
+        typename StretchFaults<L>::Least least;
+        const auto zn = largest_loop(ledger_, {as.zn, "line-neutral loop at the far end", number},
+                                     s_.supply.zn_most, reach.line + reach.line);
+        least.neutral =
+            least_current({as.in, "smallest line-neutral fault current, far end", number}, zn);
+        const auto ze = largest_loop(ledger_, {as.ze, "earth fault loop at the far end", number},
+                                     s_.supply.ze_most, reach.line + reach.serving);
+        least.earth = least_current({as.ie, "smallest earth fault current, far end", number}, ze);
+        least.armour = least.earth;
+        return least;
+    }
+
+    void smallest(Heat heat) {
+        Reach<L> reach;
+        for (std::size_t i = 0; i < scheme_.stretches; ++i) {
+            const FaultPath<L> here = path(i, heat, true);
+            const Reach<L> before = reach;
+            reach.extend(here, i == 0);
+            auto& least = heat == Heat::early ? f_.at[i].early : f_.at[i].hot;
+            least = at_far_end(reach, heat, part(i));
+            if (!armour_alone(i)) continue;
+            const auto loop = armour_loop(before, reach, here, heat, i);
+            least.armour = least_current({heat == Heat::early ? "Ie.arm.early" : "Ie.arm",
+                                          "smallest current of a fault to the armour", part(i)},
+                                         loop);
         }
-        f_.heat_path =
-            ledger_.let({"heat.path", "fault heat over what the weakest of the path withstands", 0,
-                         "", "543.1.3"},
-                        earth / weakest);
+        if (heat != Heat::fault) return;
+        const auto& last = f_.at[scheme_.stretches - 1].hot;
+        f_.ln_least = last.neutral;
+        f_.le_least = last.earth;
+        f_.ln_near_least = least_current(
+            {"In.near.least", "smallest line-neutral fault current, near end"}, s_.supply.zn_most);
+        f_.le_near_least = least_current(
+            {"Ie.near.least", "smallest earth fault current, near end"}, s_.supply.ze_most);
+        if (s_.phases == 3) between_lines_least(reach);
+    }
+
+    void between_lines_least(const Reach<L>& reach) {
+        const auto near = least_current({"I3.near.least", "smallest of three lines, near end"},
+                                        s_.supply.zl_most);
+        const auto z = largest_loop(ledger_, {"Zl.far", "impedance of a line, far end, hot"},
+                                    s_.supply.zl_most, reach.line);
+        const auto far = least_current({"I3.least", "smallest of three lines, far end"}, z);
+        f_.ll_near_least =
+            between_lines({"Ill.near.least", "smallest line-line fault, near end"}, near);
+        f_.ll_least = between_lines({"Ill.least", "smallest line-line fault, far end"}, far);
     }
 
     L& ledger_;
@@ -199,22 +228,12 @@ private:
 template <class L>
 void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
                        Figures<L>& f) {
-    largest_currents(ledger, setting, scheme, f);
-    working_loop(ledger, setting, scheme, f);
-    smallest_currents(ledger, setting, scheme, f);
-}
-
-template <class L>
-void work_out_heat(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& f) {
-    HeatWork<L>(ledger, setting, scheme, f).all();
+    CurrentWork<L>(ledger, setting, scheme, f).all();
 }
 
 template void work_out_currents(Silent&, const Setting<Silent>&, const RunScheme&,
                                 Figures<Silent>&);
 template void work_out_currents(Recording&, const Setting<Recording>&, const RunScheme&,
                                 Figures<Recording>&);
-template void work_out_heat(Silent&, const Setting<Silent>&, const RunScheme&, Figures<Silent>&);
-template void work_out_heat(Recording&, const Setting<Recording>&, const RunScheme&,
-                            Figures<Recording>&);
 
 }  // namespace toft::study

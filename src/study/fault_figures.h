@@ -1,6 +1,5 @@
 #pragma once
-// The fault stages of the figures: loops and currents at both ends at both extremes; then what the
-// device makes of them: disconnection and heat.
+// Fault currents of the run: loops and currents at both ends of every stretch at both extremes.
 
 #include "study/figures.h"
 
@@ -10,9 +9,5 @@ namespace toft::study {
 template <class L>
 void work_out_currents(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
                        Figures<L>& f);
-
-/// Stage `heat`.
-template <class L>
-void work_out_heat(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& f);
 
 }  // namespace toft::study

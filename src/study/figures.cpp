@@ -4,35 +4,62 @@
 #include "device/curve.h"
 #include "network/drop.h"
 #include "study/fault_figures.h"
+#include "study/heat_figures.h"
 
 namespace toft::study {
 
 namespace {
 
+const tables::Make& make_of(const tables::Catalogue& catalogue, const Stretch& stretch) {
+    return tables::make_of(catalogue, *stretch.cable);
+}
+
 template <class L>
 void work_out_rating(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
     for (std::size_t i = 0; i < s.legs.size(); ++i) {
         const int leg = static_cast<int>(i) + 1;
-        const auto iz = cable::leg_rating(ledger, *scheme.cable, s.legs[i].factors, leg);
+        const Stretch& laid = scheme.stretch[s.legs[i].stretch];
+        auto iz =
+            cable::leg_rating(ledger, laid.cable->duty(s.phases), factors_of(s.legs[i], laid), leg);
+        if (laid.parallel > 1) {
+            iz = ledger.let({"Iz.both", "rating of the cables side by side", leg, "", "523.7"},
+                            iz * static_cast<double>(laid.parallel));
+        }
         if (i == 0 || plain(iz) < plain(f.iz)) f.governing_leg = leg;
         f.iz = i == 0 ? iz : least(f.iz, iz);
     }
     f.iz = ledger.let({"Iz", "rating of the cable on its worst leg", 0, "", "433.1.1"}, f.iz);
 }
 
+/// What the current of the run meets on one leg; nothing to go by where no rating is tabulated.
+template <class L>
+ImpedanceIn<L> met_on(L& ledger, const Setting<L>& s, const Stretch& laid, std::size_t i) {
+    const LegSetting<L>& leg = s.legs[i];
+    const cable::LegFactors<L>& factors = factors_of(leg, laid);
+    const tables::Duty& duty = laid.cable->duty(s.phases);
+    const int number = static_cast<int>(i) + 1;
+    const double share = 1.0 / laid.parallel;
+    const auto ib = laid.parallel == 1
+                        ? s.ib
+                        : ledger.let({"Ib.each", "current of each cable", number}, s.ib * share);
+    auto loop = cable::leg_drop(ledger, cable::DropInput<L>{s.catalogue->cable_constants,
+                                                            make_of(*s.catalogue, laid), duty,
+                                                            factors, s.phases, ib, s.neutral_share,
+                                                            leg.surroundings, leg.length, number})
+                    .loop;
+    if (laid.parallel == 1) return loop;
+    return {loop.r * share, loop.x * share};
+}
+
 template <class L>
 void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
     ImpedanceIn<L> run;
     for (std::size_t i = 0; i < s.legs.size(); ++i) {
-        const LegSetting<L>& leg = s.legs[i];
-        const auto part =
-            cable::leg_drop(ledger, s.catalogue->cable_constants, *scheme.cable,
-                            cable::DropInput<L>{s.ib, leg.surroundings, leg.length, &leg.factors,
-                                                static_cast<int>(i) + 1});
-        run = i == 0 ? part.loop : run + part.loop;
+        const auto part = met_on(ledger, s, scheme.stretch[s.legs[i].stretch], i);
+        run = i == 0 ? part : run + part;
     }
-    run.r = ledger.let({"R.run", "resistance of line and neutral, all legs"}, run.r);
-    run.x = ledger.let({"X.run", "reactance of line and neutral, all legs"}, run.x);
+    run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
+    run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);
     f.drop = network::line_drop(ledger, s.supply.u0, s.ib, s.power_factor, run);
     f.drop_percent = ledger.let({"drop", "voltage drop of the run", 0, "%", "525"},
                                 100.0 * f.drop / s.supply.u0);

@@ -13,9 +13,24 @@ namespace toft::study {
 /// those stages out once for all heads of a run.
 enum class Stage { none, rating, drop, current, heat };
 
-/// Resistance states of the protective path and the line: at 20 °C as tests find it, at the highest
-/// working temperature, and half way from there to the temperature the worst fault may leave.
-enum class Heat { cold, working, fault };
+/// Resistance states of the protective path and the line: at 20 °C as tests find it; at the highest
+/// working temperature; a tenth of the way from there to the temperature the worst fault may leave,
+/// for faults that end before they heat much; and half the way.
+enum class Heat { cold, working, early, fault };
+inline constexpr double early_share = 0.1;
+
+/// Fault currents that bound the energy any fault of one stretch may let through.
+template <class L>
+struct StretchFaults {
+    ValueIn<L, Amperes> short_most{};  ///< largest between live conductors, at its near end
+    ValueIn<L, Amperes> earth_most{};  ///< largest to earth, at its near end
+    /// Smallest at its far end, by how far the fault has heated the conductors.
+    struct Least {
+        ValueIn<L, Amperes> neutral{};  ///< line to neutral
+        ValueIn<L, Amperes> earth{};    ///< line to what serves as protective conductor
+        ValueIn<L, Amperes> armour{};   ///< line to an armour that does not serve, else as `earth`
+    } working, early, hot;
+};
 
 template <class L>
 struct Figures {
@@ -37,11 +52,17 @@ struct Figures {
     ValueIn<L, Amperes> le_near{};        ///< … line to earth
     ValueIn<L, Amperes> ln_near_least{};  ///< smallest current, line to neutral, at the near end
     ValueIn<L, Amperes> le_near_least{};  ///< … line to earth
-    ValueIn<L, Amperes> ln_far{};         ///< largest, line to neutral, at the far end
-    ValueIn<L, Amperes> le_far{};         ///< … line to earth
-    ValueIn<L, Amperes> ln_least{};       ///< smallest, line to neutral, at the far end
-    ValueIn<L, Amperes> le_least{};       ///< … line to earth
-    ValueIn<L, Amperes> arm_least{};      ///< … line to the armour, through the armour alone
+    ValueIn<L, Amperes> lll_near{};       ///< largest, three lines together; three phases only
+    ValueIn<L, Amperes> lll_far{};
+    ValueIn<L, Amperes> ll_near{};  ///< largest, line to line
+    ValueIn<L, Amperes> ll_far{};
+    ValueIn<L, Amperes> ll_near_least{};  ///< smallest, line to line
+    ValueIn<L, Amperes> ll_least{};
+    ValueIn<L, Amperes> ln_far{};                     ///< largest, line to neutral, at the far end
+    ValueIn<L, Amperes> le_far{};                     ///< … line to earth
+    ValueIn<L, Amperes> ln_least{};                   ///< smallest, line to neutral, at the far end
+    ValueIn<L, Amperes> le_least{};                   ///< … line to earth
+    std::array<StretchFaults<L>, most_stretches> at;  ///< by stretch
 
     // heat
     ValueIn<L, Seconds>
@@ -49,7 +70,15 @@ struct Figures {
     ValueIn<L, double>
         heat_live{};  ///< worst I2t of a fault over what the live conductors withstand
     ValueIn<L, double> heat_path{};  ///< the same for the protective path and the armour
+    ValueIn<L, double> heat{};       ///< the worse of the two
 };
+
+/// Factors of the leg for the cable that lies there, with its twin beside it where there is one.
+template <class L>
+const cable::LegFactors<L>& factors_of(const LegSetting<L>& leg, const Stretch& stretch) {
+    const auto family = static_cast<std::size_t>(stretch.cable->family);
+    return stretch.parallel > 1 ? leg.paired[family] : leg.factors[family];
+}
 
 /// Works out `figures` up to `stage`; stages already done are left alone.
 template <class L>

@@ -15,8 +15,17 @@ void board(Settler& settler, const site::Job& job, double& spare, Amperes& large
                     ? 1
                     : 0;
     }
-    largest = board.max_device.known ? board.max_device.low : amperes(1e6);
-    rcd = board.behind_rcd.known ? board.behind_rcd.high : amperes(0);
+    const auto allowed =
+        settler.settle(board.max_device, {"/intake/board/max_device_a",
+                                          "largest device the house's board takes: read its label",
+                                          "board.max_device"});
+    largest = allowed.bounds.least;
+    const auto before =
+        settler.settle(board.behind_rcd,
+                       {"/intake/board/behind_rcd_ma",
+                        "RCD in front of the ways of the house's board: look", "board.behind_rcd"},
+                       1e-3);
+    rcd = before.bounds.most;
 }
 
 }  // namespace
@@ -42,15 +51,10 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
         in.main_bonding, {"/intake/main_bonding_mm2", "main bonding at the house", "main_bonding"});
     out.bonding_least = ledger.stated({"Sb", "main bonding at the house, the smallest it may be"},
                                       bonding.bounds.least, bonding.from);
-    board(settler, *s.job, out.spare_ways, out.max_device, out.behind_rcd);
-    if (!in.board.max_device.known) {
-        s.assumed.push_back(
-            "the house's board is assumed to take a device of the size named; read its label");
-    }
-    if (!in.board.behind_rcd.known) {
-        s.assumed.push_back(
-            "the ways of the house's board are assumed not to stand behind an RCD; look");
-    }
+    board(settler, *s.job, out.spare_ways, out.max_device_least, out.behind_rcd);
+    out.takes = in.board.takes;
+    out.tails_known = in.tails_length.known;
+    out.tails_most = in.tails_length.high;
     site::Fact<Amperes> fuse;
     if (in.service_fuse) fuse = {true, in.service_fuse->rating, in.service_fuse->rating};
     const auto rating =
@@ -58,8 +62,8 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
     out.service_fuse_least = rating.bounds.least;  // the smaller fuse admits less
     const bool backing_kind = in.service_fuse && (in.service_fuse->standard == "BS 88-3" ||
                                                   in.service_fuse->standard == "BS 1361");
-    out.assembly_backed =
-        backing_kind && in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
+    out.assembly_backed = s.phases == 1 && backing_kind &&
+                          in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
 }
 
 template void prepare_house(Silent&, Settler&, Setting<Silent>&);

@@ -1,5 +1,7 @@
 #include "study/setting_parts.h"
 
+#include <algorithm>
+
 namespace toft::study {
 
 namespace {
@@ -10,8 +12,17 @@ using site::LegMethod;
 Laying laying_of(LegMethod method) {
     switch (method) {
         case LegMethod::tray:
-        case LegMethod::free_air:
             return Laying::tray;
+        case LegMethod::free_air:
+            return Laying::free_air;
+        case LegMethod::in_conduit:
+            return Laying::conduit;
+        case LegMethod::in_trunking:
+            return Laying::trunking;
+        case LegMethod::above_ceiling:
+            return Laying::above_ceiling;
+        case LegMethod::overhead:
+            return Laying::overhead;
         case LegMethod::in_insulation:
             return Laying::insulated;
         case LegMethod::buried_direct:
@@ -31,13 +42,21 @@ const tables::DepthAdvice* advice_for(const tables::Catalogue& catalogue, const 
     return nullptr;
 }
 
+const tables::HeightAdvice* height_for(const tables::Catalogue& catalogue, const site::Leg& leg) {
+    if (!leg.surface) return nullptr;
+    for (const tables::HeightAdvice& advice : catalogue.height_advice) {
+        if (advice.surface == site::word(*leg.surface)) return &advice;
+    }
+    return nullptr;
+}
+
 /// What surrounds the leg at this corner; hotter, drier, deeper and more crowded is worse.
 /// `shallowest` takes the least depth of a leg in the ground.
 cable::Surroundings surround(Settler& settler, const site::Ground& ground, const site::Leg& leg,
                              const std::string& at, Metres& shallowest) {
     cable::Surroundings around;
     around.laying = laying_of(leg.method);
-    const bool in_ground = cable::in_ground(around.laying);
+    const bool in_ground = tables::in_ground(around.laying);
     const auto temperature =
         in_ground
             ? settler.settle(
@@ -69,6 +88,93 @@ cable::Surroundings surround(Settler& settler, const site::Ground& ground, const
     return around;
 }
 
+/// Families that the survey and the wishes leave to a leg.
+std::array<bool, tables::families> families_for(const site::Wishes& wishes, const site::Leg& leg) {
+    std::array<bool, tables::families> open{};
+    for (std::size_t f = 0; f < tables::families; ++f) {
+        const std::string word = tables::family_word(static_cast<tables::Family>(f));
+        const bool offered =
+            wishes.offer.empty() ||
+            std::find(wishes.offer.begin(), wishes.offer.end(), word) != wishes.offer.end();
+        open[f] = leg.family.empty() ? offered : leg.family == word;
+    }
+    return open;
+}
+
+bool same_cable(const site::Leg& a, const site::Leg& b) {
+    return a.family == b.family && a.cores == b.cores && a.live == b.live;
+}
+
+/// Opens a new stretch where the survey names another cable.
+template <class L>
+void join_stretch(const site::Job& job, const std::vector<site::Leg>& legs, std::size_t i,
+                  std::vector<StretchSetting<L>>& stretches) {
+    if (i > 0 && same_cable(legs[i - 1], legs[i])) {
+        ++stretches.back().legs;
+        return;
+    }
+    StretchSetting<L> fresh;
+    fresh.first_leg = i;
+    fresh.legs = 1;
+    fresh.families = families_for(job.wishes, legs[i]);
+    fresh.cores = legs[i].cores;
+    fresh.live = legs[i].live;
+    stretches.push_back(fresh);
+}
+
+/// Factors of the leg for every family its cable may be of, alone and beside a twin.
+template <class L>
+void leg_factors(L& ledger, const tables::Catalogue& catalogue, const cable::Surroundings& around,
+                 const std::array<bool, tables::families>& families, LegSetting<L>& out) {
+    cable::Surroundings twin = around;
+    twin.circuits += 1;
+    for (std::size_t f = 0; f < tables::families; ++f) {
+        if (!families[f]) continue;
+        const cable::FactorTables tables{catalogue.cable_constants, catalogue.makes[f],
+                                         catalogue.limits.buried_cc};
+        out.factors[f] = cable::leg_factors(ledger, tables, around);
+        out.paired[f] = cable::leg_factors(ledger, tables, twin);
+    }
+}
+
+bool in_the_open(const site::Leg& leg) {
+    return site::buried(leg.method) || leg.method == LegMethod::overhead;
+}
+
+/// Whether a cable without armour may be built with on that stretch: named there, or left open
+/// where nothing lies in the ground or hangs in the air.
+template <class L>
+bool may_lack_armour(const tables::Catalogue& catalogue, const std::vector<site::Leg>& legs,
+                     const StretchSetting<L>& stretch) {
+    bool unarmoured = false;
+    for (std::size_t f = 0; f < tables::families; ++f) {
+        unarmoured = unarmoured || (stretch.families[f] && !catalogue.makes[f].armoured);
+    }
+    bool open_air = false;
+    for (std::size_t i = 0; i < stretch.legs; ++i) {
+        open_air = open_air || in_the_open(legs[stretch.first_leg + i]);
+    }
+    return unarmoured && !open_air;
+}
+
+/// What a cable without armour would meet on a leg, and how high a leg hangs.
+template <class L>
+void lie_of_leg(Settler& settler, const site::Leg& leg, const std::string& at, bool may_lack_armour,
+                LegSetting<L>& out) {
+    if (may_lack_armour) {
+        out.indoors = settler.settle(
+            leg.indoors, {at + "/indoors", "the leg lies indoors, out of sun and wet", ""}, false);
+        out.concealed = settler.settle(
+            leg.concealed, {at + "/concealed", "cable hidden in a wall less than 50 mm deep", ""},
+            true);
+    }
+    if (leg.method == LegMethod::overhead) {
+        out.height_least =
+            settler.settle(leg.height, {at + "/height_m", "height of the overhead cable", "height"})
+                .bounds.least;
+    }
+}
+
 /// One entry a pointer: several legs share the ground's facts.
 void without_repeats(std::vector<OpenFact>& open) {
     std::vector<OpenFact> once;
@@ -92,10 +198,13 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.method = legs[i].method;
         out.laying = laying_of(legs[i].method);
         out.advice = advice_for(*s.catalogue, legs[i]);
+        out.height_advice = height_for(*s.catalogue, legs[i]);
         cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
-        out.factors = cable::leg_factors(ledger, s.catalogue->cable_constants,
-                                         s.catalogue->limits.buried_cc, around);
+        join_stretch(*s.job, legs, i, s.stretches);
+        out.stretch = s.stretches.size() - 1;
+        StretchSetting<L>& stretch = s.stretches.back();
+        leg_factors(ledger, *s.catalogue, around, stretch.families, out);
         out.surroundings = ledger.stated({"ta", "temperature around the leg", number},
                                          around.temperature, "survey or rulebook");
         const auto length = settler.settle(
@@ -106,7 +215,14 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
                                             length.bounds.least, length.from);
         s.length_most = i == 0 ? out.length : s.length_most + out.length;
         s.length_least = i == 0 ? shortest : s.length_least + shortest;
+        const bool opens = stretch.first_leg == i;
+        stretch.length_most = opens ? out.length : stretch.length_most + out.length;
+        stretch.length_least = opens ? shortest : stretch.length_least + shortest;
         s.legs.push_back(std::move(out));
+    }
+    for (std::size_t i = 0; i < legs.size(); ++i) {
+        lie_of_leg(settler, legs[i], fmt::format("/runs/{}/legs/{}", run_index, i),
+                   may_lack_armour(*s.catalogue, legs, s.stretches[s.legs[i].stretch]), s.legs[i]);
     }
     bool alone = false;
     for (const site::Leg& leg : legs) {

@@ -1,5 +1,9 @@
 #include "study/setting_parts.h"
 
+#include <algorithm>
+#include <array>
+#include <vector>
+
 namespace toft::study {
 
 namespace {
@@ -11,38 +15,107 @@ double stated_power_factor(const site::Fact<double>& fact, bool& missing) {
     return fact.known ? fact.low : 1.0;
 }
 
-/// All circuits together, no diversity: those with watts at their power factor, the others at the
-/// rating of their device.
+/// Currents of the lines: one, or three.
 template <class L>
-ValueIn<L, Amperes> circuits_current(L& ledger, const Setting<L>& s, bool& missing) {
-    ValueIn<L, Amperes> sum = ledger.stated({"I.none", "no circuit"}, amperes(0), "survey");
-    int number = 0;
-    for (const site::Circuit& circuit : s.building_facts->circuits) {
-        ++number;
-        const Name name{"I", "current of a circuit", number};
-        if (!circuit.load_w.known) {
-            sum =
-                sum + ledger.stated(name, circuit.device->rating, "rating of the circuit's device");
-            continue;
+struct Lines {
+    std::array<ValueIn<L, Amperes>, 3> each{};
+
+    std::size_t least_loaded(int phases) const {
+        std::size_t least = 0;
+        for (std::size_t i = 1; i < static_cast<std::size_t>(phases); ++i) {
+            if (plain(each[i]) < plain(each[least])) least = i;
         }
-        const double pf = stated_power_factor(circuit.power_factor, missing);
-        const auto p = ledger.stated({"S", "apparent power of a circuit", number},
-                                     apparent(Watts{circuit.load_w.high}, pf), "survey");
-        sum = sum + ledger.let(name, p / s.supply.u0);
+        return least;
     }
-    return sum;
+    std::size_t most_loaded(int phases) const {
+        std::size_t most = 0;
+        for (std::size_t i = 1; i < static_cast<std::size_t>(phases); ++i) {
+            if (plain(each[i]) > plain(each[most])) most = i;
+        }
+        return most;
+    }
+};
+
+/// Current of one circuit in each line it uses.
+template <class L>
+ValueIn<L, Amperes> circuit_current(L& ledger, const Setting<L>& s, const site::Circuit& circuit,
+                                    int number, bool& missing) {
+    const Name name{"I", "current of a circuit", number};
+    if (!circuit.load_w.known) {
+        return ledger.stated(name, circuit.device->rating, "rating of the circuit's device");
+    }
+    const double pf = stated_power_factor(circuit.power_factor, missing);
+    const auto p = ledger.stated({"S", "apparent power of a circuit", number},
+                                 apparent(Watts{circuit.load_w.high}, pf), "survey");
+    if (circuit.phases == 1) return ledger.let(name, p / s.supply.u0);
+    return ledger.let(name, p / (s.supply.u0 * 3.0));
 }
 
+/// All circuits together, no diversity. Three-phase circuits load every line; single-phase ones are
+/// spread, the largest first, each on the line that then has least.
 template <class L>
-ValueIn<L, Amperes> present_current(L& ledger, const Setting<L>& s, bool& missing) {
+Lines<L> circuits_currents(L& ledger, const Setting<L>& s, bool& missing) {
+    Lines<L> lines;
+    for (auto& line : lines.each)
+        line = ledger.stated({"I.none", "no circuit"}, amperes(0), "survey");
+    std::vector<ValueIn<L, Amperes>> singles;
+    int number = 0;
+    for (const site::Circuit& circuit : s.building_facts->circuits) {
+        const auto i = circuit_current(ledger, s, circuit, ++number, missing);
+        if (s.phases == 3 && circuit.phases == 1) {
+            singles.push_back(i);
+            continue;
+        }
+        for (auto& line : lines.each) line = line + i;
+    }
+    std::stable_sort(singles.begin(), singles.end(),
+                     [](const auto& a, const auto& b) { return plain(b) < plain(a); });
+    for (const auto& i : singles) {
+        auto& line = lines.each[lines.least_loaded(3)];
+        line = line + i;
+    }
+    return lines;
+}
+
+/// Of three lines of equal power factor the neutral carries what they differ by.
+template <class L>
+ValueIn<L, double> neutral_share(L& ledger, const Lines<L>& lines,
+                                 const ValueIn<L, Amperes>& heaviest) {
+    const auto& [a, b, c] = lines.each;
+    const auto square = squared(a) + squared(b) + squared(c) - a * b - b * c - c * a;
+    const auto neutral = ledger.let({"I.N", "current of the neutral, lines at 120 degrees"},
+                                    root(most(square, squared(amperes(0)))));
+    return ledger.let({"n.N", "current of the neutral over that of the line"}, neutral / heaviest);
+}
+
+/// Current of the most loaded line; sets the neutral's share.
+template <class L>
+ValueIn<L, Amperes> present_current(L& ledger, Setting<L>& s, bool& missing) {
     const site::Building& b = *s.building_facts;
+    const Name even{"n.N", "current of the neutral over that of the line"};
+    s.neutral_share = ledger.stated(even, s.phases == 3 ? 0.0 : 1.0,
+                                    s.phases == 3 ? "spread evenly" : "one line and neutral");
+    if (s.phases == 3 && (b.load.known || b.load_w.known)) {
+        s.assumed.push_back("the load is taken as spread evenly over three lines");
+    }
     if (b.load.known)
         return ledger.stated({"I.load", "load of the building"}, b.load.high, "survey");
-    if (!b.load_w.known) return circuits_current(ledger, s, missing);
+    if (!b.load_w.known) {
+        const Lines<L> lines = circuits_currents(ledger, s, missing);
+        if (s.phases == 1) return lines.each[0];
+        const auto heaviest =
+            ledger.let({"I.line", "the most loaded line"}, lines.each[lines.most_loaded(3)] * 1.0);
+        if (plain(heaviest) > amperes(0)) s.neutral_share = neutral_share(ledger, lines, heaviest);
+        s.assumed.push_back(
+            "single-phase circuits are taken as spread over the lines as evenly as they allow");
+        return heaviest;
+    }
     const double pf = stated_power_factor(b.power_factor, missing);
     const auto p = ledger.stated({"S.load", "apparent power of the building"},
                                  apparent(Watts{b.load_w.high}, pf), "survey");
-    return ledger.let({"I.load", "load of the building"}, p / s.supply.u0);
+    const Name name{"I.load", "load of the building"};
+    if (s.phases == 1) return ledger.let(name, p / s.supply.u0);
+    return ledger.let(name, p / (s.supply.u0 * 3.0));
 }
 
 /// Power factor of the whole: stated for the building, else that of all circuits' watts together.

@@ -11,7 +11,16 @@ using tables::Material;
 
 /// Names of one conductor's lines at one state of heat.
 struct ConductorNames {
-    Name r20, alpha, initial, final, mean, rise, r, z_r, z_x;
+    Name r20, alpha, initial, final, during, rise, r, z_r, z_x;
+
+    ConductorNames numbered(int part) const {
+        ConductorNames names = *this;
+        for (Name* name : {&names.r20, &names.alpha, &names.initial, &names.final, &names.during,
+                           &names.rise, &names.r, &names.z_r, &names.z_x}) {
+            name->part = part;
+        }
+        return names;
+    }
 };
 
 #define TOFT_NAMES(tag, state, what, when)                                         \
@@ -20,140 +29,161 @@ struct ConductorNames {
             {"alpha." tag, "temperature coefficient of the " what " at 20 °C"},    \
             {"ti." tag, "temperature of the " what " before a fault"},             \
             {"tf." tag, "highest temperature of the " what " after a fault"},      \
-            {"tm." tag, "mean temperature of the " what " during a fault"},        \
+            {"tm." tag "." state, "temperature of the " what " " when},            \
             {"rise." tag "." state, "growth of resistance of the " what " " when}, \
             {"r." tag "." state, "resistance of the " what " per metre " when},    \
             {"R." tag "." state, "resistance of the " what " " when}, {            \
             "X." tag "." state, "reactance of the " what                           \
         }                                                                          \
     }
+#define TOFT_STATES(tag, what)                                                           \
+    switch (heat) {                                                                      \
+        case Heat::cold:                                                                 \
+            return TOFT_NAMES(tag, "cold", what, "at 20 °C");                            \
+        case Heat::working:                                                              \
+            return TOFT_NAMES(tag, "work", what, "at working temperature");              \
+        case Heat::early:                                                                \
+            return TOFT_NAMES(tag, "early", what, "while a fault has hardly warmed it"); \
+        case Heat::fault:                                                                \
+            break;                                                                       \
+    }                                                                                    \
+    return TOFT_NAMES(tag, "fault", what, "during a fault")
 
-ConductorNames live_names(Heat heat) {
-    if (heat == Heat::cold) return TOFT_NAMES("line", "cold", "line core", "at 20 °C");
-    if (heat == Heat::working)
-        return TOFT_NAMES("line", "work", "line core", "at working temperature");
-    return TOFT_NAMES("line", "fault", "line core", "during a fault");
-}
+ConductorNames live_names(Heat heat) { TOFT_STATES("line", "line core"); }
+ConductorNames core_names(Heat heat) { TOFT_STATES("core", "protective core"); }
+ConductorNames armour_names(Heat heat) { TOFT_STATES("arm", "armour"); }
+ConductorNames separate_names(Heat heat) { TOFT_STATES("sep", "separate conductor"); }
 
-ConductorNames armour_names(Heat heat) {
-    if (heat == Heat::cold) return TOFT_NAMES("arm", "cold", "armour", "at 20 °C");
-    if (heat == Heat::working) return TOFT_NAMES("arm", "work", "armour", "at working temperature");
-    return TOFT_NAMES("arm", "fault", "armour", "during a fault");
-}
-
-ConductorNames separate_names(Heat heat) {
-    if (heat == Heat::cold) return TOFT_NAMES("sep", "cold", "separate conductor", "at 20 °C");
-    if (heat == Heat::working) {
-        return TOFT_NAMES("sep", "work", "separate conductor", "at working temperature");
-    }
-    return TOFT_NAMES("sep", "fault", "separate conductor", "during a fault");
-}
-
+#undef TOFT_STATES
 #undef TOFT_NAMES
 
-ParallelNames path_names(Heat heat) {
-    if (heat == Heat::cold) {
-        return {{"Z2.path.cold", "square of the impedances side by side"},
-                {"R.path.cold", "resistance of the protective path at 20 °C"},
-                {"X.path.cold", "reactance of the protective path"}};
+ParallelNames path_names(Heat heat, int part) {
+    const auto names = [part](const char* square, const char* r, const char* x) {
+        return ParallelNames{{square, "square of the impedances side by side", part},
+                             {r, "resistance of the protective path", part},
+                             {x, "reactance of the protective path", part}};
+    };
+    switch (heat) {
+        case Heat::cold:
+            return names("Z2.path.cold", "R.path.cold", "X.path.cold");
+        case Heat::working:
+            return names("Z2.path.work", "R.path.work", "X.path.work");
+        case Heat::early:
+            return names("Z2.path.early", "R.path.early", "X.path.early");
+        case Heat::fault:
+            break;
     }
-    if (heat == Heat::working) {
-        return {{"Z2.path.work", "square of the impedances side by side"},
-                {"R.path.work", "resistance of the protective path at working temperature"},
-                {"X.path.work", "reactance of the protective path"}};
-    }
-    return {{"Z2.path.fault", "square of the impedances side by side"},
-            {"R.path.fault", "resistance of the protective path during a fault"},
-            {"X.path.fault", "reactance of the protective path"}};
+    return names("Z2.path.fault", "R.path.fault", "X.path.fault");
 }
 
-/// Temperature of a conductor in that state: its initial temperature for a fault, or the mean of
-/// that and its final one.
+/// How far from its temperature before a fault towards the highest after it.
+double share_of_heating(Heat heat) {
+    return heat == Heat::early ? early_share : heat == Heat::fault ? 0.5 : 0.0;
+}
+
 template <class L>
 ValueIn<L, Celsius> state_temperature(L& ledger, const ConductorNames& names,
                                       const FaultHeat& limits, Heat heat) {
     const auto initial = ledger.table(names.initial, limits.initial);
     if (heat == Heat::working) return initial;
     const auto final = ledger.table(names.final, limits.final);
-    return ledger.let(names.mean, initial + (final - initial) * 0.5);
+    return ledger.let(names.during, initial + (final - initial) * share_of_heating(heat));
 }
 
-/// What a conductor is made of and how hot it may get.
-struct Metal {
-    const Material& material;
+/// A metal conductor of the stretch.
+struct Conducting {
+    const Material& metal;
     const FaultHeat& limits;
     const Cited<OhmsPerMetre>& r20;
 };
 
 template <class L>
-ValueIn<L, OhmsPerMetre> per_metre(L& ledger, const ConductorNames& names, const Metal& metal,
-                                   Heat heat) {
-    const auto cold = ledger.table(names.r20, metal.r20);
-    if (heat == Heat::cold) return cold;
-    const auto alpha = ledger.table(names.alpha, metal.material.alpha20);
-    const auto rise = cable::resistance_rise(ledger, names.rise, alpha,
-                                             state_temperature(ledger, names, metal.limits, heat));
-    return cable::resistance_at(ledger, names.r, cold, rise);
-}
-
-template <class L>
 class PathBuilder {
 public:
-    PathBuilder(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Heat heat)
+    PathBuilder(L& ledger, const Setting<L>& setting, const Stretch& stretch, const PathAt<L>& at)
         : ledger_(ledger),
           constants_(setting.catalogue->cable_constants),
-          scheme_(scheme),
-          heat_(heat) {}
+          make_(tables::make_of(*setting.catalogue, *stretch.cable)),
+          stretch_(stretch),
+          at_(at) {}
 
-    ImpedanceIn<L> copper(const ConductorNames& names, const FaultHeat& limits,
-                          const Cited<OhmsPerMetre>& r20, const ValueIn<L, Metres>& length) {
-        const auto r = per_metre(ledger_, names, {constants_.copper, limits, r20}, heat_);
-        const auto x = ledger_.table({"x", "reactance of a core per metre"}, scheme_.cable->x);
-        return {ledger_.let(names.z_r, r * length), ledger_.let(names.z_x, x * length)};
+    ImpedanceIn<L> line() {
+        return conductor(live_names(at_.heat),
+                         {constants_.material(make_.metal), make_.live, stretch_.cable->r20});
+    }
+    ImpedanceIn<L> core() {
+        return conductor(core_names(at_.heat),
+                         {constants_.material(make_.metal), make_.core, stretch_.cable->cpc_r20});
+    }
+    ImpedanceIn<L> separate() {
+        return conductor(separate_names(at_.heat),
+                         {constants_.copper, constants_.separate, stretch_.separate->r20});
     }
 
-    ImpedanceIn<L> armour(const ValueIn<L, Metres>& length) {
-        const ConductorNames names = armour_names(heat_);
-        const auto r =
-            per_metre(ledger_, names,
-                      {constants_.steel, constants_.armour, scheme_.cable->armour_r20}, heat_);
-        const auto x =
-            ledger_.table({"x.arm", "reactance of armour per metre"}, constants_.armour_x);
-        const auto whole_x = ledger_.let(names.z_x, x * length);
+    ImpedanceIn<L> armour() {
+        const ConductorNames names = armour_names(at_.heat).numbered(at_.part);
+        const auto r = per_metre(
+            names, {constants_.steel, make_.armour, stretch_.cable->armour_r20}, at_.heat);
+        const auto x = ledger_.table({"x.arm", "reactance of armour per metre", at_.part},
+                                     constants_.armour_x);
+        const auto whole_x = ledger_.let(names.z_x, shared(x * at_.length));
         // Cold is what a tester's direct current reads, and what bounds the largest fault.
-        if (heat_ == Heat::cold) return {ledger_.let(names.z_r, r * length), whole_x};
-        const auto ac = ledger_.table({"ac", "a.c. over d.c. resistance of armour"},
+        if (at_.heat == Heat::cold)
+            return {ledger_.let(names.z_r, shared(r * at_.length)), whole_x};
+        const auto ac = ledger_.table({"ac", "a.c. over d.c. resistance of armour", at_.part},
                                       constants_.armour_ac_factor);
-        return {ledger_.let(names.z_r, r * ac * length), whole_x};
+        return {ledger_.let(names.z_r, shared(r * ac * at_.length)), whole_x};
     }
 
     ImpedanceIn<L> beside(const ImpedanceIn<L>& a, const ImpedanceIn<L>& b) {
-        return parallel(ledger_, path_names(heat_), a, b);
+        return parallel(ledger_, path_names(at_.heat, at_.part), a, b);
     }
 
 private:
+    ValueIn<L, OhmsPerMetre> per_metre(const ConductorNames& names, const Conducting& c,
+                                       Heat heat) {
+        const auto r20 = ledger_.table(names.r20, c.r20);
+        if (heat == Heat::cold) return r20;
+        const auto t = state_temperature(ledger_, names, c.limits, heat);
+        const auto alpha = ledger_.table(names.alpha, c.metal.alpha20);
+        const auto rise = cable::resistance_rise(ledger_, names.rise, alpha, t);
+        return cable::resistance_at(ledger_, names.r, r20, rise);
+    }
+
+    ImpedanceIn<L> conductor(const ConductorNames& plain_names, const Conducting& c) {
+        const ConductorNames names = plain_names.numbered(at_.part);
+        const auto r = per_metre(names, c, at_.heat);
+        const auto x =
+            ledger_.table({"x", "reactance of a core per metre", at_.part}, stretch_.cable->x);
+        return {ledger_.let(names.z_r, shared(r * at_.length)),
+                ledger_.let(names.z_x, shared(x * at_.length))};
+    }
+
+    /// Of equal cables side by side each takes its share.
+    template <class Z>
+    Z shared(const Z& z) const {
+        return stretch_.parallel > 1 ? z / static_cast<double>(stretch_.parallel) : z;
+    }
+
     L& ledger_;
     const tables::CableConstants& constants_;
-    const RunScheme& scheme_;
-    Heat heat_;
+    const tables::Make& make_;
+    const Stretch& stretch_;
+    PathAt<L> at_;
 };
 
 }  // namespace
 
 template <class L>
-FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Heat heat,
-                        const ValueIn<L, Metres>& length) {
-    const tables::CableConstants& c = setting.catalogue->cable_constants;
-    PathBuilder<L> build(ledger, setting, scheme, heat);
+FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const Stretch& stretch,
+                        const PathAt<L>& at) {
+    PathBuilder<L> build(ledger, setting, stretch, at);
     FaultPath<L> path;
-    path.line = build.copper(live_names(heat), c.live, scheme.cable->r20, length);
-    path.core = path.line;
-    path.armour = build.armour(length);
-    if (scheme.separate) {
-        path.separate =
-            build.copper(separate_names(heat), c.separate, scheme.separate->r20, length);
-    }
-    switch (scheme.protective) {
+    path.line = build.line();
+    if (core_serves(stretch.protective)) path.core = build.core();
+    if (stretch.armoured()) path.armour = build.armour();
+    if (stretch.separate) path.separate = build.separate();
+    switch (stretch.protective) {
         case Protective::armour:
             path.serving = path.armour;
             break;
@@ -173,9 +203,9 @@ FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const RunScheme& s
     return path;
 }
 
-template FaultPath<Silent> fault_path(Silent&, const Setting<Silent>&, const RunScheme&, Heat,
-                                      const Metres&);
-template FaultPath<Recording> fault_path(Recording&, const Setting<Recording>&, const RunScheme&,
-                                         Heat, const Traced<Metres>&);
+template FaultPath<Silent> fault_path(Silent&, const Setting<Silent>&, const Stretch&,
+                                      const PathAt<Silent>&);
+template FaultPath<Recording> fault_path(Recording&, const Setting<Recording>&, const Stretch&,
+                                         const PathAt<Recording>&);
 
 }  // namespace toft::study

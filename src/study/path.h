@@ -1,11 +1,11 @@
 #pragma once
-// The conductors a fault current of the run flows through, at one state of heat.
+// The conductors a fault current flows through on one stretch of the run, at one state of heat.
 
 #include "study/figures.h"
 
 namespace toft::study {
 
-/// Impedances of the whole run at one state of heat. `serving` is what the scheme relies on;
+/// Impedances of a whole stretch at one state of heat. `serving` is what the scheme relies on;
 /// `armour` alone is what a fault to an armour that does not serve goes back through.
 template <class L>
 struct FaultPath {
@@ -16,9 +16,16 @@ struct FaultPath {
     ImpedanceIn<L> serving;
 };
 
-/// `length` is the longest or shortest the run may be, as the caller needs.
+/// Where along a run and in which state its conductors are looked at.
 template <class L>
-FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Heat heat,
-                        const ValueIn<L, Metres>& length);
+struct PathAt {
+    Heat heat = Heat::cold;
+    ValueIn<L, Metres> length{};  ///< of the stretch: the longest or shortest, as the caller needs
+    int part = 0;                 ///< number of the stretch, for the working; 0 where it is the run
+};
+
+template <class L>
+FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const Stretch& stretch,
+                        const PathAt<L>& at);
 
 }  // namespace toft::study

@@ -17,9 +17,30 @@ std::string joined(std::string words) {
 
 std::string device_key(const tables::Device& d) {
     const std::string rating = significant(d.rating.number(), 6);
-    if (d.fuse()) return fmt::format("fuse-{}", rating);
-    return fmt::format("{}{}-{}kA", d.curve, rating,
-                       significant(d.breaking.value.number() / 1000, 4));
+    if (d.fuse()) {
+        // BS 88-3 is the usual one and goes without.
+        const bool usual = d.standard == "BS 88-3";
+        return fmt::format("{}fuse-{}", usual ? "" : joined(d.standard.substr(3)) + "-", rating);
+    }
+    const char* kind = d.kind == tables::Kind::rcbo ? "rcbo-" : "";
+    return kind + fmt::format("{}{}-{}kA", d.curve, rating,
+                              significant(d.breaking.value.number() / 1000, 4));
+}
+
+/// Short words for families; the usual one of the trade goes without.
+const char* family_mark(tables::Family family) {
+    static constexpr const char* marks[tables::families] = {
+        "", "pvc-", "aluminium-", "flat-", "unarmoured-xlpe-", "unarmoured-pvc-"};
+    return marks[static_cast<std::size_t>(family)];
+}
+
+std::string stretch_key(const Stretch& s) {
+    std::string key = fmt::format("{}{}x{}/{}", family_mark(s.cable->family), s.cable->cores,
+                                  significant(s.cable->section.number(), 6),
+                                  joined(protective_word(s.protective)));
+    if (s.separate) key += "-" + significant(s.separate->section.number(), 6);
+    if (s.parallel > 1) key = fmt::format("{}-of-{}", s.parallel, key);
+    return key;
 }
 
 }  // namespace
@@ -52,12 +73,18 @@ const char* protective_word(Protective protective) {
     return "";
 }
 
+std::optional<HeadResidual> residual_at_head(const RunScheme& s) {
+    if (s.rcd) return HeadResidual{s.rcd->sensitivity, s.rcd->longest, s.rcd->delayed};
+    if (!s.device || !s.device->residual) return std::nullopt;
+    const tables::Residual& own = *s.device->residual;
+    return HeadResidual{own.sensitivity.value, own.times.longest_1, false};
+}
+
 std::string run_key(const RunScheme& s) {
-    std::string key = fmt::format("{}/{}x{}/{}", joined(earthing_word(s.earthing)), s.cable->cores,
-                                  significant(s.cable->section.number(), 6),
-                                  joined(protective_word(s.protective)));
-    if (s.separate) key += "-" + significant(s.separate->section.number(), 6);
-    return key + "/";
+    std::string key = joined(earthing_word(s.earthing)) + "/";
+    if (s.phases == 3) key += "three-phase/";
+    for (const Stretch& stretch : s.laid()) key += stretch_key(stretch) + "/";
+    return key;
 }
 
 std::string head_key(const RunScheme& s) {

@@ -4,10 +4,24 @@
 
 namespace toft::study {
 
+std::vector<int> phase_choices(const site::Job& job, std::size_t run) {
+    if (job.intake.phases == 1) return {1};
+    if (job.runs[run].phases) return {*job.runs[run].phases};
+    const site::Building& b = *site::find_building(job, job.runs[run].to);
+    for (const site::Circuit& circuit : b.circuits) {
+        if (circuit.phases == 3) return {3};
+    }
+    // A current stated without its phases is that of one line.
+    if (b.load.known) return {1};
+    return {1, 3};
+}
+
 template <class L>
-Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job,
-                   std::size_t run_index, const Corner& corner) {
+Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job, RunAt at,
+                   const Corner& corner) {
+    const std::size_t run_index = at.run;
     Setting<L> setting;
+    setting.phases = at.phases > 0 ? at.phases : phase_choices(job, run_index).front();
     setting.job = &job;
     setting.catalogue = &catalogue;
     setting.run = &job.runs[run_index];
@@ -21,9 +35,9 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     return setting;
 }
 
-template Setting<Silent> prepare(Silent&, const tables::Catalogue&, const site::Job&, std::size_t,
+template Setting<Silent> prepare(Silent&, const tables::Catalogue&, const site::Job&, RunAt,
                                  const Corner&);
-template Setting<Recording> prepare(Recording&, const tables::Catalogue&, const site::Job&,
-                                    std::size_t, const Corner&);
+template Setting<Recording> prepare(Recording&, const tables::Catalogue&, const site::Job&, RunAt,
+                                    const Corner&);
 
 }  // namespace toft::study

@@ -8,6 +8,8 @@
 #include "study/corner.h"
 #include "tables/catalogue.h"
 
+#include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,11 +20,30 @@ template <class L>
 struct LegSetting {
     site::LegMethod method = site::LegMethod::clipped;
     cable::Laying laying = cable::Laying::clipped;
-    cable::LegFactors<L> factors;
+    std::size_t stretch = 0;  ///< to which it belongs
+    /// By family; worked out for those that the stretch may be built with.
+    std::array<cable::LegFactors<L>, tables::families> factors;
+    std::array<cable::LegFactors<L>, tables::families> paired;  ///< with a second cable beside it
+    bool indoors = true;     ///< out of sun and wet; asked only where it matters
+    bool concealed = false;  ///< in a wall or partition, less than 50 mm deep
+    Metres height_least;     ///< of an overhead leg
     ValueIn<L, Celsius> surroundings{};
     ValueIn<L, Metres> length{};  ///< the longest it may be
     Metres depth_least;           ///< the shallowest it may lie; only in the ground
     const tables::DepthAdvice* advice = nullptr;
+    const tables::HeightAdvice* height_advice = nullptr;
+};
+
+/// Legs in a row that one cable covers.
+template <class L>
+struct StretchSetting {
+    std::size_t first_leg = 0;
+    std::size_t legs = 0;
+    std::array<bool, tables::families> families{};  ///< it may be built with
+    std::optional<int> cores;                       ///< where the survey names them
+    std::optional<SquareMillimetres> live;          ///< where the survey names the section
+    ValueIn<L, Metres> length_most{};
+    ValueIn<L, Metres> length_least{};
 };
 
 /// A metal part that enters or frames the outbuilding.
@@ -43,7 +64,9 @@ struct SupplySetting {
     ValueIn<L, Ohms> ze_least{};
     ValueIn<L, Ohms> zn_most{};  ///< external line-neutral loop
     ValueIn<L, Ohms> zn_least{};
-    ValueIn<L, Amperes> pscc{};  ///< largest fault current at the origin
+    ValueIn<L, Ohms> zl_most{};  ///< of one line alone, for faults between lines (three phases)
+    ValueIn<L, Ohms> zl_least{};
+    ValueIn<L, Amperes> pscc{};  ///< largest fault current that the run's device may meet
     ValueIn<L, Ohms> ra_most{};  ///< the house's electrode (TT)
     ValueIn<L, Ohms> ra_least{};
 };
@@ -54,9 +77,12 @@ struct HouseSetting {
     ValueIn<L, SquareMillimetres> earthing_most{};   ///< earthing conductor, the largest it may be
     ValueIn<L, SquareMillimetres> earthing_least{};  ///< … the smallest
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
-    double spare_ways = 0;
-    Amperes max_device;
-    Amperes behind_rcd;          ///< 0 for none
+    double spare_ways = 0;                           ///< of the poles that the run needs
+    Amperes max_device_least;  ///< largest device the board takes, the least that may be
+    Amperes behind_rcd;        ///< sensitivity of the RCD in front of its ways; 0 for none
+    std::string takes;         ///< standard of the devices its ways take; empty: modern breakers
+    Metres tails_most;         ///< length of the tails, the longest they may be
+    bool tails_known = false;
     Amperes service_fuse_least;  ///< rating of the operator's fuse, the smallest it may be
     bool assembly_backed =
         false;  ///< service fuse of a kind and size that backs up a domestic board
@@ -80,19 +106,34 @@ struct Setting {
     SupplySetting<L> supply;
     HouseSetting<L> house;
     BuildingSetting<L> building;
+    int phases = 1;  ///< that the run takes to the building
     std::vector<LegSetting<L>> legs;
+    std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
-    ValueIn<L, Amperes> ib{};  ///< design current of the run
+    ValueIn<L, Amperes> ib{};            ///< design current of the run, of its most loaded line
+    ValueIn<L, double> neutral_share{};  ///< current of the neutral over that of the line
     ValueIn<L, double> power_factor{};
     ValueIn<L, double> drop_limit{};   ///< per cent, for the run
     std::vector<OpenFact> open;        ///< facts that were read from a range
     std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
 };
 
-/// Prepares run `run_index` of `job`. Job and catalogue must outlive the setting.
+/// Which run of the job, and with how many phases.
+struct RunAt {
+    std::size_t run = 0;
+    int phases = 0;  ///< 1 or 3; 0: the first of phase_choices
+
+    RunAt(std::size_t index) : run(index) {}
+    RunAt(std::size_t index, int taken) : run(index), phases(taken) {}
+};
+
+/// The phases that run may take: what it states, else what its loads need, else all the supply has.
+std::vector<int> phase_choices(const site::Job& job, std::size_t run);
+
+/// Prepares a run of `job`. Job and catalogue must outlive the setting.
 template <class L>
-Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job,
-                   std::size_t run_index, const Corner& corner);
+Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job, RunAt at,
+                   const Corner& corner);
 
 }  // namespace toft::study

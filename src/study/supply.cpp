@@ -51,6 +51,19 @@ void earth_loop(L& ledger, Settler& settler, Setting<L>& s) {
     out.ze_least = ledger.stated(least_name, bounds.least, settled.from);
 }
 
+/// The range for an unknown fault current: that of three phases is larger.
+template <class L>
+const char* pscc_range(const Setting<L>& s) {
+    return s.job->intake.phases == 3 ? "pscc.three" : "pscc";
+}
+
+/// A line's own part of the line-neutral loop, by which a three-phase fault current is the larger.
+template <class L>
+ValueIn<L, double> line_share(L& ledger, const Setting<L>& s) {
+    return ledger.table({"share.line", "a line's part of the line-neutral loop"},
+                        s.catalogue->limits.line_share);
+}
+
 /// A declared fault current is the largest there may be: it bounds the loop from below only.
 template <class L>
 void no_less_than_declared(L& ledger, Setting<L>& s) {
@@ -58,9 +71,12 @@ void no_less_than_declared(L& ledger, Setting<L>& s) {
     if (!pscc.known || pscc.standing != site::Standing::declared) return;
     const auto current = ledger.stated({"Ipf.declared", "declared fault current at the origin"},
                                        pscc.high, "declared");
+    const Name name{"Zn.least.declared", "line-neutral loop at the declared fault current"};
     s.supply.zn_least =
-        ledger.let({"Zn.least.declared", "line-neutral loop at the declared fault current"},
-                   least(s.supply.zn_least, s.supply.u0 / current));
+        s.job->intake.phases == 3
+            ? ledger.let(name,
+                         least(s.supply.zn_least, s.supply.u0 / (current * line_share(ledger, s))))
+            : ledger.let(name, least(s.supply.zn_least, s.supply.u0 / current));
 }
 
 /// Line-neutral loop: stated, else from the stated fault current, else (TN-C-S) the earth loop,
@@ -74,11 +90,18 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
     const bool declared = in.pscc.known && in.pscc.standing == site::Standing::declared;
     if (!in.line_neutral_loop.known && in.pscc.known && !declared) {
         const auto settled = settler.settle(
-            in.pscc, {pscc_pointer, "prospective fault current at the origin", "pscc"}, 1000);
+            in.pscc, {pscc_pointer, "prospective fault current at the origin", pscc_range(s)},
+            1000);
         const auto low = ledger.stated({"Ipf.low", "fault current at the origin, smallest"},
                                        settled.bounds.least, settled.from);
         const auto high = ledger.stated({"Ipf.high", "fault current at the origin, largest"},
                                         settled.bounds.most, settled.from);
+        if (in.phases == 3) {
+            const auto share = line_share(ledger, s);
+            out.zn_most = ledger.let(most_name, out.u0 / (low * share));
+            out.zn_least = ledger.let(least_name, out.u0 / (high * share));
+            return;
+        }
         out.zn_most = ledger.let(most_name, out.u0 / low);
         out.zn_least = ledger.let(least_name, out.u0 / high);
         return;
@@ -98,28 +121,51 @@ void neutral_loop(L& ledger, Settler& settler, Setting<L>& s) {
     if (!in.line_neutral_loop.known) no_less_than_declared(ledger, s);
 }
 
+/// Impedance of one line, for faults between lines.
+template <class L>
+void line_alone(L& ledger, Setting<L>& s) {
+    SupplySetting<L>& out = s.supply;
+    if (s.phases == 1) return;
+    const auto share = line_share(ledger, s);
+    out.zl_most = ledger.let({"Zl", "external impedance of a line, the largest it may be"},
+                             out.zn_most * share);
+    out.zl_least = ledger.let({"Zl.least", "external impedance of a line, the smallest"},
+                              out.zn_least * share);
+}
+
+/// The fault current that the survey states, as the run's device may meet it.
+template <class L>
+ValueIn<L, Amperes> stated_level(L& ledger, Settler& settler, const Setting<L>& s) {
+    const site::Intake& in = s.job->intake;
+    const auto settled = settler.settle(in.pscc.known ? in.pscc : in.pefc,
+                                        {in.pscc.known ? pscc_pointer : "/intake/pefc_ka",
+                                         "prospective fault current at the origin", pscc_range(s)},
+                                        1000);
+    const auto stated = ledger.stated({"Ipf.stated", "fault current at the origin"},
+                                      settled.bounds.most, settled.from);
+    if (!in.pscc.known || in.phases == 1 || s.phases == 3) return stated;
+    return ledger.let({"Ipf.one", "its part between one line and neutral"},
+                      stated * line_share(ledger, s));
+}
+
 template <class L>
 void fault_level(L& ledger, Settler& settler, Setting<L>& s) {
     const site::Intake& in = s.job->intake;
     SupplySetting<L>& out = s.supply;
     const Name name{"Ipf", "largest fault current at the origin", 0, "", "434.1"};
-    const auto from_neutral =
-        ledger.let({"Ipf.n", "line to neutral, from the loop"}, out.c_max * out.u0 / out.zn_least);
+    const auto from_lines = s.phases == 3
+                                ? ledger.let({"Ipf.3", "three lines together, from the loop"},
+                                             out.c_max * out.u0 / out.zl_least)
+                                : ledger.let({"Ipf.n", "line to neutral, from the loop"},
+                                             out.c_max * out.u0 / out.zn_least);
     const auto from_earth =
         ledger.let({"Ipf.e", "line to earth, from the loop"}, out.c_max * out.u0 / out.ze_least);
     if (!in.pscc.known && !in.pefc.known) {
-        out.pscc = ledger.let(name, most(from_neutral, from_earth));
+        out.pscc = ledger.let(name, most(from_lines, from_earth));
         return;
     }
-    const bool line = in.pscc.known;
-    const auto settled = settler.settle(line ? in.pscc : in.pefc,
-                                        {line ? pscc_pointer : "/intake/pefc_ka",
-                                         "prospective fault current at the origin", "pscc"},
-                                        1000);
-    const auto stated = ledger.stated({"Ipf.stated", "fault current at the origin"},
-                                      settled.bounds.most, settled.from);
-    out.pscc = line ? ledger.let(name, most(stated, from_earth))
-                    : ledger.let(name, most(stated, from_neutral));
+    const auto stated = stated_level(ledger, settler, s);
+    out.pscc = ledger.let(name, most(stated, in.pscc.known ? from_earth : from_lines));
 }
 
 }  // namespace
@@ -147,6 +193,7 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
     }
     earth_loop(ledger, settler, s);
     neutral_loop(ledger, settler, s);
+    line_alone(ledger, s);
     fault_level(ledger, settler, s);
 }
 

@@ -31,6 +31,8 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
         faults.push_back({"data", "VERSION", "the data have no version", "", {}});
     }
     read_sources(files, catalogue, faults);
+    read_cable_constants(files, catalogue, faults);
+    read_makes(files, catalogue, faults);
     read_cables(files, catalogue, faults);
     read_devices(files, catalogue, faults);
     read_rulebook(files, catalogue, faults);
@@ -40,7 +42,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
 
 const Conductor* find_conductor(const Catalogue& catalogue, SquareMillimetres section) {
     for (const Conductor& conductor : catalogue.conductors) {
-        if (conductor.section == section) return &conductor;
+        if (conductor.metal == Metal::copper && conductor.section == section) return &conductor;
     }
     return nullptr;
 }

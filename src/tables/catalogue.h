@@ -30,8 +30,10 @@ struct Catalogue {
     std::vector<Source> sources;
     std::deque<Citation> citations;  ///< one per cited row; never moves
 
-    std::vector<Conductor> conductors;
-    std::vector<Cable> cables;  ///< by cores, then section
+    std::vector<Conductor> conductors;  ///< by metal, section: copper first
+    std::vector<Conductor> separates;   ///< single cores sold as protective conductors, copper
+    std::vector<Cable> cables;          ///< by family, cores, section
+    std::array<Make, families> makes;   ///< by family
     CableConstants cable_constants;
 
     std::vector<Device> devices;  ///< by standard, curve, breaking capacity, rating
@@ -42,6 +44,7 @@ struct Catalogue {
     Limits limits;
     std::vector<BondingStep> main_bonding;
     std::vector<DepthAdvice> depth_advice;
+    std::vector<HeightAdvice> height_advice;
     std::vector<Dependability> dependability;
     std::vector<OpenRange> open_ranges;
     std::vector<Soil> soils;
@@ -56,6 +59,11 @@ struct Catalogue {
 
 /// Builds the catalogue from files by name; all faults of all files at once.
 Outcome<Catalogue> load_catalogue(EmbeddedFiles files);
+
+/// What all sizes of the cable's family share.
+inline const Make& make_of(const Catalogue& catalogue, const Cable& cable) {
+    return catalogue.makes[static_cast<std::size_t>(cable.family)];
+}
 
 /// The copper conductor of that section, or null.
 const Conductor* find_conductor(const Catalogue& catalogue, SquareMillimetres section);

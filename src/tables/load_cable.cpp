@@ -3,10 +3,20 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <tuple>
 
 namespace toft::tables {
 
 namespace {
+
+/// Which cables a row of a table is about; what the table has no column for is left open.
+struct Which {
+    std::optional<Family> family;
+    std::optional<Insulation> insulation;
+    std::optional<int> cores;
+    std::optional<int> loaded;
+    SquareMillimetres section;
+};
 
 class CableReader {
 public:
@@ -16,159 +26,218 @@ public:
     void read() {
         conductors();
         sizes();
-        electrical();
+        core_resistances();
+        reactances();
+        armour();
         ratings();
-        constants();
-        factors();
+        drops();
+        for (const Cable& cable : catalogue_.cables) check(cable);
+        for (const Make& make : catalogue_.makes) {
+            if (make.listed && !sized(make.family)) {
+                fault("cable/size.csv", fmt::format("no size of {}", family_word(make.family)));
+            }
+        }
     }
 
 private:
     Sheet open(const char* name) { return {files_, name, catalogue_.citations, faults_}; }
 
+    void fault(const char* file, std::string says) {
+        faults_.push_back({"data", file, std::move(says), "", {}});
+    }
+
     void conductors() {
         Sheet sheet = open("cable/conductor_resistance.csv");
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
-            if (sheet.word(i, "material") != "copper") continue;
+            const auto metal = metal_of(sheet.word(i, "material"));
+            if (!metal) {
+                sheet.fault(i, fmt::format("{} is no metal", sheet.word(i, "material")));
+                continue;
+            }
             catalogue_.conductors.push_back(
-                {square_millimetres(sheet.number(i, "section_mm2")),
+                {*metal, square_millimetres(sheet.number(i, "section_mm2")),
                  sheet.cited(i, milliohms_per_metre(sheet.number(i, "r20_mohm_per_m")))});
         }
+        std::stable_sort(catalogue_.conductors.begin(), catalogue_.conductors.end(),
+                         [](const Conductor& a, const Conductor& b) {
+                             return a.metal != b.metal ? a.metal < b.metal : a.section < b.section;
+                         });
+    }
+
+    std::optional<Family> family(Sheet& sheet, std::size_t row) {
+        const auto found = family_of(sheet.word(row, "family"));
+        if (!found) sheet.fault(row, fmt::format("{} is no family", sheet.word(row, "family")));
+        return found;
     }
 
     void sizes() {
-        Sheet sheet = open("cable/overall_diameter.csv");
+        Sheet sheet = open("cable/size.csv");
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
-            if (sheet.word(i, "family") != family_word(Family::armoured_xlpe_copper)) continue;
+            const auto which = family(sheet, i);
+            if (!which) continue;
             Cable cable;
+            cable.family = *which;
             cable.cores = static_cast<int>(sheet.number(i, "cores"));
             cable.section = square_millimetres(sheet.number(i, "section_mm2"));
-            cable.overall = sheet.cited(i, millimetres(sheet.number(i, "overall_mm")));
+            cable.cpc = square_millimetres(sheet.number(i, "cpc_mm2"));
+            cable.listed = sheet.cite(i);
             catalogue_.cables.push_back(cable);
         }
         std::stable_sort(catalogue_.cables.begin(), catalogue_.cables.end(),
                          [](const Cable& a, const Cable& b) {
-                             return a.cores != b.cores ? a.cores < b.cores : a.section < b.section;
+                             return std::make_tuple(a.family, a.cores, a.section.number()) <
+                                    std::make_tuple(b.family, b.cores, b.section.number());
                          });
     }
 
-    /// Calls `set(cable, row)` for every cable of the row's section (and cores, where a column
-    /// says).
+    bool sized(Family wanted) const {
+        return std::any_of(catalogue_.cables.begin(), catalogue_.cables.end(),
+                           [&](const Cable& cable) { return cable.family == wanted; });
+    }
+
+    bool meets(const Cable& cable, const Which& which) const {
+        return cable.section == which.section && (!which.family || cable.family == *which.family) &&
+               (!which.cores || cable.cores == *which.cores) &&
+               (!which.loaded || cable.cores >= *which.loaded) &&
+               (!which.insulation || make_of(catalogue_, cable).insulation == *which.insulation);
+    }
+
+    /// Calls `set(cable)` for every cable the row is about; a row about none is a fault.
     template <class Set>
-    void each(Sheet& sheet, bool by_cores, const Set& set) {
+    void each(Sheet& sheet, std::size_t row, const Which& which, const Set& set) {
+        bool any = false;
+        for (Cable& cable : catalogue_.cables) {
+            if (!meets(cable, which)) continue;
+            set(cable);
+            any = true;
+        }
+        if (!any) sheet.fault(row, "the row fits no cable of cable/size.csv");
+    }
+
+    /// Calls `set(cable, sheet, row)` for the cable of each row's family, cores and section.
+    template <class Set>
+    void by_cores(const char* name, const Set& set) {
+        Sheet sheet = open(name);
         for (std::size_t i = 0; i < sheet.rows(); ++i) {
-            const auto section = square_millimetres(sheet.number(i, "section_mm2"));
-            const int cores = by_cores ? static_cast<int>(sheet.number(i, "cores")) : 0;
-            for (Cable& cable : catalogue_.cables) {
-                if (cable.section == section && (cores == 0 || cable.cores == cores)) set(cable, i);
-            }
+            Which which;
+            which.family = family(sheet, i);
+            if (!which.family) continue;
+            which.cores = static_cast<int>(sheet.number(i, "cores"));
+            which.section = square_millimetres(sheet.number(i, "section_mm2"));
+            each(sheet, i, which, [&](Cable& cable) { set(cable, sheet, i); });
         }
     }
 
-    void electrical() {
-        for (Cable& cable : catalogue_.cables) {
-            for (const Conductor& c : catalogue_.conductors) {
-                if (c.section == cable.section) cable.r20 = c.r20;
+    /// Calls `set(duty, sheet, row)` for the duty of each row's family, loaded cores and section.
+    template <class Set>
+    void by_loaded(const char* name, const Set& set) {
+        Sheet sheet = open(name);
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            Which which;
+            which.family = family(sheet, i);
+            if (!which.family) continue;
+            const double loaded = sheet.number(i, "loaded");
+            if (loaded != 2 && loaded != 3) {
+                sheet.fault(i, "two or three cores are loaded");
+                continue;
             }
+            which.loaded = static_cast<int>(loaded);
+            which.section = square_millimetres(sheet.number(i, "section_mm2"));
+            each(sheet, i, which,
+                 [&](Cable& cable) { set(loaded == 3 ? cable.three : cable.two, sheet, i); });
         }
-        Sheet x = open("cable/conductor_reactance.csv");
-        each(x, false, [&](Cable& cable, std::size_t i) {
-            cable.x = x.cited(i, milliohms_per_metre(x.number(i, "x_mohm_per_m")));
+    }
+
+    const Conductor* conductor(Metal metal, SquareMillimetres section) const {
+        for (const Conductor& c : catalogue_.conductors) {
+            if (c.metal == metal && c.section == section) return &c;
+        }
+        return nullptr;
+    }
+
+    void core_resistances() {
+        for (Cable& cable : catalogue_.cables) {
+            const Metal metal = make_of(catalogue_, cable).metal;
+            if (const Conductor* line = conductor(metal, cable.section)) cable.r20 = line->r20;
+            if (const Conductor* cpc = conductor(metal, cable.cpc)) cable.cpc_r20 = cpc->r20;
+        }
+    }
+
+    void reactances() {
+        Sheet sheet = open("cable/conductor_reactance.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            Which which;
+            which.insulation = insulation_of(sheet.word(i, "insulation"));
+            if (!which.insulation) {
+                sheet.fault(i, fmt::format("{} is no insulation", sheet.word(i, "insulation")));
+                continue;
+            }
+            which.section = square_millimetres(sheet.number(i, "section_mm2"));
+            each(sheet, i, which, [&](Cable& cable) {
+                cable.x = sheet.cited(i, milliohms_per_metre(sheet.number(i, "x_mohm_per_m")));
+            });
+        }
+    }
+
+    void armour() {
+        by_cores("cable/armour_resistance.csv", [](Cable& cable, Sheet& sheet, std::size_t i) {
+            cable.armour_r20 =
+                sheet.cited(i, milliohms_per_metre(sheet.number(i, "r20_mohm_per_m")));
         });
-        Sheet r = open("cable/armour_resistance.csv");
-        each(r, true, [&](Cable& cable, std::size_t i) {
-            cable.armour_r20 = r.cited(i, milliohms_per_metre(r.number(i, "r20_mohm_per_m")));
+        by_cores("cable/armour_area.csv", [](Cable& cable, Sheet& sheet, std::size_t i) {
+            cable.armour_area = sheet.cited(i, square_millimetres(sheet.number(i, "area_mm2")));
         });
-        Sheet area = open("cable/armour_area.csv");
-        each(area, true, [&](Cable& cable, std::size_t i) {
-            cable.armour_area = area.cited(i, square_millimetres(area.number(i, "area_mm2")));
+        by_cores("cable/overall_diameter.csv", [](Cable& cable, Sheet& sheet, std::size_t i) {
+            cable.overall = sheet.cited(i, millimetres(sheet.number(i, "overall_mm")));
         });
     }
 
     void ratings() {
-        Sheet rating = open("cable/rating.csv");
-        each(rating, false, [&](Cable& cable, std::size_t i) {
-            const std::string method = rating.word(i, "method");
-            const std::size_t at = method == "C" ? 0 : method == "E" ? 1 : 2;
-            if (method != "C" && method != "E" && method != "D") {
-                rating.fault(i, fmt::format("{} is not a reference method", method));
-            }
-            cable.rating[at] = rating.cited(i, amperes(rating.number(i, "current_a")));
-        });
-        Sheet drop = open("cable/voltage_drop.csv");
-        each(drop, false, [&](Cable& cable, std::size_t i) {
-            cable.drop_r = drop.cited(i, milliohms_per_metre(drop.number(i, "r_mv_per_a_m")));
-            cable.drop_x = drop.cited(i, milliohms_per_metre(drop.number(i, "x_mv_per_a_m")));
+        by_loaded("cable/rating.csv", [](Duty& duty, Sheet& sheet, std::size_t i) {
+            const std::string word = sheet.word(i, "method");
+            const auto method = method_of(word);
+            if (!method) return sheet.fault(i, fmt::format("{} is not a reference method", word));
+            duty.rating[static_cast<std::size_t>(*method)] =
+                sheet.cited(i, amperes(sheet.number(i, "current_a")));
         });
     }
 
-    void constants() {
-        CableConstants& k = catalogue_.cable_constants;
-        Sheet material = open("cable/material.csv");
-        for (std::size_t i = 0; i < material.rows(); ++i) {
-            Material& m = material.word(i, "material") == "copper" ? k.copper : k.steel;
-            m = {material.cited(i, per_kelvin(material.number(i, "alpha20_per_k"))),
-                 material.figure(i, "beta_c"), material.figure(i, "big_k")};
-        }
-        Sheet heat = open("cable/fault_k.csv");
-        for (std::size_t i = 0; i < heat.rows(); ++i) {
-            const std::string use = heat.word(i, "use");
-            FaultHeat& h = use == "live"     ? k.live
-                           : use == "core"   ? k.core
-                           : use == "armour" ? k.armour
-                                             : k.separate;
-            h = {heat.cited(i, celsius(heat.number(i, "initial_c"))),
-                 heat.cited(i, celsius(heat.number(i, "final_c"))),
-                 heat.cited(i, heat_constant(heat.number(i, "k")))};
-        }
-        Sheet ac = open("cable/armour_ac.csv");
-        for (std::size_t i = 0; i < ac.rows(); ++i) {
-            if (ac.word(i, "key") == "ac_factor") k.armour_ac_factor = ac.figure(i, "value");
-            if (ac.word(i, "key") == "reactance") {
-                k.armour_x = ac.cited(i, milliohms_per_metre(ac.number(i, "value")));
-            }
-        }
+    void drops() {
+        by_loaded("cable/voltage_drop.csv", [](Duty& duty, Sheet& sheet, std::size_t i) {
+            duty.drop_r = sheet.cited(i, milliohms_per_metre(sheet.number(i, "r_mv_per_a_m")));
+            duty.drop_x = sheet.cited(i, milliohms_per_metre(sheet.number(i, "x_mv_per_a_m")));
+        });
     }
 
-    /// Reads a factor table whose rows go to one list or another by the word in `column`.
-    template <class Pick>
-    void split(const char* file, const char* column, const char* x, const Pick& pick) {
-        Sheet sheet = open(file);
-        for (std::size_t i = 0; i < sheet.rows(); ++i) {
-            std::vector<TablePoint>* into = pick(sheet.word(i, column));
-            if (into) sheet.points(*into, i, x, "factor");
+    /// One fault that names all figures the cable lacks.
+    void check(const Cable& cable) {
+        const Make& make = make_of(catalogue_, cable);
+        std::string lacks;
+        const auto need = [&](const Citation* citation, const std::string& what) {
+            if (!citation) lacks += (lacks.empty() ? "" : ", ") + what;
+        };
+        need(cable.r20.citation, "resistance of a core");
+        if (cable.cpc.number() > 0) need(cable.cpc_r20.citation, "resistance of the cpc");
+        need(cable.x.citation, "reactance");
+        if (make.armoured) {
+            need(cable.armour_r20.citation, "resistance of the armour");
+            need(cable.armour_area.citation, "section of the armour");
+            need(cable.overall.citation, "overall diameter");
         }
-    }
-
-    void factors() {
-        CableConstants& k = catalogue_.cable_constants;
-        split("cable/factor_ambient.csv", "place", "temperature_c", [&](const std::string& w) {
-            return w == "air" ? &k.ambient_air : &k.ambient_ground;
-        });
-        split("cable/factor_soil.csv", "laying", "resistivity_k_m_per_w",
-              [&](const std::string& w) { return w == "direct" ? &k.soil_direct : &k.soil_duct; });
-        split("cable/factor_depth.csv", "laying", "depth_m", [&](const std::string& w) {
-            return w == "direct" ? &k.depth_direct : &k.depth_duct;
-        });
-        split("cable/factor_grouping.csv", "arrangement", "circuits",
-              [&](const std::string& w) -> std::vector<TablePoint>* {
-                  if (w == "clipped") return &k.grouped_clipped;
-                  if (w == "tray") return &k.grouped_tray;
-                  if (w == "buried direct") return &k.grouped_direct;
-                  if (w == "buried in duct") return &k.grouped_duct;
-                  return nullptr;
-              });
-        Sheet insulation = open("cable/factor_insulation.csv");
-        for (std::size_t i = 0; i < insulation.rows(); ++i) {
-            insulation.points(k.insulation, i, "length_mm", "factor");
-        }
-        for (auto* list : {&k.ambient_air, &k.ambient_ground, &k.soil_direct, &k.soil_duct,
-                           &k.depth_direct, &k.depth_duct, &k.grouped_clipped, &k.grouped_tray,
-                           &k.grouped_direct, &k.grouped_duct, &k.insulation}) {
-            sort_points(*list);
-            if (list->empty()) {
-                faults_.push_back({"data", "cable/", "a factor table has no rows", "", {}});
+        for (int loaded = 2; loaded <= std::min(cable.cores, 3); ++loaded) {
+            const Duty& duty = cable.duty(loaded);
+            const std::string with = fmt::format(" with {} loaded", loaded);
+            need(duty.drop_r.citation, "voltage drop" + with);
+            for (const auto& method : make.method) {
+                if (!method) continue;
+                need(duty.rating[static_cast<std::size_t>(*method)].citation,
+                     fmt::format("rating {}", method_word(*method)) + with);
             }
         }
+        if (lacks.empty()) return;
+        fault("cable/",
+              fmt::format("the tables are incomplete for {} {} x {} mm2: no {}",
+                          family_word(cable.family), cable.cores, cable.section.number(), lacks));
     }
 
     EmbeddedFiles files_;
@@ -178,30 +247,8 @@ private:
 
 }  // namespace
 
-const char* family_word(Family family) {
-    switch (family) {
-        case Family::armoured_xlpe_copper:
-            return "armoured XLPE copper";
-    }
-    return "";
-}
-
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     CableReader(files, catalogue, faults).read();
-    for (const Cable& cable : catalogue.cables) {
-        const bool whole = cable.r20.citation && cable.x.citation && cable.armour_r20.citation &&
-                           cable.armour_area.citation && cable.drop_r.citation &&
-                           cable.rating[0].citation && cable.rating[1].citation &&
-                           cable.rating[2].citation;
-        if (!whole) {
-            faults.push_back({"data",
-                              "cable/",
-                              fmt::format("the tables are incomplete for {} x {} mm2", cable.cores,
-                                          cable.section.number()),
-                              "",
-                              {}});
-        }
-    }
 }
 
 }  // namespace toft::tables

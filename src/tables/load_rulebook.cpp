@@ -74,9 +74,23 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.fault_longest, "fault.longest");
     pick.pick(l.rod_length, "rod.length");
     pick.pick(l.rod_diameter, "rod.diameter", milli);
+    pick.pick(l.parallel_least, "parallel.least");
+    pick.pick(l.line_share, "line.share");
+    pick.pick(l.tails_longest, "tails.longest");
+    pick.pick(l.bond_run, "bond.run");
+    pick.pick(l.bond_least, "bond.least");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
+    Sheet separate(files, "cable/separate.csv", c.citations, faults);
+    for (std::size_t i = 0; i < separate.rows(); ++i) {
+        const auto section = square_millimetres(separate.number(i, "section_mm2"));
+        if (const Conductor* conductor = find_conductor(c, section)) {
+            c.separates.push_back(*conductor);
+        } else {
+            separate.fault(i, "no resistance is tabulated for that section");
+        }
+    }
     Sheet bonding(files, "rules/main_bonding.csv", c.citations, faults);
     for (std::size_t i = 0; i < bonding.rows(); ++i) {
         c.main_bonding.push_back(
@@ -88,6 +102,11 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     for (std::size_t i = 0; i < depth.rows(); ++i) {
         c.depth_advice.push_back(
             {depth.word(i, "surface"), depth.cited(i, metres(depth.number(i, "depth_m")))});
+    }
+    Sheet height(files, "rules/overhead_height.csv", c.citations, faults);
+    for (std::size_t i = 0; i < height.rows(); ++i) {
+        c.height_advice.push_back(
+            {height.word(i, "surface"), height.cited(i, metres(height.number(i, "height_m")))});
     }
     Sheet trust(files, "rules/dependability.csv", c.citations, faults);
     for (std::size_t i = 0; i < trust.rows(); ++i) {

@@ -43,6 +43,11 @@ struct Limits {
     Cited<Seconds> fault_longest;
     Cited<Metres> rod_length;  ///< of the rod proposed where none is stated
     Cited<Metres> rod_diameter;
+    Cited<SquareMillimetres> parallel_least;  ///< smallest cable offered in pairs
+    Cited<double> line_share;  ///< a line's part of the line-neutral loop of three phases
+    Cited<Metres> tails_longest;
+    Cited<Metres> bond_run;              ///< bonding conductor to one part of the metalwork
+    Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
@@ -52,9 +57,14 @@ struct BondingStep {
     Cited<SquareMillimetres> bond;
 };
 
+/// How deep a cable should lie under a surface, or how high it should hang over it.
 struct DepthAdvice {
     std::string surface;
     Cited<Metres> depth;
+};
+struct HeightAdvice {
+    std::string surface;
+    Cited<Metres> height;
 };
 
 /// How much the protective path can be trusted: a rank, higher is better.

@@ -48,10 +48,16 @@ private:
     Faults& faults_;
 };
 
+/// The temperatures and k of a row of the table of heat constants.
+FaultHeat heat_in(Sheet& sheet, std::size_t row);
+
 /// Sorts points by abscissa.
 void sort_points(std::vector<TablePoint>& points);
 
-/// The readers of the three parts of the catalogue; each adds its faults.
+/// The readers of the parts of the catalogue; each adds its faults. `read_cables` needs what
+/// `read_makes` has read.
+void read_cable_constants(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_makes(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_devices(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);

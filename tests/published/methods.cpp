@@ -7,6 +7,7 @@
 #include "earth/rod.h"
 #include "network/drop.h"
 #include "network/loop.h"
+#include "published/device_methods.h"
 #include "study/figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
@@ -238,6 +239,9 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"working temperature", working_temperature},
         {"loop through the armour", armour_loop},
         {"limiting loop", limiting_loop},
+        {"device", device},
+        {"residual times", residual_times},
+        {"largest electrode", largest_electrode},
         {"earth rods", earth_rods}};
     return known;
 }

@@ -49,9 +49,17 @@ const tables::Device& fuse(double rating_a) {
     give_up("no such fuse");
 }
 
+const tables::Device& device(const std::string& standard, const std::string& curve,
+                             double rating_a) {
+    for (const tables::Device& d : catalogue().devices) {
+        if (d.standard == standard && d.curve == curve && d.rating == amperes(rating_a)) return d;
+    }
+    give_up("no such device: " + standard + " " + curve);
+}
+
 const tables::Device& breaker(const std::string& curve, double rating_a, double breaking_ka) {
     for (const tables::Device& d : catalogue().devices) {
-        if (d.curve == curve && d.rating == amperes(rating_a) &&
+        if (d.kind == tables::Kind::breaker && d.curve == curve && d.rating == amperes(rating_a) &&
             d.breaking.value == kiloamperes(breaking_ka)) {
             return d;
         }

@@ -19,6 +19,10 @@ const tables::Conductor& conductor(double section_mm2);
 /// The household fuse (BS 88-3) of that rating in amperes; must exist.
 const tables::Device& fuse(double rating_a);
 
+/// The first device of that standard, curve ("" for a fuse) and rating in amperes; must exist.
+const tables::Device& device(const std::string& standard, const std::string& curve,
+                             double rating_a);
+
 /// The circuit breaker of that curve, rating in amperes and breaking capacity in kA; must exist.
 const tables::Device& breaker(const std::string& curve, double rating_a, double breaking_ka = 6);
 

@@ -1,30 +1,26 @@
-#include "rules/main_bonding.h"
+#include "study/main_bonding.h"
 
 #include "support/catalogue.h"
 #include "support/jobs.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::rules {
+namespace toft::study {
 namespace {
 
 double by_neutral(double neutral_mm2) {
     site::Job job = support::plain_job();
     job.intake.supply_neutral = support::measured(square_millimetres(neutral_mm2));
     const auto setting = support::prepared(job);
-    const study::RunScheme scheme;
-    const study::Figures<Silent> figures;
     Silent silent;
-    return bonding_for_combined(silent, Case<Silent>{setting, scheme, figures}).number();
+    return bonding_for_combined(silent, setting).number();
 }
 
 double by_earthing_conductor(double mm2) {
     const site::Job job = support::plain_job();
     const auto setting = support::prepared(job);
-    const study::RunScheme scheme;
-    const study::Figures<Silent> figures;
     Silent silent;
-    return bonding_for_separate(silent, Case<Silent>{setting, scheme, figures},
+    return bonding_for_separate(silent, setting,
                                 square_millimetres(mm2))
         .number();
 }
@@ -51,4 +47,4 @@ TEST(MainBonding, ElsewhereHalfTheEarthingConductorFromSixToTwentyFive) {
 }
 
 }  // namespace
-}  // namespace toft::rules
+}  // namespace toft::study

@@ -1,0 +1,67 @@
+#pragma once
+// The heads of a run judged by themselves, once for all routes: which fall, which nearly do, and
+// the live ones by price and in ladders of rising rating.
+
+#include "search/judge.h"
+
+#include <vector>
+
+namespace toft::search {
+
+/// What is left of a part's judgement once its findings have been looked at.
+struct PartFinding {
+    Verdicts verdicts{};  ///< a failure that may yet be met reads not_known
+    double headroom = 1;
+    const rules::RuleInfo* governed_by = nullptr;
+    std::size_t first_hard = rules::rule_count;
+    std::size_t failures = 0;
+    price::Price<Silent> price;  ///< of the scheme it was judged with, and its remedies
+};
+
+PartFinding finding_of(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
+                       const PartJudgement& part);
+
+struct JudgedHead {
+    Head head;
+    PartFinding finding;
+    rules::Finding<Silent> miss;  ///< of the rule it fell to
+    std::size_t ladder = 0;       ///< heads of one make and place that differ in rating only …
+    std::size_t rung = 0;         ///< … and its place there, by rising rating
+};
+
+class HeadList {
+public:
+    HeadList() = default;
+    HeadList(HeadList&&) = default;
+    HeadList& operator=(HeadList&&) = default;
+    /// Judges `heads` on any of `routes`: what they are judged by does not see the route.
+    HeadList(const Judge& judge, const price::Book& book, const std::vector<Head>& heads,
+             const std::vector<Route>& routes);
+
+    struct Fallen {
+        long count = 0;
+        const char* says = "";
+    };
+
+    const std::vector<JudgedHead>& all() const { return heads_; }
+    const std::vector<const JudgedHead*>& live() const { return live_; }  ///< the cheapest first
+    /// Those that fail one rule only, the nearest first.
+    const std::vector<const JudgedHead*>& near_misses() const { return near_misses_; }
+    const std::array<Fallen, rules::rule_count>& fallen() const { return fallen_; }
+    std::size_t ladders() const { return ladders_; }
+
+private:
+    void sort();
+    void build_ladders();
+
+    std::vector<JudgedHead> heads_;
+    std::vector<const JudgedHead*> live_;
+    std::vector<const JudgedHead*> near_misses_;
+    std::array<Fallen, rules::rule_count> fallen_{};
+    std::size_t ladders_ = 0;
+};
+
+/// The first rule on route and head together that moves with the rating of the device.
+std::size_t first_that_moves();
+
+}  // namespace toft::search

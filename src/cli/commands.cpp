@@ -10,7 +10,7 @@
 #include "codec/job.h"
 #include "codec/rules.h"
 #include "drawing/svg.h"
-#include "picture/pictures.h"
+#include "gallery/pictures.h"
 #include "tables/embedded.h"
 
 #include <fmt/format.h>
@@ -106,7 +106,7 @@ int demo() {
         print(design_screen(answer));
         auto written = write_output(
             "out/demo.svg",
-            drawing::to_svg(picture::pictures().front().draw({bench.catalogue, *job, answer, 0})));
+            drawing::to_svg(gallery::pictures().front().draw({bench.catalogue, *job, answer, 0})));
         if (!written) return fault_exit(written.error(), false, "the picture was not written:");
         print(fmt::format("picture: {}\n", *written));
         return answer_exit(answer);
@@ -180,7 +180,7 @@ std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
 
 int draw(const DrawArguments& arguments) {
     const auto wanted = wanted_file(arguments);
-    const picture::Picture* picture = picture::find_picture(arguments.picture);
+    const gallery::Picture* picture = gallery::find_picture(arguments.picture);
     if (!wanted || !picture) return wrong_usage;
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
         const answer::Answer answer = designed(bench, job, false);

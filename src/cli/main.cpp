@@ -1,6 +1,6 @@
 #include "cli/commands.h"
 #include "cli/version.h"
-#include "picture/pictures.h"
+#include "gallery/pictures.h"
 #include "print/png.h"
 
 #include <CLI/CLI.hpp>
@@ -53,7 +53,7 @@ void add_draw(CLI::App& app, DrawArguments& a) {
         "file to write, ending in .svg, .pdf or .png; left out: SVG to standard output");
     std::vector<std::string> names;
     std::string says = "which picture:";
-    for (const auto& picture : toft::picture::pictures()) {
+    for (const auto& picture : toft::gallery::pictures()) {
         names.emplace_back(picture.name);
         says += std::string(names.size() > 1 ? "; " : " ") + picture.name + ", " + picture.says;
     }

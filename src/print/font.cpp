@@ -58,7 +58,9 @@ unsigned long Face::glyph_of(char32_t character) const {
 
 double Face::advance_of(unsigned long glyph) const {
     FT_Face face = opened_->letters;
-    if (FT_Load_Glyph(face, static_cast<FT_UInt>(glyph), FT_LOAD_NO_SCALE) != 0) return 0;
+    // Cairo leaves the turn of the last text it drew set on the face.
+    constexpr FT_Int32 plain = FT_LOAD_NO_SCALE | FT_LOAD_IGNORE_TRANSFORM;
+    if (FT_Load_Glyph(face, static_cast<FT_UInt>(glyph), plain) != 0) return 0;
     return static_cast<double>(face->glyph->advance.x) / face->units_per_EM;
 }
 

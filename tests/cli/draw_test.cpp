@@ -2,7 +2,7 @@
 
 #include "cli/program.h"
 #include "drawing/well_formed.h"
-#include "picture/pictures.h"
+#include "gallery/pictures.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -54,7 +54,7 @@ TEST_F(Draw, AnUnknownEndingIsWrongUsage) {
 TEST_F(Draw, EachPictureIsReachedByItsName) {
     std::string last = program_.run({"draw", example("demo")}).out;
     EXPECT_EQ(program_.run({"draw", example("demo"), "--picture", "place"}).out, last);
-    for (const picture::Picture& one : picture::pictures()) {
+    for (const gallery::Picture& one : gallery::pictures()) {
         const Ran ran = program_.run({"draw", example("demo"), "--picture", one.name});
         EXPECT_EQ(ran.code, 0) << one.name;
         EXPECT_EQ(fault_of(ran.out), "") << one.name;

@@ -2,7 +2,7 @@
 // which share no code with our own printing.
 
 #include "cli/program.h"
-#include "picture/pictures.h"
+#include "gallery/pictures.h"
 #include "print/image.h"
 #include "print/sheet.h"
 #include "support/examples.h"
@@ -56,7 +56,7 @@ TEST_F(Print, WordsOfThePdfCanBeCopiedAndItsFontsTravelWithIt) {
 
 TEST_F(Print, EveryPictureOfEveryExampleIsOnePageWithoutUnknownLetters) {
     for (const std::string& name : support::example_names()) {
-        for (const picture::Picture& one : picture::pictures()) {
+        for (const gallery::Picture& one : gallery::pictures()) {
             draw(name, "it.pdf", {"--picture", one.name});
             const std::string info = shell("pdfinfo it.pdf");
             EXPECT_NE(info.find("Pages:           1\n"), std::string::npos) << name;

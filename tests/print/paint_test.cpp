@@ -96,6 +96,17 @@ TEST(Paint, AHaloSurroundsItsLettersAndTurningTurnsBoth) {
     EXPECT_GT(dots(level, 0, 40, 0x0000FF), 0);
 }
 
+TEST(Paint, ATurnedTextLeavesTheNextOneItsWidth) {
+    const Text level = text({5, 20}, "earth fault", {.size = 12, .colour = red});
+    Text turned = level;
+    turned.style.turn = 50;
+    turned.style.colour = palette::paper;
+    const Image alone = painted(scene_of({level}));
+    const Image after = painted(scene_of({turned, level}));
+    EXPECT_GT(dots(alone, 60, 100, 0xFF0000), 20);
+    EXPECT_EQ(dots(after, 60, 100, 0xFF0000), dots(alone, 60, 100, 0xFF0000));
+}
+
 TEST(Paint, NothingReachesBeyondTheScene) {
     Image image(100, 40);
     Scene scene = scene_of({Rect{{-10, -10, 500, 500}, filled(red)}});

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace toft::picture {
+namespace toft::gallery {
 
 /// What a picture is drawn of: scheme `scheme_index` of `answer`, which was worked out from the
 /// (valid) `job` and the tables. The index may name no scheme.
@@ -32,4 +32,4 @@ const std::vector<Picture>& pictures();
 /// Null when none has that name.
 const Picture* find_picture(std::string_view name);
 
-}  // namespace toft::picture
+}  // namespace toft::gallery

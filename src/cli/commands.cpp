@@ -3,6 +3,7 @@
 #include "answer/find.h"
 #include "base/nearest.h"
 #include "cli/files.h"
+#include "cli/picture_file.h"
 #include "cli/screen.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
@@ -10,7 +11,7 @@
 #include "codec/reach.h"
 #include "codec/rules.h"
 #include "drawing/svg.h"
-#include "picture/place.h"
+#include "gallery/pictures.h"
 #include "tables/embedded.h"
 
 #include <fmt/format.h>
@@ -105,8 +106,9 @@ int demo() {
         const answer::Answer answer = designed(bench, *job, false);
         print("This is the demo job. For your own: toft design JOB.json (see toft --help)\n\n");
         print(design_screen(answer));
-        auto written =
-            write_output("out/demo.svg", drawing::to_svg(picture::place_picture(*job, answer, 0)));
+        auto written = write_output(
+            "out/demo.svg",
+            drawing::to_svg(gallery::pictures().front().draw({bench.catalogue, *job, answer, 0})));
         if (!written) return fault_exit(written.error(), false, "the picture was not written:");
         print(fmt::format("picture: {}\n", *written));
         return answer_exit(answer);
@@ -162,7 +164,41 @@ int explain(const ExplainArguments& arguments) {
         });
 }
 
+namespace {
+
+int write_picture(const drawing::Scene& scene, const std::string& path, const PictureFile& wanted) {
+    const auto content = content_of(scene, wanted);
+    if (!content) return fault_exit(content.error(), false, "the picture was not written:");
+    if (!content->missing.empty()) {
+        complain(fmt::format("the font has no letters for {}; they are shown as \uFFFD\n",
+                             content->missing));
+    }
+    auto written = write_output(path, content->bytes);
+    if (!written) return fault_exit(written.error(), false, "the picture was not written:");
+    complain(fmt::format("picture: {}\n", *written));
+    return done;
+}
+
+/// The kind of file that is wanted; none, with a complaint, for an ending that says none.
+std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
+    PictureFile wanted{PictureKind::svg, arguments.dpi, arguments.date};
+    if (arguments.out.empty()) return wanted;
+    if (const auto kind = kind_of(arguments.out)) {
+        wanted.kind = *kind;
+        return wanted;
+    }
+    complain(
+        fmt::format("toft: {}: the ending of the name says what to write: .svg, .pdf or .png\n",
+                    arguments.out));
+    return std::nullopt;
+}
+
+}  // namespace
+
 int draw(const DrawArguments& arguments) {
+    const auto wanted = wanted_file(arguments);
+    const gallery::Picture* picture = gallery::find_picture(arguments.picture);
+    if (!wanted || !picture) return wrong_usage;
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
         const answer::Answer answer = designed(bench, job, false);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
@@ -174,15 +210,13 @@ int draw(const DrawArguments& arguments) {
                                 {}}},
                               false, "nothing to draw:");
         }
-        const std::string svg = drawing::to_svg(picture::place_picture(job, answer, index));
+        const drawing::Scene scene = picture->draw({bench.catalogue, job, answer, index});
         if (arguments.out.empty()) {
-            print(svg);
+            print(drawing::to_svg(scene));
             return answer_exit(answer);
         }
-        auto written = write_output(arguments.out, svg);
-        if (!written) return fault_exit(written.error(), false, "the picture was not written:");
-        complain(fmt::format("picture: {}\n", *written));
-        return answer_exit(answer);
+        const int code = write_picture(scene, arguments.out, *wanted);
+        return code == done ? answer_exit(answer) : code;
     });
 }
 

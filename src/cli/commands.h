@@ -41,8 +41,11 @@ struct TablesArguments {
 
 struct DrawArguments {
     std::string job;
-    std::string out;  ///< empty for standard output
+    std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
     int rank = 1;
+    std::string picture = "place";  ///< a name of gallery::pictures()
+    int dpi = 200;                  ///< of a PNG
+    std::string date;               ///< a PDF names as its day of making; empty for today
 };
 
 /// The demo job, on screen and as a picture in out/.

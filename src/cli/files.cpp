@@ -5,9 +5,11 @@
 #include <fmt/format.h>
 
 #include <chrono>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
+#include <sstream>
 
 namespace toft::cli {
 
@@ -40,6 +42,14 @@ Outcome<std::string> read_input(const std::string& path) {
     return slurp(in);
 }
 
+Outcome<std::string> read_whole(const std::string& path) {
+    std::ifstream in(path, std::ios::binary);
+    std::ostringstream bytes;
+    bytes << in.rdbuf();
+    if (!in) return failed(file_fault(path, "cannot be read; check the name"));
+    return std::move(bytes).str();
+}
+
 Outcome<std::string> write_output(const std::string& path, const std::string& text) {
     const std::filesystem::path file(path);
     std::error_code error;
@@ -54,6 +64,13 @@ Outcome<std::string> write_output(const std::string& path, const std::string& te
 double now_milliseconds() {
     const auto now = std::chrono::steady_clock::now().time_since_epoch();
     return std::chrono::duration<double, std::milli>(now).count();
+}
+
+std::string today() {
+    const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
+    char text[16] = "";
+    std::strftime(text, sizeof text, "%Y-%m-%d", std::gmtime(&now));
+    return text;
 }
 
 }  // namespace toft::cli

@@ -1,11 +1,15 @@
 #include "cli/commands.h"
 #include "cli/version.h"
 #include "codec/job_words.h"
+#include "gallery/pictures.h"
+#include "print/png.h"
 
 #include <CLI/CLI.hpp>
 
 #include <cstdio>
 #include <exception>
+#include <string>
+#include <vector>
 
 namespace {
 
@@ -23,7 +27,7 @@ constexpr const char* about =
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
-    "  toft draw my-job.json -o picture.svg\n\n"
+    "  toft draw my-job.json -o picture.pdf\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
     "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
     "3000}],\n"
@@ -44,6 +48,26 @@ struct Arguments {
     bool rules_json = false;
     std::string schema;
 };
+
+void add_draw(CLI::App& app, DrawArguments& a) {
+    auto* draw = app.add_subcommand("draw", "Draw the job: as SVG, or as PDF or PNG for paper");
+    draw->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    draw->add_option(
+        "-o,--out", a.out,
+        "file to write, ending in .svg, .pdf or .png; left out: SVG to standard output");
+    std::vector<std::string> names;
+    std::string says = "which picture:";
+    for (const auto& picture : toft::gallery::pictures()) {
+        names.emplace_back(picture.name);
+        says += std::string(names.size() > 1 ? "; " : " ") + picture.name + ", " + picture.says;
+    }
+    draw->add_option("--picture", a.picture, says)->check(CLI::IsMember(names));
+    draw->add_option("--rank", a.rank, "which of the schemes design lists")
+        ->check(CLI::Range(1, 1000));
+    draw->add_option("--dpi", a.dpi, "dots an inch of a PNG (200)")
+        ->check(CLI::Range(toft::print::least_dpi, toft::print::most_dpi));
+    draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
+}
 
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
@@ -85,13 +109,7 @@ void add_commands(CLI::App& app, Arguments& a) {
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
-    auto* draw =
-        app.add_subcommand("draw", "Draw house, run, outbuilding and cable to scale, as SVG");
-    draw->add_option("JOB", a.draw.job, "job file, or - for standard input")->required();
-    draw->add_option("-o,--out", a.draw.out, "file to write; left out: standard output");
-    draw->add_option("--rank", a.draw.rank, "which of the schemes design lists")
-        ->check(CLI::Range(1, 1000));
-
+    add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");

@@ -136,7 +136,6 @@ void draw_scales(const Stage& s, const Box& box, Sketch& sketch) {
         sketch.put(Rect{{box.left, y - 8, box.left + wide / 2, y - 3}, filled(palette::ink)});
         sketch.put(text({box.left + wide + 6, y - 1}, significant(bar, 3) + " m", style));
         y += 11;
-        say(fmt::format("along the run 1 m = {} mm", significant(mm_of_units(scale), 3)));
     }
     double sum = 0;
     bool known = true;
@@ -145,9 +144,11 @@ void draw_scales(const Stage& s, const Box& box, Sketch& sketch) {
         sum += leg.length.high.number();
     }
     if (known) say(fmt::format("the whole run {} m", significant(sum, 4)));
-    const double deep = s.units_per_metre_deep;
-    say(fmt::format("depths 1 m = {} mm; rises and buildings not to scale",
-                    significant(mm_of_units(deep), 3)));
+    // Said as a ratio: on paper the picture is made as small as the sheet asks.
+    const double ratio = scale > 0 ? s.units_per_metre_deep / scale : 0;
+    say(ratio > 0 ? fmt::format("depths drawn {} times as large as lengths", significant(ratio, 2))
+                  : "depths to scale among themselves");
+    say("rises and buildings not to scale");
     if (s.route.any_broken) say("double zigzag: longer than drawn");
 }
 

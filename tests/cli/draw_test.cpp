@@ -2,6 +2,7 @@
 
 #include "cli/program.h"
 #include "drawing/well_formed.h"
+#include "gallery/pictures.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -32,11 +33,34 @@ TEST_F(Draw, ThePictureIsPrintedOrWritten) {
 
 TEST_F(Draw, WhereItCannotBeWrittenThatIsSaid) {
     program_.file("file", "");
-    for (const char* path : {"file/it.svg", "/proc/no-such/it.svg", "."}) {
+    std::filesystem::create_directory(program_.folder() / "folder.svg");
+    for (const char* path : {"file/it.svg", "/proc/no-such/it.svg", "folder.svg"}) {
         const Ran ran = program_.run({"draw", example("demo"), "-o", path});
         EXPECT_EQ(ran.code, 2) << path;
         EXPECT_NE(ran.error.find(std::string(path) + " cannot be written"), std::string::npos);
     }
+}
+
+TEST_F(Draw, AnUnknownEndingIsWrongUsage) {
+    for (const char* path : {"it.jpg", "it", ".", ".svg", "it.svg.gz", "pdf"}) {
+        const Ran ran = program_.run({"draw", example("demo"), "-o", path});
+        EXPECT_EQ(ran.code, 4) << path;
+        EXPECT_NE(ran.error.find(std::string(path) + ": the ending"), std::string::npos);
+        EXPECT_NE(ran.error.find(".svg, .pdf or .png"), std::string::npos);
+        EXPECT_TRUE(path == std::string(".") || !std::filesystem::exists(program_.folder() / path));
+    }
+}
+
+TEST_F(Draw, EachPictureIsReachedByItsName) {
+    std::string last = program_.run({"draw", example("demo")}).out;
+    EXPECT_EQ(program_.run({"draw", example("demo"), "--picture", "place"}).out, last);
+    for (const gallery::Picture& one : gallery::pictures()) {
+        const Ran ran = program_.run({"draw", example("demo"), "--picture", one.name});
+        EXPECT_EQ(ran.code, 0) << one.name;
+        EXPECT_EQ(fault_of(ran.out), "") << one.name;
+        EXPECT_EQ(ran.out == last, one.name == std::string("place"));
+    }
+    EXPECT_EQ(program_.run({"draw", example("demo"), "--picture", "ghost"}).code, 4);
 }
 
 TEST_F(Draw, EachSchemeOfTheListHasItsOwn) {

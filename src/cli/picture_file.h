@@ -1,0 +1,32 @@
+#pragma once
+// A picture as the file that was asked for.
+
+#include "base/outcome.h"
+#include "drawing/scene.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toft::cli {
+
+enum class PictureKind { svg, pdf, png };
+
+/// By the ending of the file's name, in small or capital letters; none for any other ending.
+std::optional<PictureKind> kind_of(const std::string& path);
+
+struct PictureFile {
+    PictureKind kind = PictureKind::svg;
+    int dpi = 200;     ///< of PNG
+    std::string date;  ///< that PDF names as its day of making; empty for today
+};
+
+struct FileContent {
+    std::string bytes;
+    std::string missing;  ///< characters that the printed picture could not show; mostly empty
+};
+
+/// The bytes of `scene` as such a file. Reads the font files for PDF and PNG.
+Outcome<FileContent> content_of(const drawing::Scene& scene, const PictureFile& wanted);
+
+}  // namespace toft::cli

@@ -1,0 +1,22 @@
+#pragma once
+// Beside the curves: what each line is, what the rules say, and what the curves are not.
+
+#include "answer/answer.h"
+#include "curves/withstand.h"
+#include "drawing/scene.h"
+
+namespace toft::curves {
+
+struct LegendOf {
+    const tables::Device& device;
+    const answer::SchemeAnswer& scheme;
+    const std::vector<Withstand>& withstands;
+};
+
+/// From the top of `box` down: the signs with their meaning, the verdicts, the cautions.
+drawing::Items legend(const LegendOf& of, const drawing::Box& box);
+
+/// How much of the device's curve was seen in print: a sentence.
+std::string curve_basis(const tables::Device& device);
+
+}  // namespace toft::curves

@@ -1,0 +1,77 @@
+#include "curves/log_paper.h"
+
+#include "base/text.h"
+#include "curves/ink.h"
+
+#include <cmath>
+
+namespace toft::curves {
+
+namespace {
+
+/// Share of the way from `low` to `high` on a scale of decades, 0 to 1.
+double share(double value, double low, double high) {
+    const double clamped = std::clamp(value, low, high);
+    return std::log(clamped / low) / std::log(high / low);
+}
+
+Style rule_style(int digit) {
+    return digit == 1 ? stroked(palette::pencil, weight::hair) : stroked(palette::faint, 0.5);
+}
+
+void verticals(const LogPaper& paper, Items& items) {
+    TextStyle figure{.size = 10, .anchor = Anchor::middle, .colour = palette::graphite};
+    for (double decade = least_amperes; decade <= most_amperes; decade *= 10) {
+        for (int digit = 1; digit < 10 && digit * decade <= most_amperes; ++digit) {
+            const double x = paper.x(digit * decade);
+            items.emplace_back(Line{{x, paper.box.top}, {x, paper.box.bottom}, rule_style(digit)});
+            if (digit != 1 && digit != 2 && digit != 5) continue;
+            figure.weight = digit == 1 ? Weight::bold : Weight::normal;
+            items.emplace_back(
+                text({x, paper.box.bottom + 14}, ampere_words(digit * decade), figure));
+        }
+    }
+}
+
+void levels(const LogPaper& paper, Items& items) {
+    TextStyle figure{.size = 10, .weight = Weight::bold, .anchor = Anchor::end};
+    figure.colour = palette::graphite;
+    for (double decade = least_seconds; decade <= most_seconds; decade *= 10) {
+        for (int digit = 1; digit < 10 && digit * decade <= most_seconds * 1.001; ++digit) {
+            const double y = paper.y(digit * decade);
+            items.emplace_back(Line{{paper.box.left, y}, {paper.box.right, y}, rule_style(digit)});
+        }
+        items.emplace_back(
+            text({paper.box.left - 6, paper.y(decade) + 3.5}, second_words(decade), figure));
+    }
+}
+
+}  // namespace
+
+double LogPaper::x(double amperes) const {
+    return box.left + box.width() * share(amperes, least_amperes, most_amperes);
+}
+
+double LogPaper::y(double seconds) const {
+    return box.bottom - box.height() * share(seconds, least_seconds, most_seconds);
+}
+
+std::string ampere_words(double amperes) {
+    if (amperes >= 1000) return significant(amperes / 1000, 3) + " kA";
+    return significant(amperes, 3) + " A";
+}
+
+std::string second_words(double seconds) { return significant(seconds, 3) + " s"; }
+
+Items ruling(const LogPaper& paper) {
+    Items items;
+    verticals(paper, items);
+    levels(paper, items);
+    const TextStyle named{.size = 10, .colour = palette::graphite};
+    items.emplace_back(text({paper.box.right + 5, paper.y(60) + 3.5}, "1 min", named));
+    items.emplace_back(text({paper.box.right + 5, paper.y(3600) + 3.5}, "1 h", named));
+    items.emplace_back(Rect{paper.box, stroked(palette::ink, weight::thin)});
+    return items;
+}
+
+}  // namespace toft::curves

@@ -1,0 +1,35 @@
+#pragma once
+// The pictures there are, by name.
+
+#include "answer/answer.h"
+#include "drawing/scene.h"
+#include "site/job.h"
+
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+namespace toft::gallery {
+
+/// What a picture is drawn of: scheme `scheme_index` of `answer`, which was worked out from the
+/// (valid) `job` and the tables. The index may name no scheme.
+struct Subject {
+    const tables::Catalogue& catalogue;
+    const site::Job& job;
+    const answer::Answer& answer;
+    std::size_t scheme_index = 0;
+};
+
+struct Picture {
+    const char* name;  ///< as a command line names it
+    const char* says;  ///< what it shows, in a few words
+    drawing::Scene (*draw)(const Subject& subject);
+};
+
+/// All of them, the usual one first.
+const std::vector<Picture>& pictures();
+
+/// Null when none has that name.
+const Picture* find_picture(std::string_view name);
+
+}  // namespace toft::gallery

@@ -1,0 +1,17 @@
+#pragma once
+// A drawing as a PDF of one page: lines and letters, no pixels.
+
+#include "base/outcome.h"
+#include "drawing/scene.h"
+#include "print/font.h"
+#include "print/printed.h"
+
+namespace toft::print {
+
+/// `scene` on white A4 (see sheet_for), its letters embedded, its words to be found and copied, its
+/// title and description in the file's properties. `date` (year-month-day) is the day of making
+/// that the file names; there is no clock here, and the same input gives the same bytes. Faults:
+/// `date`, and those of sheet_for and paint.
+Outcome<Printed> to_pdf(const drawing::Scene& scene, const Fonts& fonts, const std::string& date);
+
+}  // namespace toft::print

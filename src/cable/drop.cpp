@@ -14,17 +14,26 @@ ValueIn<L, double> times_met(L& ledger, const DropInput<L>& in) {
                       (1.0 + in.neutral_share) / root_three);
 }
 
-/// Where no rating is tabulated the conductor is taken as warm as it may be.
+/// Load over the load that heats the conductor fully; 1 where the tables give no such load.
 template <class L>
 ValueIn<L, double> load_share(L& ledger, const DropInput<L>& in) {
     const Name name{"load", "load as a share of what heats the conductor fully", in.leg};
-    const auto* tabulated =
+    const auto* rated =
         in.factors.method ? &in.duty.rating[static_cast<std::size_t>(*in.factors.method)] : nullptr;
-    if (!tabulated || !tabulated->citation) {
+    if (!rated || !rated->citation) {
         return ledger.stated(name, 1.0, "no rating is tabulated for this cable laid so");
     }
-    const auto it = ledger.table({"It", "tabulated rating", in.leg}, *tabulated);
+    const auto it = ledger.table({"It", "tabulated rating", in.leg}, *rated);
     return ledger.let(name, least(in.ib / (it * in.factors.heat), 1.0));
+}
+
+/// Stands for a drop that is not tabulated: no voltage is left at the end of such a leg.
+constexpr OhmsPerMetre as_if_broken = ohms_per_metre(1e6);
+
+template <class L>
+ValueIn<L, OhmsPerMetre> tabulated(L& ledger, const Name& name, const Cited<OhmsPerMetre>& figure) {
+    if (figure.citation) return ledger.table(name, figure);
+    return ledger.stated(name, as_if_broken, "no drop is tabulated for so many loaded cores");
 }
 
 }  // namespace
@@ -44,8 +53,8 @@ LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in) {
     const auto ct =
         ledger.let({"Ct", "correction for conductor temperature", leg, "", "Appendix 4, 6.1"},
                    (beta + (out.conductor - celsius(0))) / (beta + (tp - celsius(0))));
-    const auto r = ledger.table({"r", "tabulated drop, resistive part", leg}, in.duty.drop_r);
-    const auto x = ledger.table({"x", "tabulated drop, reactive part", leg}, in.duty.drop_x);
+    const auto r = tabulated(ledger, {"r", "tabulated drop, resistive part", leg}, in.duty.drop_r);
+    const auto x = tabulated(ledger, {"x", "tabulated drop, reactive part", leg}, in.duty.drop_x);
     const Name r_name{"R", "resistance met on the leg, line and neutral", leg};
     const Name x_name{"X", "reactance met on the leg, line and neutral", leg};
     if (in.phases == 1) {

@@ -32,7 +32,8 @@ struct DropInput {
 };
 
 /// Drop of one leg of one cable. Three loaded cores are tabulated line to line: each is the root of
-/// three less.
+/// three less. Without a tabulated rating the conductor is taken at its highest temperature;
+/// without a tabulated drop no voltage is left.
 template <class L>
 LegDrop<L> leg_drop(L& ledger, const DropInput<L>& in);
 

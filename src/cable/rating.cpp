@@ -13,6 +13,8 @@ const std::vector<TablePoint>& grouping(const CableConstants& c, Laying laying) 
             return c.grouped_tray;
         case Laying::conduit:
         case Laying::trunking:
+        case Laying::insulated:
+        case Laying::above_ceiling:
             return c.grouped_enclosed;
         case Laying::direct:
             return c.grouped_direct;

@@ -8,6 +8,7 @@
 #include "cli/workbench.h"
 #include "codec/answer.h"
 #include "codec/job.h"
+#include "codec/reach.h"
 #include "codec/rules.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
@@ -99,7 +100,8 @@ int no_such_scheme(const answer::Question& question, const ExplainArguments& arg
 
 int demo() {
     return with_bench([](const Workbench& bench) {
-        auto job = codec::read_job(tables::embedded_text("examples/demo.json"), bench.catalogue);
+        auto job =
+            codec::read_job(toft::tables::embedded_text("examples/demo.json"), bench.catalogue);
         if (!job) return fault_exit(job.error(), false, "toft: its own demo job is at fault");
         const answer::Answer answer = designed(bench, *job, false);
         print("This is the demo job. For your own: toft design JOB.json (see toft --help)\n\n");
@@ -114,11 +116,26 @@ int demo() {
 }
 
 int design(const DesignArguments& arguments) {
+    const auto work = [&](const Workbench& bench, const site::Job& job) {
+        const answer::Answer answer = designed(bench, job, arguments.all);
+        print(arguments.json ? codec::write_answer(answer) : design_screen(answer));
+        return answer_exit(answer);
+    };
+    if (!arguments.job.empty()) return with_job(arguments.job, arguments.json, work);
+    return with_bench([&](const Workbench& bench) {
+        auto job = codec::quick_job(arguments.facts, bench.catalogue);
+        if (!job) return fault_exit(job.error(), arguments.json, "the facts do not make a job:");
+        return work(bench, *job);
+    });
+}
+
+int tables(const TablesArguments& arguments) {
     return with_job(arguments.job, arguments.json,
                     [&](const Workbench& bench, const site::Job& job) {
-                        const answer::Answer answer = designed(bench, job, arguments.all);
-                        print(arguments.json ? codec::write_answer(answer) : design_screen(answer));
-                        return answer_exit(answer);
+                        const answer::Question question{bench.catalogue, bench.book, job};
+                        const auto reach = answer::reach(question, arguments.wish);
+                        print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
+                        return static_cast<int>(done);
                     });
 }
 
@@ -216,7 +233,7 @@ int sources() {
 }
 
 int schema(const std::string& which) {
-    const std::string_view text = tables::embedded_text("schema/" + which + ".json");
+    const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
         complain("toft: no such schema; there are job, answer and faults\n");
         return wrong_usage;

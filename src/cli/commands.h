@@ -3,6 +3,9 @@
 // exit code. 0 done, 1 no sound scheme, 2 the input is at fault, 3 the program is at fault, 4 wrong
 // usage, 5 sound only on conditions not yet known.
 
+#include "answer/reach.h"
+#include "codec/quick.h"
+
 #include <string>
 
 namespace toft::cli {
@@ -17,7 +20,8 @@ enum ExitCode {
 };
 
 struct DesignArguments {
-    std::string job;
+    std::string job;  ///< empty when three facts stand for it
+    codec::QuickFacts facts;
     bool json = false;
     bool all = false;
 };
@@ -26,6 +30,12 @@ struct ExplainArguments {
     std::string job;
     std::string name;    ///< rule or figure; empty lists them
     std::string scheme;  ///< key or rank; empty for the first
+    bool json = false;
+};
+
+struct TablesArguments {
+    std::string job;
+    answer::ReachWish wish;
     bool json = false;
 };
 
@@ -41,6 +51,7 @@ struct DrawArguments {
 /// The demo job, on screen and as a picture in out/.
 int demo();
 int design(const DesignArguments& arguments);
+int tables(const TablesArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);

@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 #include "cli/version.h"
+#include "codec/job_words.h"
 #include "gallery/pictures.h"
 #include "print/png.h"
 
@@ -21,6 +22,8 @@ constexpr const char* about =
     "that nothing beats, and explains every figure. Start with:\n\n"
     "  toft                                 the demo job, and its picture in out/\n"
     "  toft schema job                      what a job file may say\n"
+    "  toft design --distance 34 --load 5kW --earthing TN-C-S    a first answer\n"
+    "  toft tables my-job.json              how far each cable reaches\n"
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
@@ -39,6 +42,7 @@ constexpr const char* exit_codes =
 
 struct Arguments {
     DesignArguments design;
+    TablesArguments tables;
     ExplainArguments explain;
     DrawArguments draw;
     bool rules_json = false;
@@ -68,10 +72,34 @@ void add_draw(CLI::App& app, DrawArguments& a) {
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
-    design->add_option("JOB", a.design.job, "job file, or - for standard input")->required();
+    auto* job = design->add_option("JOB", a.design.job, "job file, or - for standard input");
+    auto* distance = design->add_option("--distance", a.design.facts.distance,
+                                        "instead of a job: metres from house to outbuilding");
+    auto* load =
+        design->add_option("--load", a.design.facts.load, "its load in kW, W or A, such as 5kW");
+    auto* earth = design->add_option("--earthing", a.design.facts.earthing,
+                                     "the supply's earth: TN-S, TN-C-S or TT");
+    design->add_option("--method", a.design.facts.method,
+                       "how the cable lies; left out: buried direct");
+    distance->needs(load)->needs(earth)->excludes(job);
+    load->needs(distance);
+    earth->needs(distance);
     design->add_flag("--json", a.design.json, "print the whole answer as JSON");
     design->add_flag("--all", a.design.all,
                      "all schemes that nothing beats, not only the first 24");
+
+    auto* tables = app.add_subcommand(
+        "tables", "How far each cable reaches on the job's supply, by load and by limit");
+    tables->add_option("JOB", a.tables.job, "job file, or - for standard input")->required();
+    tables
+        ->add_option("--family", a.tables.wish.families,
+                     "cable families; left out: what the job offers, or armoured XLPE copper")
+        ->check(CLI::IsMember(toft::codec::offered_families()));
+    tables->add_option("--standard", a.tables.wish.standard, "of the devices")
+        ->check(CLI::IsMember(toft::codec::device_standards()));
+    tables->add_option("--curve", a.tables.wish.curve, "type of a breaker")
+        ->check(CLI::IsMember({"B", "C", "D"}));
+    tables->add_flag("--json", a.tables.json, "print the tables as JSON");
 
     auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
     explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
@@ -90,7 +118,12 @@ void add_commands(CLI::App& app, Arguments& a) {
 }
 
 int run(const CLI::App& app, const Arguments& a) {
+    if (app.got_subcommand("design") && a.design.job.empty() && a.design.facts.distance.empty()) {
+        std::fputs("toft design needs a job file, or --distance, --load and --earthing\n", stderr);
+        return wrong_usage;
+    }
     if (app.got_subcommand("design")) return design(a.design);
+    if (app.got_subcommand("tables")) return toft::cli::tables(a.tables);
     if (app.got_subcommand("explain")) return explain(a.explain);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

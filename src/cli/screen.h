@@ -2,6 +2,7 @@
 // The answer, a working, the rules and the sources as a person reads them.
 
 #include "answer/answer.h"
+#include "answer/reach.h"
 #include "answer/recorded.h"
 
 #include <string>
@@ -10,6 +11,9 @@ namespace toft::cli {
 
 /// The answer: what to do, how close it is to the limits, what else would do, what fell and why.
 std::string design_screen(const answer::Answer& answer);
+
+/// How far cables reach, as tables.
+std::string reach_screen(const answer::ReachAnswer& reach);
 
 /// One figure with its working.
 std::string working_screen(const answer::Working& working, const std::string& scheme_key);

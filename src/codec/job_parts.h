@@ -1,6 +1,7 @@
 #pragma once
 // The parts of a job file, one reader each. Private to codec.
 
+#include "codec/job_words.h"
 #include "codec/reader.h"
 #include "tables/catalogue.h"
 
@@ -19,11 +20,5 @@ std::optional<site::NamedDevice> read_device(Reader& in, const char* key,
 
 /// 1 or 3 phases; nothing when left out.
 std::optional<int> read_phases(Reader& in);
-
-/// Standards of overcurrent devices.
-const std::vector<std::string>& device_standards();
-
-/// Words for cable families that a run may be built with.
-const std::vector<std::string>& offered_families();
 
 }  // namespace toft::codec

@@ -1,6 +1,7 @@
 #include "gallery/pictures.h"
 
 #include "curves/curves.h"
+#include "diagram/single_line.h"
 #include "picture/place.h"
 
 namespace toft::gallery {
@@ -9,6 +10,10 @@ namespace {
 
 drawing::Scene place(const Subject& s) {
     return picture::place_picture(s.job, s.answer, s.scheme_index);
+}
+
+drawing::Scene single_line(const Subject& s) {
+    return diagram::single_line(s.job, s.answer, s.scheme_index);
 }
 
 drawing::Scene curves(const Subject& s) {
@@ -20,6 +25,7 @@ drawing::Scene curves(const Subject& s) {
 const std::vector<Picture>& pictures() {
     static const std::vector<Picture> all = {
         {"place", "house, run, outbuilding and cable to scale", place},
+        {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
     };
     return all;

@@ -1,6 +1,8 @@
 #include "search/heads.h"
 
 #include <algorithm>
+#include <map>
+#include <tuple>
 
 namespace toft::search {
 
@@ -10,10 +12,8 @@ using rules::rule_count;
 using rules::Sees;
 using rules::Verdict;
 
-bool same_but_rating(const Head& a, const Head& b) {
-    return a.device->standard == b.device->standard && a.device->curve == b.device->curve &&
-           a.device->breaking.value == b.device->breaking.value && a.fed_from == b.fed_from &&
-           a.rcd == b.rcd;
+bool same_but_rating(const tables::Device& a, const tables::Device& b) {
+    return a.standard == b.standard && a.curve == b.curve && a.breaking.value == b.breaking.value;
 }
 
 }  // namespace
@@ -55,19 +55,19 @@ HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vecto
     sort();
 }
 
+/// Devices of one make stand together in the catalogue, by rising rating.
 void HeadList::build_ladders() {
-    std::vector<const JudgedHead*> feet;
+    std::map<std::tuple<const tables::Device*, site::FedFrom, const tables::RunRcd*>, std::size_t>
+        known;
+    const tables::Device* first = nullptr;
     for (JudgedHead& head : heads_) {
-        std::size_t l = 0;
-        while (l < feet.size() && !same_but_rating(feet[l]->head, head.head)) ++l;
-        if (l == feet.size()) feet.push_back(&head);
-        head.ladder = l;
-        for (const JudgedHead& other : heads_) {
-            head.rung += same_but_rating(other.head, head.head) &&
-                         other.head.device->rating < head.head.device->rating;
-        }
+        const tables::Device* device = head.head.device;
+        if (!first || !same_but_rating(*first, *device)) first = device;
+        const auto key = std::make_tuple(first, head.head.fed_from, head.head.rcd);
+        head.ladder = known.emplace(key, known.size()).first->second;
+        head.rung = static_cast<std::size_t>(device - first);
     }
-    ladders_ = feet.size();
+    ladders_ = known.size();
 }
 
 void HeadList::sort() {
@@ -86,6 +86,14 @@ void HeadList::sort() {
     std::stable_sort(
         near_misses_.begin(), near_misses_.end(),
         [](const JudgedHead* a, const JudgedHead* b) { return a->miss.use < b->miss.use; });
+}
+
+std::vector<std::size_t> rules_on_both() {
+    std::vector<std::size_t> both;
+    for (std::size_t i = 0; i < rule_count; ++i) {
+        if (rules::rulebook()[i].info->sees == Sees::both) both.push_back(i);
+    }
+    return both;
 }
 
 std::size_t first_that_moves() {

@@ -61,6 +61,9 @@ private:
     std::size_t ladders_ = 0;
 };
 
+/// The rules on route and head together.
+std::vector<std::size_t> rules_on_both();
+
 /// The first rule on route and head together that moves with the rating of the device.
 std::size_t first_that_moves();
 

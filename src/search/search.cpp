@@ -98,51 +98,59 @@ private:
             if (fallen.count > 0 && !*result_.dropped[i].says)
                 result_.dropped[i].says = fallen.says;
         }
-        RunScheme scheme = scheme_of(*route.route, heads_.all().front().head);
+        Sound s = promised(route);
         worked_out_ = false;
-        if (route.finding.failures == 0) look_at_near_misses(scheme);
+        if (route.finding.failures == 0) look_at_near_misses(s.scheme);
         blocked_.assign(heads_.ladders(), std::numeric_limits<std::size_t>::max());
+        best_ = best_like(s);
         for (const JudgedHead* head : heads_.live()) {
-            Sound s = promised(scheme, route, *head);
-            if (set_aside(s)) {
+            if (set_aside(promise_with(route, *head))) {
                 ++result_.set_aside;
-                continue;
-            }
-            if (head->rung >= blocked_[head->ladder]) {
+            } else if (head->rung >= blocked_[head->ladder]) {
                 ++result_.dropped[first_moving_].count;
-                continue;
+            } else {
+                pair(s, route, *head);
             }
-            take(s.scheme, head->head);
-            pair(s, route, *head);
         }
     }
 
-    /// The pair before it is judged: its price, and the most headroom it may have.
-    Sound promised(const RunScheme& scheme, const JudgedRoute& route,
-                   const JudgedHead& head) const {
+    /// What a pair is known to have before it is judged, or while it is: its price, the most
+    /// headroom it may have, its dependability.
+    struct Promise {
+        double total = 0;
+        double headroom = 0;
+        double dependability = 0;
+    };
+
+    Sound promised(const JudgedRoute& route) const {
         Sound s;
-        s.scheme = scheme;
+        s.scheme = scheme_of(*route.route, heads_.all().front().head);
         s.dependability = route.dependability;
-        s.total = together(route.finding.price, head.finding.price).total.number();
         s.verdicts = route.finding.verdicts;
-        const PartFinding& least =
-            route.finding.headroom <= head.finding.headroom ? route.finding : head.finding;
-        s.headroom = least.headroom;
-        s.governed_by = least.governed_by;
         return s;
+    }
+
+    Promise promise_with(const JudgedRoute& route, const JudgedHead& head) const {
+        return {together(route.finding.price, head.finding.price).total.number(),
+                std::min(route.finding.headroom, head.finding.headroom), route.dependability};
+    }
+
+    /// The best sound scheme of that combination, or null.
+    const Sound* best_like(const Sound& s) const {
+        const auto best = sound_.best.find(combination(s));
+        return best == sound_.best.end() ? nullptr : &best->second;
     }
 
     /// Whether nothing that judging could bring to light would get the scheme shown: a sound one
     /// beats it, and a sound one of its combination comes before it.
-    bool set_aside(const Sound& s) const {
-        if (!sound_.front.beats(s.total, s.headroom, s.dependability)) return false;
-        const auto best = sound_.best.find(combination(s));
-        return best != sound_.best.end() && surely_before(best->second, s);
+    bool set_aside(const Promise& p) const {
+        return best_ && surely_before(*best_, p.total, p.headroom) &&
+               sound_.front.beats(p.total, p.headroom, p.dependability);
     }
 
     /// Before any scheme of that price and at most that headroom, whatever its key.
-    bool surely_before(const Sound& a, const Sound& b) const {
-        return prefer_ == site::Prefer::headroom ? a.headroom > b.headroom : a.total < b.total;
+    bool surely_before(const Sound& a, double total, double most_headroom) const {
+        return prefer_ == site::Prefer::headroom ? a.headroom > most_headroom : a.total < total;
     }
 
     /// Of the heads that fail one rule only, the nearest that would do with this route.
@@ -184,67 +192,88 @@ private:
         dropped.nearest_use = finding.use;
     }
 
-    /// Judges the rules that look at both parts; findings stay in pair_findings_. Figures of the
-    /// route stay; those that hang on the head are worked out anew.
-    std::size_t failures_of_pair(const RunScheme& scheme) {
+    /// Figures of the route stay from head to head; those that hang on the head are worked out
+    /// anew.
+    void begin_pair(const RunScheme& scheme) {
         if (!worked_out_) work_out_route(scheme);
         worked_out_ = true;
         ++result_.evaluated;
         figures_.done = study::Stage::current;
+    }
+
+    std::size_t failures_of_pair(const RunScheme& scheme) {
+        begin_pair(scheme);
         std::size_t failures = 0;
-        for (std::size_t i = 0; i < rule_count; ++i) {
-            if (rules::rulebook()[i].info->sees != Sees::both) continue;
-            pair_findings_[i] = judge_->judge(i, scheme, figures_);
-            failures += pair_findings_[i].verdict == Verdict::fails;
+        for (const std::size_t i : on_both_) {
+            failures += judge_->judge(i, scheme, figures_).verdict == Verdict::fails;
         }
         return failures;
     }
 
+    /// Judges the pair rule by rule; `s` comes with what its route is known for.
     void pair(Sound& s, const JudgedRoute& route, const JudgedHead& head) {
-        const std::size_t failures = failures_of_pair(s.scheme);
-        const std::size_t others = route.finding.failures + head.finding.failures;
-        for (std::size_t i = 0; failures > 0 && i < rule_count; ++i) {
-            if (rules::rulebook()[i].info->sees != Sees::both ||
-                pair_findings_[i].verdict != Verdict::fails || judge_->may_meet(i, s.scheme)) {
-                continue;
+        take(s.scheme, head.head);
+        begin_pair(s.scheme);
+        Promise promise = promise_with(route, head);
+        std::size_t failures = 0;
+        for (const std::size_t i : on_both_) {
+            const auto& finding = pair_findings_[i] = judge_->judge(i, s.scheme, figures_);
+            if (finding.verdict == Verdict::fails) {
+                ++failures;
+                if (!judge_->may_meet(i, s.scheme)) return fall_to(i, s.scheme, route, head);
             }
-            drop(s.scheme, i, failures == 1 && others == 0);
-            // A larger device of the same make only makes worse what declares so.
-            const bool worse = rules::rulebook()[i].info->larger == rules::Trend::worse;
-            if (i == first_moving_ && worse) blocked_[head.ladder] = head.rung;
-            return;
+            if (!finding.limited || !finding.rule->graded) continue;
+            promise.headroom = std::min(promise.headroom, 1 - finding.use);
+            if (set_aside(promise)) {
+                ++result_.set_aside;
+                return;
+            }
         }
-        keep(s, head, failures + others == 0);
+        keep(s, route, head, promise.total, failures);
     }
 
-    void drop(const RunScheme& scheme, std::size_t index, bool alone) {
+    /// A pair that fails rule `index` at every end. It is a near miss if it fails no other.
+    void fall_to(std::size_t index, const RunScheme& scheme, const JudgedRoute& route,
+                 const JudgedHead& head) {
         Dropped& dropped = result_.dropped[index];
-        const auto& finding = pair_findings_[index];
+        const auto finding = pair_findings_[index];
         ++dropped.count;
         if (!*dropped.says) dropped.says = finding.says;
-        if (alone && nearer(dropped, finding)) come_near(dropped, scheme, finding);
+        if (route.finding.failures + head.finding.failures == 0 && nearer(dropped, finding) &&
+            failures_of_pair(scheme) == 1) {
+            come_near(dropped, scheme, finding);
+        }
+        // A larger device of the same make only makes worse what declares so.
+        const bool worse = rules::rulebook()[index].info->larger == rules::Trend::worse;
+        if (index == first_moving_ && worse) blocked_[head.ladder] = head.rung;
     }
 
-    void keep(Sound& s, const JudgedHead& head, bool sure) {
+    void keep(const Sound& route_s, const JudgedRoute& route, const JudgedHead& head, double total,
+              std::size_t failures) {
+        Sound s = route_s;
+        s.total = total;
+        const PartFinding& least =
+            route.finding.headroom <= head.finding.headroom ? route.finding : head.finding;
+        s.headroom = least.headroom;
+        s.governed_by = least.governed_by;
         for (std::size_t i = 0; i < rule_count; ++i) {
             const Sees sees = rules::rulebook()[i].info->sees;
-            if (sees == Sees::run) continue;
-            if (sees == Sees::head) {
-                s.verdicts[i] = head.finding.verdicts[i];
-                continue;
-            }
+            if (sees == Sees::head) s.verdicts[i] = head.finding.verdicts[i];
+            if (sees != Sees::both) continue;
             const Verdict verdict = pair_findings_[i].verdict;
             s.verdicts[i] = verdict == Verdict::fails ? Verdict::not_known : verdict;
             count_headroom(pair_findings_[i], s.headroom, s.governed_by);
         }
+        const bool sure = failures + route.finding.failures + head.finding.failures == 0;
         add_to(sure ? sound_ : unsure_, s);
+        best_ = best_like(s);
     }
 
     /// Keeps the scheme unless one like it already found is shown rather.
     void add_to(Pool& pool, const Sound& s) {
         ++pool.count;
         const auto [best, fresh] = pool.best.emplace(combination(s), s);
-        const bool later = !fresh && surely_before(best->second, s);
+        const bool later = !fresh && surely_before(best->second, s.total, s.headroom);
         if (later && pool.front.beats(s.total, s.headroom, s.dependability)) return;
         if (!fresh && !later && comes_before(s, best->second, prefer_)) best->second = s;
         pool.front.add(s);
@@ -349,6 +378,8 @@ private:
     const Judge* judge_ = nullptr;
     HeadList heads_;
     PartJudgement part_;
+    const Sound* best_ = nullptr;  ///< sound, of the combination of the route in hand
+    const std::vector<std::size_t> on_both_ = rules_on_both();
     const std::size_t first_moving_ = first_that_moves();
     std::vector<std::size_t> blocked_;  ///< by ladder: the rung from which on all fall
     study::Figures<Silent> figures_;

@@ -164,9 +164,15 @@ void lie_of_leg(Settler& settler, const site::Leg& leg, const std::string& at, b
     if (may_lack_armour) {
         out.indoors = settler.settle(
             leg.indoors, {at + "/indoors", "the leg lies indoors, out of sun and wet", ""}, false);
-        out.concealed = settler.settle(
-            leg.concealed, {at + "/concealed", "cable hidden in a wall less than 50 mm deep", ""},
-            true);
+        // What is clipped to a surface or lies in trunking is in sight unless the survey says not.
+        const bool may_hide =
+            leg.method == LegMethod::in_conduit || leg.method == LegMethod::in_insulation;
+        out.concealed =
+            may_hide || leg.concealed != site::Answer::unknown
+                ? settler.settle(
+                      leg.concealed,
+                      {at + "/concealed", "cable hidden in a wall less than 50 mm deep", ""}, true)
+                : false;
     }
     if (leg.method == LegMethod::overhead) {
         out.height_least =

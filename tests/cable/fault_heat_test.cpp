@@ -5,6 +5,9 @@
 
 #include <gtest/gtest.h>
 
+#include <utility>
+#include <vector>
+
 namespace toft::cable {
 namespace {
 
@@ -25,13 +28,16 @@ TEST(FaultHeat, TwiceTheSectionWithstandsFourTimesTheEnergy) {
 
 TEST(FaultHeat, EveryTabulatedConstantFollowsFromItsTemperatures) {
     const auto& c = support::catalogue().cable_constants;
-    const std::pair<const tables::FaultHeat*, const tables::Material*> rows[] = {
-        {&c.live, &c.copper},
-        {&c.core, &c.copper},
-        {&c.armour, &c.steel},
+    std::vector<std::pair<const tables::FaultHeat*, const tables::Material*>> rows = {
         {&c.separate, &c.copper}};
+    for (const tables::Make& make : support::catalogue().makes) {
+        rows.push_back({&make.live, &c.material(make.metal)});
+        rows.push_back({&make.core, &c.material(make.metal)});
+        if (make.armoured) rows.push_back({&make.armour, &c.steel});
+    }
+    ASSERT_EQ(rows.size(), 1 + 2 * tables::families + 3);
     for (const auto& [heat, metal] : rows) {
-        const HeatConstant k = k_from_principles(metal->big_k.value, metal->beta.value,
+        const HeatConstant k = k_from_principles(metal->big_k.value, metal->beta.value.number(),
                                                  heat->initial.value, heat->final.value);
         EXPECT_NEAR(k.number() / heat->k.value.number(), 1, 0.011) << heat->k.value.number();
     }
@@ -46,7 +52,8 @@ TEST(FaultHeat, AConductorThatStartsHotterWithstandsLess) {
 
 TEST(FaultHeat, WritesWorkingThatHolds) {
     Recording ledger;
-    const auto k = ledger.table({"k", "constant"}, support::catalogue().cable_constants.armour.k);
+    const auto k = ledger.table({"k", "constant"},
+                                support::make(tables::Family::armoured_xlpe_copper).armour.k);
     const auto s = ledger.stated({"S", "section"}, square_millimetres(42), "scheme");
     withstand(ledger, name, k, s);
     EXPECT_EQ(ledger.lines().back().formula, "k² × S²");

@@ -10,10 +10,17 @@
 namespace toft::cable {
 namespace {
 
-LegFactors<Silent> factors(const Surroundings& at) {
+using tables::Family;
+using tables::ReferenceMethod;
+
+FactorTables tables_of(Family family) {
+    return {support::catalogue().cable_constants, support::make(family),
+            support::catalogue().limits.buried_cc};
+}
+
+LegFactors<Silent> factors(const Surroundings& at, Family family = Family::armoured_xlpe_copper) {
     Silent ledger;
-    return leg_factors(ledger, support::catalogue().cable_constants,
-                       support::catalogue().limits.buried_cc, at);
+    return leg_factors(ledger, tables_of(family), at);
 }
 
 Surroundings reference_air(Laying laying) {
@@ -33,7 +40,12 @@ Surroundings reference_ground(Laying laying) {
 
 Amperes rating(double section, const Surroundings& at) {
     Silent ledger;
-    return leg_rating(ledger, support::cable(2, section), factors(at), 1);
+    return leg_rating(ledger, support::cable(2, section).two, factors(at), 1);
+}
+
+double rating(const tables::Cable& cable, int loaded, const Surroundings& at) {
+    Silent ledger;
+    return leg_rating(ledger, cable.duty(loaded), factors(at, cable.family), 1).number();
 }
 
 TEST(Rating, AtReferenceConditionsIsTheTabulatedOne) {
@@ -90,11 +102,64 @@ TEST(Rating, OnlyTheInsulatedLegPaysForInsulation) {
     EXPECT_EQ(factors(at).ci, 1);
 }
 
+TEST(Rating, EachFamilyHasItsOwnMethodForALaying) {
+    const auto& flat = support::cable(Family::flat_twin_and_earth, 2, 2.5);
+    EXPECT_EQ(rating(flat, 2, reference_air(Laying::clipped)), 27);
+    EXPECT_EQ(rating(flat, 2, reference_air(Laying::tray)), 27);
+    EXPECT_EQ(rating(flat, 2, reference_air(Laying::conduit)), 23);
+    EXPECT_EQ(rating(flat, 2, reference_air(Laying::above_ceiling)), 17);
+    const auto& round = support::cable(Family::unarmoured_xlpe_copper, 5, 2.5);
+    EXPECT_EQ(rating(round, 3, reference_air(Laying::trunking)), 26);
+    EXPECT_EQ(rating(round, 3, reference_air(Laying::free_air)), 32);
+    EXPECT_EQ(rating(support::cable(5, 16), 3, reference_air(Laying::overhead)), 99);
+}
+
+TEST(Rating, WhereNoneIsTabulatedNothingMayBeCarried) {
+    for (const Laying laying : {Laying::direct, Laying::duct}) {
+        for (const Family family : {Family::flat_twin_and_earth, Family::unarmoured_pvc_copper,
+                                    Family::unarmoured_xlpe_copper}) {
+            EXPECT_FALSE(factors(reference_ground(laying), family).method);
+        }
+        const auto& flat = support::cable(Family::flat_twin_and_earth, 2, 16);
+        EXPECT_EQ(rating(flat, 2, reference_ground(laying)), 0);
+    }
+    EXPECT_EQ(rating(support::cable(2, 16), 2, reference_air(Laying::conduit)), 0);
+    EXPECT_EQ(rating(support::cable(2, 16), 2, reference_air(Laying::above_ceiling)), 0);
+    EXPECT_EQ(rating(support::cable(2, 16), 3, reference_air(Laying::clipped)), 0);
+}
+
+TEST(Rating, WhereHeatIsShutInTheEnclosedGroupingCounts) {
+    Surroundings at;
+    at.circuits = 2;
+    for (const Laying laying :
+         {Laying::conduit, Laying::trunking, Laying::insulated, Laying::above_ceiling}) {
+        at.laying = laying;
+        EXPECT_EQ(factors(at, Family::unarmoured_pvc_copper).cg, 0.8);
+    }
+    at.laying = Laying::clipped;
+    EXPECT_EQ(factors(at, Family::unarmoured_pvc_copper).cg, 0.85);
+}
+
+TEST(Rating, PvcIsHurtMoreByWarmSurroundings) {
+    Surroundings at = reference_air(Laying::clipped);
+    at.temperature = celsius(40);
+    EXPECT_EQ(factors(at, Family::flat_twin_and_earth).ca, 0.87);
+    EXPECT_EQ(factors(at, Family::unarmoured_xlpe_copper).ca, 0.91);
+}
+
+TEST(Rating, FlatCableInInsulationHasItsOwnMethodAndNoFactorOnTop) {
+    Surroundings at = reference_air(Laying::insulated);
+    at.in_insulation = metres(3);
+    EXPECT_EQ(factors(at, Family::flat_twin_and_earth).ci, 1);
+    EXPECT_EQ(factors(at, Family::flat_twin_and_earth).method, ReferenceMethod::m103);
+    EXPECT_EQ(rating(support::cable(Family::flat_twin_and_earth, 2, 6), 2, at), 23.5);
+    EXPECT_EQ(rating(support::cable(Family::unarmoured_pvc_copper, 3, 6), 2, at), 23);
+}
+
 Surroundings any_surroundings() {
     using support::number_between;
     Surroundings at;
-    at.laying = *rc::gen::element(Laying::clipped, Laying::tray, Laying::insulated, Laying::direct,
-                                  Laying::duct);
+    at.laying = static_cast<Laying>(*rc::gen::inRange<std::size_t>(0, tables::layings));
     at.temperature = celsius(number_between(0, 60));
     at.circuits = number_between(1, 9);
     at.thermal_resistivity = number_between(0.5, 3);
@@ -106,14 +171,14 @@ Surroundings any_surroundings() {
 
 RC_GTEST_PROP(Rating, WritesWorkingThatHoldsAndGivesTheSameFigure, ()) {
     const Surroundings at = any_surroundings();
-    const auto& cable = support::cable(3, 16);
+    const auto& cables = support::catalogue().cables;
+    const auto& cable = cables[*rc::gen::inRange<std::size_t>(0, cables.size())];
+    const auto& duty = cable.duty(*rc::gen::element(1, 3));
     Recording recording;
-    const auto recorded = leg_rating(recording, cable,
-                                     leg_factors(recording, support::catalogue().cable_constants,
-                                                 support::catalogue().limits.buried_cc, at),
-                                     at.leg);
+    const auto recorded =
+        leg_rating(recording, duty, leg_factors(recording, tables_of(cable.family), at), at.leg);
     Silent silent;
-    RC_ASSERT(recorded.value == leg_rating(silent, cable, factors(at), at.leg));
+    RC_ASSERT(recorded.value == leg_rating(silent, duty, factors(at, cable.family), at.leg));
     for (const std::string& wrong : support::wrong_lines(recording.lines())) RC_FAIL(wrong);
 }
 

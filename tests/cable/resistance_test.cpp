@@ -34,6 +34,7 @@ RC_GTEST_PROP(Resistance, AWarmerConductorNeverHasLess, ()) {
     const double colder = *rc::gen::inRange(-50, 300);
     const double warmer = colder + *rc::gen::inRange(0, 100);
     for (const auto* metal : {&support::catalogue().cable_constants.copper,
+                              &support::catalogue().cable_constants.aluminium,
                               &support::catalogue().cable_constants.steel}) {
         const double alpha = metal->alpha20.value.number();
         RC_ASSERT(rise_at(warmer, alpha) >= rise_at(colder, alpha));

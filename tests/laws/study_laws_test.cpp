@@ -72,7 +72,7 @@ RC_GTEST_PROP(Laws, ThickerCoresNeverRaiseDropOrLoopAndNeverLowerTheRating, ()) 
 RC_GTEST_PROP(Laws, AThickerSeparateConductorNeverRaisesTheLoop, ()) {
     Drawn thin = *support::any_drawn();
     thin.protective = *rc::gen::element(Protective::separate, Protective::armour_and_separate);
-    const std::size_t count = support::catalogue().conductors.size();
+    const std::size_t count = support::copper_conductors().size();
     thin.separate = *rc::gen::inRange<std::size_t>(0, count - 1);
     Drawn thick = thin;
     thick.separate = thin.separate + 1;
@@ -170,9 +170,9 @@ RC_GTEST_PROP(Laws, NoEarthFaultAlongTheRunHeatsTheArmourMoreThanTheFigureSays, 
     const Name name{"x", ""};
     auto energy = device::let_through(ledger, name, *scheme.device, current);
     if (scheme.rcd) energy = least(energy, squared(current) * scheme.rcd->longest.value);
+    const auto& make = tables::make_of(support::catalogue(), *scheme.cable);
     const auto stands =
-        cable::withstand(ledger, name, support::catalogue().cable_constants.armour.k.value,
-                         scheme.cable->armour_area.value);
+        cable::withstand(ledger, name, make.armour.k.value, scheme.cable->armour_area.value);
     RC_ASSERT(energy.number() <= figures.heat_path * stands.number() * (1 + 1e-6));
 }
 

@@ -55,6 +55,9 @@ TEST(Book, PricesStandBesideTheirRows) {
     };
     EXPECT_DOUBLE_EQ(cable(support::cable(2, 1.5)), 1.30);
     EXPECT_DOUBLE_EQ(cable(support::cable(3, 10)), 7.10);
+    EXPECT_DOUBLE_EQ(cable(support::cable(tables::Family::flat_twin_and_earth, 2, 2.5)), 1.05);
+    EXPECT_LT(cable(support::cable(tables::Family::armoured_xlpe_aluminium, 4, 95)),
+              cable(support::cable(4, 95)));
     EXPECT_DOUBLE_EQ(device(support::fuse(32)), 3.90);
     EXPECT_DOUBLE_EQ(device(support::breaker("B", 40, 6)), 6.80);
     EXPECT_DOUBLE_EQ(device(support::breaker("B", 50, 6)), 6.80 + 4.50);
@@ -63,6 +66,9 @@ TEST(Book, PricesStandBesideTheirRows) {
 
 TEST(Book, AMissingPriceIsAFaultThatNamesTheItem) {
     EXPECT_NE(refusal(changed("cable 3x10,", "cable 3x11,")).find("cable 3x10"), std::string::npos);
+    EXPECT_NE(refusal(changed("cable flat twin and earth 2x4,", "cable flat 2x4,"))
+                  .find("cable flat twin and earth 2x4"),
+              std::string::npos);
     EXPECT_NE(refusal(changed("fuse 32,", "fuse 33,")).find("fuse 32"), std::string::npos);
     EXPECT_NE(refusal(changed("labour hour,", "labour,")).find("labour hour"), std::string::npos);
     EXPECT_NE(refusal(changed("breaker C 10 kA,", "breaker C,")).find("breaker C 10 kA"),

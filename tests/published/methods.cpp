@@ -1,5 +1,7 @@
 #include "published/methods.h"
 
+#include "published/cable_methods.h"
+
 #include "base/root.h"
 #include "cable/drop.h"
 #include "cable/fault_heat.h"
@@ -26,6 +28,12 @@ const tables::CableConstants& constants() { return support::catalogue().cable_co
 
 const Name unnamed{"x", ""};
 
+/// The metal the case names, or null where the tables do not know it.
+const tables::Material* metal_of(const PublishedCase& c) {
+    const auto metal = tables::metal_of(c.word("metal"));
+    return metal ? &constants().material(*metal) : nullptr;
+}
+
 double hot(const PublishedCase& c, const std::string& name, const PerKelvin& alpha) {
     Silent ledger;
     const double rise =
@@ -36,10 +44,10 @@ double hot(const PublishedCase& c, const std::string& name, const PerKelvin& alp
 }
 
 Results conductor_resistance(const PublishedCase& c) {
-    const tables::Material& metal =
-        c.word("metal") == "copper" ? constants().copper : constants().steel;
-    const double r = hot(c, "r20", metal.alpha20.value);
-    return {{"r", r}, {"both", 2 * r}};
+    const tables::Material* metal = metal_of(c);
+    if (!metal) throw std::runtime_error("no metal " + c.word("metal"));
+    const double r = hot(c, "r20", metal->alpha20.value);
+    return {{"r", r}, {"both", 2 * r}, {"line.to.line", root(3.0) * r}};
 }
 
 Results earth_fault_loop(const PublishedCase& c) {
@@ -73,11 +81,9 @@ Results fault_current(const PublishedCase& c) {
 }
 
 Results fault_heat_constant(const PublishedCase& c) {
-    const tables::Material* known = c.word("metal") == "copper"  ? &constants().copper
-                                    : c.word("metal") == "steel" ? &constants().steel
-                                                                 : nullptr;
+    const tables::Material* known = metal_of(c);
     const double big_k = known ? known->big_k.value : c.number("K");
-    const double beta = known ? known->beta.value : c.number("beta");
+    const double beta = known ? known->beta.value.number() : c.number("beta");
     return {{"k", cable::k_from_principles(big_k, beta, celsius(c.number("t.initial")),
                                            celsius(c.number("t.final")))
                       .number()}};
@@ -127,6 +133,7 @@ Results equal_heat(const PublishedCase& c) {
 Results armour_as_copper(const PublishedCase& c) {
     const OhmsPerMetre wanted = support::conductor(c.number("copper")).r20.value;
     for (const tables::Cable& cable : support::catalogue().cables) {
+        if (cable.family != tables::Family::armoured_xlpe_copper) continue;
         if (cable.cores == static_cast<int>(c.number("cores")) &&
             cable.armour_r20.value <= wanted) {
             return {{"S", cable.section.number()}};
@@ -157,20 +164,28 @@ Results voltage_drop(const PublishedCase& c) {
 Results working_temperature(const PublishedCase& c) {
     Silent ledger;
     tables::Cable cable = support::cable(2, c.number("S", 50));
-    if (c.numbers.count("It")) cable.rating[0].value = amperes(c.number("It"));
     cable::Surroundings around;
     around.laying = c.numbers.count("soil") ? cable::Laying::direct : cable::Laying::clipped;
     around.temperature = celsius(c.number("t.reference", 30));
     around.thermal_resistivity = c.number("soil", 2.5);
     around.depth = metres(0.7);
-    const auto factors =
-        cable::leg_factors(ledger, constants(), support::catalogue().limits.buried_cc, around);
-    cable::DropInput<Silent> in;
-    in.ib = amperes(c.number("Ib"));
-    in.surroundings = celsius(c.number("t.around"));
-    in.length = metres(c.number("length", 1));
-    in.factors = &factors;
-    const auto leg = cable::leg_drop(ledger, constants(), cable, in);
+    const tables::Make& make = support::make(cable.family);
+    const auto factors = cable::leg_factors(
+        ledger, {constants(), make, support::catalogue().limits.buried_cc}, around);
+    if (c.numbers.count("It")) {
+        cable.two.rating[static_cast<std::size_t>(*factors.method)].value = amperes(c.number("It"));
+    }
+    const cable::DropInput<Silent> in{constants(),
+                                      make,
+                                      cable.two,
+                                      factors,
+                                      1,
+                                      amperes(c.number("Ib")),
+                                      0,
+                                      celsius(c.number("t.around")),
+                                      metres(c.number("length", 1)),
+                                      1};
+    const auto leg = cable::leg_drop(ledger, in);
     return {{"t", leg.conductor.number()},
             {"Cs", factors.cs},
             {"dU", network::line_drop(ledger, volts(230), in.ib, 1.0, leg.loop).number()}};
@@ -182,8 +197,10 @@ Results armour_loop(const PublishedCase& c) {
     Silent ledger;
     tables::Catalogue own;
     own.cable_constants = constants();
-    own.cable_constants.live.initial.value = celsius(c.number("t.line"));
-    own.cable_constants.armour.initial.value = celsius(c.number("t.armour"));
+    tables::Make& make = own.makes[static_cast<std::size_t>(tables::Family::armoured_xlpe_copper)];
+    make = support::make(tables::Family::armoured_xlpe_copper);
+    make.live.initial.value = celsius(c.number("t.line"));
+    make.armour.initial.value = celsius(c.number("t.armour"));
     own.cable_constants.armour_ac_factor.value = c.number("ac");
     own.cable_constants.armour_x.value = ohms_per_metre(c.number("x"));
     tables::Cable cable = support::cable(3, 16);
@@ -237,6 +254,11 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"main bonding", main_bonding},
         {"voltage drop", voltage_drop},
         {"working temperature", working_temperature},
+        {"tabulated impedance", tabulated_impedance},
+        {"rating of a leg", rating_of_leg},
+        {"ambient factor", ambient_factor},
+        {"armour of a cable", armour_of_cable},
+        {"flat cable", flat_cable},
         {"loop through the armour", armour_loop},
         {"limiting loop", limiting_loop},
         {"device", device},

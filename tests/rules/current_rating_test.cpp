@@ -17,6 +17,11 @@ study::RunScheme with(double section, double fuse) {
                            support::fuse(fuse));
 }
 
+/// Tabulated for the two-core cable, single phase.
+Amperes rated(double section, tables::ReferenceMethod method) {
+    return support::cable(2, section).two.rating[static_cast<std::size_t>(method)].value;
+}
+
 Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
     EXPECT_TRUE(support::recorded_alike("current-rating", job, scheme));
     return support::finding_of("current-rating", job, scheme);
@@ -32,7 +37,7 @@ site::Leg clipped() {
 TEST(CurrentRating, AtTheTablesConditionsTheTableItselfStands) {
     const site::Job job = support::job_with_legs({clipped()});
     const auto found = judged(job, with(2.5, 32));
-    EXPECT_DOUBLE_EQ(found.limit, support::cable(2, 2.5).rating[0].value.number());
+    EXPECT_DOUBLE_EQ(found.limit, rated(2.5, tables::ReferenceMethod::c).number());
     EXPECT_DOUBLE_EQ(found.value, 32);
 }
 
@@ -72,7 +77,7 @@ TEST(CurrentRating, BuriedCableGivesUpATenth) {
     job.ground.temperature = measured(celsius(20));
     job.ground.thermal_resistivity = measured(2.5);
     EXPECT_NEAR(judged(job, with(10, 32)).limit,
-                0.9 * support::cable(2, 10).rating[2].value.number(), 1e-9);
+                0.9 * rated(10, tables::ReferenceMethod::d).number(), 1e-9);
 }
 
 TEST(CurrentRating, SmallCableBehindALargeFuseFails) {

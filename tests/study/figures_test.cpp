@@ -99,7 +99,7 @@ TEST(Figures, TheLegThatLiesWorstGovernsTheRating) {
     Figures<Silent> figures;
     work_out(ledger, setting, scheme, Stage::rating, figures);
     EXPECT_EQ(figures.governing_leg, 2);
-    EXPECT_EQ(figures.iz, cable::leg_rating(ledger, *scheme.cable, setting.legs[1].factors, 2));
+    EXPECT_EQ(figures.iz, cable::leg_rating(ledger, scheme.cable->two, setting.legs[1].factors, 2));
 }
 
 TEST(Figures, TwoHalvesDropWhatTheWholeDrops) {

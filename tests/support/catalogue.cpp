@@ -29,11 +29,30 @@ const tables::Catalogue& catalogue() {
     return loaded;
 }
 
-const tables::Cable& cable(int cores, double section_mm2) {
+const tables::Cable& cable(tables::Family family, int cores, double section_mm2) {
     for (const tables::Cable& c : catalogue().cables) {
-        if (c.cores == cores && c.section == square_millimetres(section_mm2)) return c;
+        if (c.family == family && c.cores == cores &&
+            c.section == square_millimetres(section_mm2)) {
+            return c;
+        }
     }
     give_up("no such cable");
+}
+
+const tables::Cable& cable(int cores, double section_mm2) {
+    return cable(tables::Family::armoured_xlpe_copper, cores, section_mm2);
+}
+
+const tables::Make& make(tables::Family family) {
+    return catalogue().makes[static_cast<std::size_t>(family)];
+}
+
+std::vector<const tables::Conductor*> copper_conductors() {
+    std::vector<const tables::Conductor*> found;
+    for (const tables::Conductor& c : catalogue().conductors) {
+        if (c.metal == tables::Metal::copper) found.push_back(&c);
+    }
+    return found;
 }
 
 const tables::Conductor& conductor(double section_mm2) {

@@ -4,14 +4,24 @@
 #include "tables/catalogue.h"
 
 #include <string>
+#include <vector>
 
 namespace toft::support {
 
 /// The embedded catalogue. Ends the program with the faults when it does not load.
 const tables::Catalogue& catalogue();
 
-/// The armoured cable of that many cores and that section in mm2; must exist.
+/// The cable of that family, that many cores and that section in mm2; must exist.
+const tables::Cable& cable(tables::Family family, int cores, double section_mm2);
+
+/// The same for armoured XLPE copper.
 const tables::Cable& cable(int cores, double section_mm2);
+
+/// What all sizes of the family share.
+const tables::Make& make(tables::Family family);
+
+/// The plain copper conductors, thin to thick.
+std::vector<const tables::Conductor*> copper_conductors();
 
 /// The plain copper conductor of that section in mm2; must exist.
 const tables::Conductor& conductor(double section_mm2);

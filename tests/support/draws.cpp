@@ -44,7 +44,7 @@ Drawn draw() {
     d.cores = study::core_serves(d.protective) ? 3 : 2 + static_cast<int>(place_below(2));
     d.size = place_below(cables_of(d.cores).size());
     d.device = place_below(catalogue().devices.size());
-    d.separate = place_below(catalogue().conductors.size());
+    d.separate = place_below(copper_conductors().size());
     d.earthing = *rc::gen::element(study::BuildingEarthing::supply_earth,
                                    study::BuildingEarthing::shared_electrode,
                                    study::BuildingEarthing::own_electrode);
@@ -60,7 +60,8 @@ double number_between(double low, double high) {
 std::vector<const tables::Cable*> cables_of(int cores) {
     std::vector<const tables::Cable*> found;
     for (const tables::Cable& cable : catalogue().cables) {
-        if (cable.cores == cores) found.push_back(&cable);
+        const bool plain = cable.family == tables::Family::armoured_xlpe_copper;
+        if (plain && cable.cores == cores) found.push_back(&cable);
     }
     return found;
 }
@@ -89,7 +90,7 @@ study::RunScheme scheme_of(const Drawn& d) {
     const tables::Catalogue& all = catalogue();
     study::RunScheme s = scheme(*cables_of(d.cores)[d.size], d.protective, all.devices[d.device]);
     s.earthing = d.earthing;
-    if (study::separate_serves(d.protective)) s.separate = &all.conductors[d.separate];
+    if (study::separate_serves(d.protective)) s.first().separate = copper_conductors()[d.separate];
     if (d.earthing == study::BuildingEarthing::own_electrode) s.rcd = &all.run_rcds.front();
     return s;
 }

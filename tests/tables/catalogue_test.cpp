@@ -47,6 +47,7 @@ TEST(Catalogue, WhatWasPublishedWasSeen) {
 
 TEST(Catalogue, FindsConductorsAndRangesByName) {
     ASSERT_NE(find_conductor(support::catalogue(), square_millimetres(10)), nullptr);
+    EXPECT_EQ(find_conductor(support::catalogue(), square_millimetres(10))->metal, Metal::copper);
     EXPECT_EQ(find_conductor(support::catalogue(), square_millimetres(11)), nullptr);
     ASSERT_NE(find_open_range(support::catalogue(), "reach"), nullptr);
     EXPECT_EQ(find_open_range(support::catalogue(), "nonsense"), nullptr);
@@ -54,6 +55,9 @@ TEST(Catalogue, FindsConductorsAndRangesByName) {
 
 const char* const files[] = {"VERSION",
                              "sources.csv",
+                             "cable/family.csv",
+                             "cable/method.csv",
+                             "cable/size.csv",
                              "cable/conductor_resistance.csv",
                              "cable/conductor_reactance.csv",
                              "cable/armour_resistance.csv",

@@ -25,7 +25,7 @@ drawing::Scene curves(const Subject& s) {
 const std::vector<Picture>& pictures() {
     static const std::vector<Picture> all = {
         {"place", "house, run, outbuilding and cable to scale", place},
-        {"single-line", "the scheme as one line from the supply to the circuits", single_line},
+        {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
     };
     return all;

@@ -90,7 +90,7 @@ study::RunScheme scheme_of(const Drawn& d) {
     const tables::Catalogue& all = catalogue();
     study::RunScheme s = scheme(*cables_of(d.cores)[d.size], d.protective, all.devices[d.device]);
     s.earthing = d.earthing;
-    if (study::separate_serves(d.protective)) s.separate = copper_conductors()[d.separate];
+    if (study::separate_serves(d.protective)) s.first().separate = copper_conductors()[d.separate];
     if (d.earthing == study::BuildingEarthing::own_electrode) s.rcd = &all.run_rcds.front();
     return s;
 }

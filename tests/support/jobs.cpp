@@ -81,8 +81,8 @@ site::Job plain_job() { return job_with_legs({plain_leg(site::LegMethod::buried_
 study::RunScheme scheme(const tables::Cable& cable, study::Protective protective,
                         const tables::Device& device) {
     study::RunScheme s;
-    s.cable = &cable;
-    s.protective = protective;
+    s.first().cable = &cable;
+    s.first().protective = protective;
     s.device = &device;
     return s;
 }

@@ -34,7 +34,7 @@ std::string verdict_mark(Verdict verdict) {
 std::string heading(const char* text) { return fmt::format("\n{}\n", text); }
 
 std::string percent(double share) {
-    if (!std::isfinite(share)) return "no end";
+    if (!std::isfinite(share)) return share > 0 ? "no end" : "none";
     return fmt::format("{} %", fixed(100 * share, 0));
 }
 

@@ -50,6 +50,7 @@ rules::Finding<Silent> Judge::judge(std::size_t index, const study::RunScheme& s
 
 void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const {
     const auto& rules = rules::rulebook();
+    KinderFigures kinder;
     out.first_hard = rule_count;
     out.failures = 0;
     out.figures.done = study::Stage::none;
@@ -59,13 +60,20 @@ void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJud
         out.findings[i] = judge(i, scheme, out.figures);
         if (out.findings[i].verdict != Verdict::fails) continue;
         ++out.failures;
-        if (out.first_hard == rule_count && !may_meet(i, scheme)) out.first_hard = i;
+        if (out.first_hard == rule_count && !may_meet(i, scheme, kinder)) out.first_hard = i;
     }
 }
 
-bool Judge::may_meet(std::size_t index, const study::RunScheme& scheme) const {
-    for (const auto& kinder : kinder_) {
-        if (judge_one(kinder, scheme, index) != Verdict::fails) return true;
+bool Judge::may_meet(std::size_t index, const study::RunScheme& scheme, KinderFigures& kept) const {
+    Silent silent;
+    const rules::Rule& rule = rules::rulebook()[index];
+    kept.resize(kinder_.size());
+    for (std::size_t k = 0; k < kinder_.size(); ++k) {
+        study::Figures<Silent>& figures = kept[k];
+        if (figures.done > study::Stage::current) figures.done = study::Stage::current;
+        study::work_out(silent, kinder_[k], scheme, rule.info->needs, figures);
+        const rules::Case<Silent> at{kinder_[k], scheme, figures};
+        if (rule.judge(silent, at).verdict != Verdict::fails) return true;
     }
     return false;
 }

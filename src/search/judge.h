@@ -29,8 +29,13 @@ public:
     rules::Finding<Silent> judge(std::size_t index, const study::RunScheme& scheme,
                                  study::Figures<Silent>& figures) const;
 
-    /// Whether rule `index`, which fails at the worse end, is met at some kinder end.
-    bool may_meet(std::size_t index, const study::RunScheme& scheme) const;
+    /// Figures of one route at the kinder ends, kept from head to head.
+    using KinderFigures = std::vector<study::Figures<Silent>>;
+
+    /// Whether rule `index`, which fails at the worse end, is met at some kinder end. `kept` holds
+    /// figures of the same route from earlier calls, or is empty; figures that hang on the head are
+    /// worked out anew.
+    bool may_meet(std::size_t index, const study::RunScheme& scheme, KinderFigures& kept) const;
 
     /// Facts on which `scheme` hangs, given the rules that are not known.
     std::vector<std::string> hangs_on(const study::RunScheme& scheme,

@@ -100,6 +100,7 @@ private:
         }
         Sound s = promised(route);
         worked_out_ = false;
+        kinder_figures_.clear();
         if (route.finding.failures == 0) look_at_near_misses(s.scheme);
         blocked_.assign(heads_.ladders(), std::numeric_limits<std::size_t>::max());
         best_ = best_like(s);
@@ -160,7 +161,7 @@ private:
             if (!nearer(dropped, head->miss)) continue;
             RunScheme scheme = route;
             take(scheme, head->head);
-            if (failures_of_pair(scheme) == 0) come_near(dropped, scheme, head->miss);
+            if (fits(scheme)) come_near(dropped, scheme, head->miss);
         }
     }
 
@@ -175,7 +176,7 @@ private:
         for (const JudgedHead* head : heads_.live()) {
             if (head->finding.failures > 0) continue;
             take(scheme, head->head);
-            if (failures_of_pair(scheme) > 0) continue;
+            if (!fits(scheme)) continue;
             come_near(dropped, scheme, finding);
             return;
         }
@@ -201,13 +202,14 @@ private:
         figures_.done = study::Stage::current;
     }
 
-    std::size_t failures_of_pair(const RunScheme& scheme) {
+    /// Whether route and head together fail no rule but `but`.
+    bool fits(const RunScheme& scheme, std::size_t but = rule_count) {
         begin_pair(scheme);
-        std::size_t failures = 0;
         for (const std::size_t i : on_both_) {
-            failures += judge_->judge(i, scheme, figures_).verdict == Verdict::fails;
+            if (i != but && judge_->judge(i, scheme, figures_).verdict == Verdict::fails)
+                return false;
         }
-        return failures;
+        return true;
     }
 
     /// Judges the pair rule by rule; `s` comes with what its route is known for.
@@ -220,7 +222,8 @@ private:
             const auto& finding = pair_findings_[i] = judge_->judge(i, s.scheme, figures_);
             if (finding.verdict == Verdict::fails) {
                 ++failures;
-                if (!judge_->may_meet(i, s.scheme)) return fall_to(i, s.scheme, route, head);
+                if (!judge_->may_meet(i, s.scheme, kinder_figures_))
+                    return fall_to(i, s.scheme, route, head);
             }
             if (!finding.limited || !finding.rule->graded) continue;
             promise.headroom = std::min(promise.headroom, 1 - finding.use);
@@ -240,7 +243,7 @@ private:
         ++dropped.count;
         if (!*dropped.says) dropped.says = finding.says;
         if (route.finding.failures + head.finding.failures == 0 && nearer(dropped, finding) &&
-            failures_of_pair(scheme) == 1) {
+            fits(scheme, index)) {
             come_near(dropped, scheme, finding);
         }
         // A larger device of the same make only makes worse what declares so.
@@ -383,6 +386,7 @@ private:
     const std::size_t first_moving_ = first_that_moves();
     std::vector<std::size_t> blocked_;  ///< by ladder: the rung from which on all fall
     study::Figures<Silent> figures_;
+    Judge::KinderFigures kinder_figures_;
     bool worked_out_ = false;  ///< figures_ are those of the route in hand
     std::array<rules::Finding<Silent>, rule_count> pair_findings_;
     Pool sound_;

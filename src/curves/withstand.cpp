@@ -76,9 +76,10 @@ bool off_paper(double energy) {
            std::sqrt(energy / least_seconds) <= least_amperes;
 }
 
-/// The names along the line, the first line's near its head, the next one's farther down, and so on
-/// in turns, so that names of lines close together keep apart.
-Text names_along(const Withstand& line, std::pair<Point, Point> ends, bool farther_down) {
+/// The names along the line, so that those of lines close together keep apart: the weakest line's
+/// on its left, the others' on their right, by turns near the head and farther down.
+Text names_along(const Withstand& line, std::pair<Point, Point> ends, int number) {
+    const bool farther_down = number > 0 && number % 2 == 0;
     const Point way = unit(ends.second - ends.first);
     const double room = distance(ends.first, ends.second);
     const double wide = text_width(line.names, letters);
@@ -89,8 +90,8 @@ Text names_along(const Withstand& line, std::pair<Point, Point> ends, bool farth
     }
     style.turn = std::atan2(way.y, way.x) * 180 / std::numbers::pi;
     const double start = farther_down ? std::min(0.35 * room, room - wide - 8) : 8;
-    const Point above = quarter_turned(way) * -5.0;
-    return text(ends.first + way * start + above, line.names, style);
+    const Point aside = quarter_turned(way) * (number == 0 ? 13.0 : -5.0);
+    return text(ends.first + way * start + aside, line.names, style);
 }
 
 }  // namespace
@@ -116,7 +117,7 @@ std::vector<Withstand> withstands(const tables::Catalogue& catalogue,
 Items withstand_lines(const LogPaper& paper, const std::vector<Withstand>& lines) {
     Items items;
     Items names;
-    bool farther_down = false;
+    int number = 0;
     for (const Withstand& line : lines) {
         if (off_paper(line.energy)) continue;
         const auto ends = ends_of(paper, line.energy);
@@ -126,8 +127,8 @@ Items withstand_lines(const LogPaper& paper, const std::vector<Withstand>& lines
                   "",
                   "withstand",
                   line.names});
-        names.emplace_back(names_along(line, ends, farther_down));
-        farther_down = !farther_down;
+        names.emplace_back(names_along(line, ends, number));
+        ++number;
     }
     append(items, std::move(names));
     return items;

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace toft::curves {
 namespace {
 
@@ -44,6 +46,46 @@ TEST(Curves, NoWordsCoverOthersOnAnyExample) {
             EXPECT_EQ(drawing::to_svg(scene).find("is missing"), std::string::npos);
         }
     }
+}
+
+/// Points through the middle of a slanting text, close together.
+std::vector<drawing::Point> through(const drawing::Text& text) {
+    std::vector<drawing::Point> points;
+    const double wide = drawing::text_width(text.spans, text.style);
+    for (double along = 0; along <= wide; along += 3) {
+        const drawing::Point middle{along, -0.35 * text.style.size};
+        points.push_back(text.at + drawing::turned(middle, text.style.turn));
+    }
+    return points;
+}
+
+double nearest_points(const drawing::Text& a, const drawing::Text& b) {
+    double nearest = 1e9;
+    for (const drawing::Point p : through(a)) {
+        for (const drawing::Point q : through(b)) {
+            nearest = std::min(nearest, drawing::distance(p, q));
+        }
+    }
+    return nearest;
+}
+
+TEST(Curves, NamesOfSlantingLinesKeepApart) {
+    int pairs = 0;
+    for (const std::string& name : support::example_names()) {
+        const picture::Example& one = picture::example(name);
+        for (std::size_t i = 0; i < one.answer.schemes.size(); ++i) {
+            std::vector<drawing::Text> slanting;
+            for (const drawing::Text& text : picture::texts_in(drawn(one, i).items)) {
+                if (text.style.turn == 0) continue;
+                for (const drawing::Text& other : slanting) {
+                    EXPECT_GT(nearest_points(text, other), 10) << name << " " << i;
+                    ++pairs;
+                }
+                slanting.push_back(text);
+            }
+        }
+    }
+    EXPECT_GT(pairs, 20);
 }
 
 TEST(Curves, SameInputSameBytes) {

@@ -51,9 +51,13 @@ std::string short_device(const DeviceAnswer& d) {
     return fmt::format("type {} {} {} kA", d.curve, d.kind, breaking);
 }
 
-std::string place_words(const std::string& fed_from) {
-    if (fed_from == "tails") return "in a box of its own on the tails";
-    if (fed_from == "new board") return "in a new small board on the tails";
+std::string place_words(const RunAnswer& run) {
+    const std::string& fed_from = run.fed_from;
+    if (fed_from == "tails") {
+        return run.device.curve.empty() ? "in a switch-fuse on the tails, behind an isolator"
+                                        : "in a box of its own on the tails, behind an isolator";
+    }
+    if (fed_from == "new board") return "in a new small board on the tails, behind an isolator";
     return "in a spare way of the house's board";
 }
 
@@ -131,7 +135,7 @@ std::string sentence_of(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     std::string text =
         fmt::format("Feed it {}with {} from {} {}", run.phases == 3 ? "on three phases " : "",
-                    all_cables(run), device_words(run), place_words(run.fed_from));
+                    all_cables(run), device_words(run), place_words(run));
     if (run.rcd && run.rcd->delayed) {
         text +=
             fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));

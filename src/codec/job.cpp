@@ -1,5 +1,6 @@
 #include "codec/job.h"
 
+#include "codec/job_offer.h"
 #include "codec/job_parts.h"
 #include "site/validate.h"
 
@@ -76,6 +77,7 @@ Outcome<site::Job> read_job(std::string_view text, const tables::Catalogue& cata
     Reader reader(*document, "", faults);
     site::Job job = read_whole(reader, catalogue);
     add_cross_faults(job, faults);
+    if (faults.empty()) faults = nothing_on_offer(job, catalogue);
     if (!faults.empty()) return failed(std::move(faults));
     return job;
 }

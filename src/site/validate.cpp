@@ -95,14 +95,22 @@ private:
             fault("phases", at + "/phases", "the supply has one phase: the run cannot take three",
                   "", {"1"});
         }
-        const int least = run.phases.value_or(1) == 3 ? 4 : 2;
+        const bool one = run.phases.value_or(job_.intake.phases) == 1;
         for (std::size_t i = 0; i < run.legs.size(); ++i) {
-            const auto& cores = run.legs[i].cores;
-            if (!cores || *cores >= least) continue;
-            fault("phases", fmt::format("{}/legs/{}/cores", at, i),
-                  fmt::format("three lines and the neutral need four cores; this cable has {}",
-                              *cores),
-                  "", {"4", "5"});
+            const int cores = run.legs[i].cores.value_or(one ? 2 : 4);
+            const std::string where = fmt::format("{}/legs/{}/cores", at, i);
+            if (run.phases == 3 && cores < 4) {
+                fault("phases", where,
+                      fmt::format("three lines and the neutral need four cores; this cable has {}",
+                                  cores),
+                      "", {"4", "5"});
+            } else if (one && cores > 3) {
+                fault("phases", where,
+                      fmt::format("one line, neutral and a protective core are three; this cable "
+                                  "has {}",
+                                  cores),
+                      "", {"2", "3"});
+            }
         }
         const Building* b = find_building(job_, run.to);
         if (!b) return;

@@ -29,7 +29,7 @@ const answer::RcdAnswer* rcd_for(const std::string& name,
 }
 
 Note way_note(const Way& way) {
-    Note note{way.name};
+    Note note{way.name + (way.phases == 3 ? ", three-phase" : "")};
     const std::string rating = way.device ? rating_words(way.device->standard, way.device->curve,
                                                          way.device->rating.number())
                                           : "overcurrent rating: chosen with the circuit";
@@ -80,7 +80,7 @@ std::vector<Way> ways_of(const picture::Stage& stage) {
     std::vector<Way> ways;
     for (const site::Circuit& circuit : stage.far->circuits) {
         ways.push_back({circuit.name, circuit.device ? &*circuit.device : nullptr,
-                        rcd_for(circuit.name, rcds), &circuit.load_w});
+                        rcd_for(circuit.name, rcds), &circuit.load_w, circuit.phases});
     }
     for (const answer::RcdAnswer& rcd : rcds) {
         for (const std::string& name : rcd.covers) {

@@ -13,6 +13,7 @@ struct Way {
     const site::NamedDevice* device = nullptr;  ///< as stated; null when nobody chose one yet
     const answer::RcdAnswer* rcd = nullptr;     ///< null for none
     const site::Fact<double>* load_w = nullptr;
+    int phases = 1;
 };
 
 /// The ways: each circuit of the survey, and any that only the scheme names ("every circuit").

@@ -19,7 +19,8 @@ std::string source_words(const picture::Stage& stage) {
     if (earthing == "own electrode") return "earthed by its own electrode, not by the house";
     const std::string whose =
         earthing == "shared electrode" ? "the house's electrode" : "the house's earth";
-    return "on " + whose + ", by the run's " + stage.scheme->run.protective_conductor;
+    return "on " + whose + ", by the run's " +
+           stage.scheme->run.stretches.back().protective_conductor;
 }
 
 std::string unbonded_words(const picture::Part& part) {

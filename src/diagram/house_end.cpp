@@ -2,6 +2,7 @@
 
 #include "diagram/run_figures.h"
 #include "diagram/wording.h"
+#include "picture/device_words.h"
 #include "symbol/board.h"
 #include "symbol/contact.h"
 #include "symbol/fuse.h"
@@ -45,9 +46,36 @@ Note house_board_note(const site::HouseBoard& board) {
     return note;
 }
 
+/// "circuit breaker, new", "rewirable fuse, new", "RCBO, new".
+std::string head_words(const answer::DeviceAnswer& device) {
+    if (picture::opens_on_residual(device)) return "RCBO, new";
+    if (device.curve.empty()) return (device.kind.empty() ? "fuse" : device.kind) + ", new";
+    const bool moulded = device.kind.rfind("moulded", 0) == 0;
+    return moulded ? "moulded-case circuit breaker, new" : "circuit breaker, new";
+}
+
 Note device_note(const answer::RunAnswer& run, const std::string& head) {
     const answer::DeviceAnswer& d = run.device;
-    return {head, {rating_words(d.standard, d.curve, d.rating_a)}, near_figures(run)};
+    std::string rating = rating_words(d.standard, d.curve, d.rating_a);
+    if (run.phases == 3) rating = d.curve.empty() ? "three, " + rating : rating + ", three-pole";
+    Note note{head, {rating}, near_figures(run)};
+    if (run.rcd && picture::opens_on_residual(d)) {
+        note.lines.push_back("residual current " + residual_words(*run.rcd));
+        note.lines.push_back("guards the whole run");
+    }
+    return note;
+}
+
+/// The overcurrent device at the head, with its residual part where it has one.
+void draw_device(const answer::RunAnswer& run, const std::string& where, Ladder& ladder) {
+    const Note note = device_note(run, head_words(run.device) + where);
+    if (picture::opens_on_residual(run.device)) {
+        ladder.device(note, residual_length, residual_breaker);
+    } else if (run.device.curve.empty()) {
+        ladder.device(note, fuse_length, fuse);
+    } else {
+        ladder.device(note, contact_length, circuit_breaker);
+    }
 }
 
 void draw_spare_way(const picture::Stage& stage, Ladder& ladder) {
@@ -57,13 +85,7 @@ void draw_spare_way(const picture::Stage& stage, Ladder& ladder) {
     residual_in_front(board, ladder);
     bar_with_others({"", {"the house's other ways"}}, ladder);
     ladder.use(pen_new());
-    const answer::RunAnswer& run = stage.scheme->run;
-    if (run.device.curve.empty()) {
-        ladder.device(device_note(run, "fuse, new, in a spare way"), fuse_length, fuse);
-    } else {
-        ladder.device(device_note(run, "circuit breaker, new, in a spare way"), contact_length,
-                      circuit_breaker);
-    }
+    draw_device(stage.scheme->run, ", in a spare way", ladder);
     enclose(top, ladder);
 }
 
@@ -83,12 +105,17 @@ void divide_tails(Ladder& ladder) {
     ladder.draw({Group{joint(at, pen_new()), {}, "", "connector-block", "connector blocks"}});
 }
 
-void draw_switch_fuse(const answer::RunAnswer& run, Ladder& ladder) {
+/// A box of its own on the tails: a switch-fuse, or another device alone.
+void draw_box_on_tails(const answer::RunAnswer& run, Ladder& ladder) {
     divide_tails(ladder);
     ladder.skip(4);
     ladder.live(ladder.y() - 4, ladder.y());
     const double top = ladder.y();
-    ladder.device(device_note(run, "switch-fuse, new"), switch_fuse_length, switch_fuse);
+    if (run.device.curve.empty()) {
+        ladder.device(device_note(run, "switch-fuse, new"), switch_fuse_length, switch_fuse);
+    } else {
+        draw_device(run, ", in a box of its own", ladder);
+    }
     enclose(top, ladder);
 }
 
@@ -99,9 +126,7 @@ void draw_new_board(const answer::RunAnswer& run, Ladder& ladder) {
     const double top = ladder.y();
     ladder.device({"new small board: main switch", {"isolates the run"}}, contact_length,
                   switch_disconnector);
-    const bool is_fuse = run.device.curve.empty();
-    ladder.device(device_note(run, is_fuse ? "fuse, new" : "circuit breaker, new"),
-                  is_fuse ? fuse_length : contact_length, is_fuse ? fuse : circuit_breaker);
+    draw_device(run, "", ladder);
     enclose(top, ladder);
 }
 
@@ -112,13 +137,13 @@ void draw_house_end(const picture::Stage& stage, Ladder& ladder) {
     ladder.use(pen_existing());
     ladder.live(ladder.y() - 1, ladder.y());
     if (run.fed_from == "tails") {
-        draw_switch_fuse(run, ladder);
+        draw_box_on_tails(run, ladder);
     } else if (run.fed_from == "new board") {
         draw_new_board(run, ladder);
     } else {
         draw_spare_way(stage, ladder);
     }
-    if (!run.rcd) return;
+    if (!run.rcd || picture::opens_on_residual(run.device)) return;
     ladder.device(
         {"residual current device (RCD), new", {residual_words(*run.rcd), "guards the whole run"}},
         residual_length, residual_switch);

@@ -8,10 +8,8 @@
 namespace toft::diagram {
 
 /// Draws the run. The protective conductor of the outbuilding goes on from the far end when the
-/// run carries it there. The scheme's figures stand beside the first stretch and the far end.
+/// run carries it there. The figures of the whole run stand beside its one
+/// cable, or where the cable changes beside the near end; those of the loop at the far end.
 void draw_run(const RunLine& run, const answer::SchemeAnswer& scheme, Ladder& ladder);
-
-/// True when the run brings the house's earth to the outbuilding.
-bool brings_earth(const RunLine& run);
 
 }  // namespace toft::diagram

@@ -11,8 +11,9 @@ namespace toft::diagram {
 /// At the device: rating, breaking capacity, the fault currents it may meet.
 std::vector<Figure> near_figures(const answer::RunAnswer& run);
 
-/// Along the cable: load current, rating as laid, voltage drop, resistance of the loop.
-std::vector<Figure> cable_figures(const answer::FigureAnswers& figures);
+/// Along the cable: load current, rating as laid, voltage drop, resistance of the loop. For a
+/// `whole_run` of several cables its length too, and which leg's rating is the least.
+std::vector<Figure> cable_figures(const answer::FigureAnswers& figures, bool whole_run = false);
 
 /// At the cable's far end: loop impedance and what it is judged by. Where the building has its own
 /// electrode it is the loop of a fault to the run's armour.

@@ -21,7 +21,7 @@ void draw_scheme(const picture::Stage& stage, Ladder& ladder) {
     draw_zone("the run", ladder);
     draw_run(run, *stage.scheme, ladder);
     draw_zone(picture::name_or(stage.far->name, stage.far->id), ladder);
-    draw_far_earth(stage, brings_earth(run), ladder);
+    draw_far_earth(stage, !run.earth_stops, ladder);
     draw_far_board(stage, ladder);
 }
 

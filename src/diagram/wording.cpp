@@ -19,7 +19,9 @@ std::string range_words(const answer::FaultRange& range) {
 
 std::string rating_words(const std::string& standard, const std::string& curve, double rating_a) {
     const std::string rating = significant(rating_a, 6);
-    if (curve.empty()) return fmt::format("{} A {}", rating, standard);
+    // The trip of a moulded-case breaker is set, not a letter.
+    if (curve.empty() || standard == "BS EN 60947-2")
+        return fmt::format("{} A {}", rating, standard);
     return fmt::format("{} A type {} {}", rating, curve, standard);
 }
 
@@ -30,6 +32,11 @@ std::string residual_words(const answer::RcdAnswer& rcd) {
 
 std::string leg_words(const site::Leg& leg) {
     std::string words = picture::length_words(leg.length) + " " + site::word(leg.method);
+    if (leg.method == site::LegMethod::overhead) {
+        if (leg.surface) words += " over " + site::word(*leg.surface);
+        if (!leg.height.known) return words + ", height not known";
+        return words + ", " + picture::length_words(leg.height) + " high";
+    }
     if (!site::buried(leg.method)) return words;
     if (leg.surface) words += " under " + site::word(*leg.surface);
     if (!leg.depth.known) return words + ", depth not known";

@@ -1,11 +1,15 @@
 #include "picture/cable_section.h"
 
+#include "base/text.h"
 #include "drawing/conductor_colours.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
+#include "picture/cable_words.h"
+#include "picture/core_section.h"
 #include "picture/ink.h"
 #include "picture/words.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -16,44 +20,23 @@ namespace {
 constexpr double letters = 11;
 constexpr double outer = 68;  // of the sheath
 constexpr double wires = 56;  // of the circle the armour's wires lie on
-constexpr double core = 19;   // of a core with its insulation
-constexpr double copper = 11;
+constexpr double flat_half_wide = 70;
+constexpr double flat_half_high = 31;
+constexpr double pair_shift = 22;  // of the second cable behind the first
 
 Point around_centre(Point centre, double radius, double degrees) {
     return centre + turned({radius, 0}, degrees);
 }
 
-/// A ring of two colours in turns, edged so that it reads without colour.
-Items banded_ring(Point centre, double radius, double thick) {
-    Items items;
-    const double turn = 2 * std::numbers::pi * radius / 12;
-    items.emplace_back(Circle{centre, radius, stroked(palette::ink, thick + 1.4)});
-    items.emplace_back(Circle{centre, radius, stroked(conductor::yellow, thick)});
-    items.emplace_back(Circle{centre, radius, dashed(conductor::green, thick, {turn, turn})});
-    return items;
-}
-
-/// Copper strands: seven small circles.
-Items strands(Point centre, double radius) {
-    Items items;
-    Style one = stroked(palette::ink, weight::hair);
-    one.fill = palette::wash;
-    items.emplace_back(Circle{centre, radius, filled(palette::paper)});
-    const double r = radius / 3;
-    items.emplace_back(Circle{centre, r, one});
-    for (int i = 0; i < 6; ++i) {
-        items.emplace_back(Circle{around_centre(centre, 2 * r, 60 * i), r, one});
-    }
-    return items;
+Style sheathed(Colour colour) {
+    Style style = stroked(palette::ink, weight::thin);
+    style.fill = colour;
+    return style;
 }
 
 Items armour(Point centre) {
     Items items;
-    Style sheath = stroked(palette::ink, weight::thin);
-    sheath.fill = palette::graphite;
-    items.emplace_back(Circle{centre, outer, sheath});
-    Style bedding = stroked(palette::ink, weight::thin);
-    bedding.fill = palette::stone;
+    items.emplace_back(Circle{centre, outer, sheathed(palette::graphite)});
     items.emplace_back(Circle{centre, wires + 5, filled(palette::paper)});
     constexpr int count = 36;
     Style wire = stroked(palette::ink, weight::hair);
@@ -62,53 +45,75 @@ Items armour(Point centre) {
     for (int i = 0; i < count; ++i) {
         items.emplace_back(Circle{around_centre(centre, wires, 360.0 * i / count), r, wire});
     }
-    items.emplace_back(Circle{centre, wires - 5, bedding});
+    items.emplace_back(Circle{centre, wires - 5, sheathed(palette::stone)});
     return items;
 }
 
-Items core_items(const answer::CoreAnswer& one, Point centre) {
-    Items items;
-    const std::optional<Colour> colour = core_colour(one.colour);
-    Style insulation = stroked(palette::ink, weight::thin);
-    insulation.fill = colour ? *colour : palette::paper;
-    items.emplace_back(Circle{centre, core, insulation});
-    append(items, strands(centre, copper));
-    if (one.sleeve == "green-yellow") {
-        append(items, banded_ring(centre, core + 2.2, 4));
-    } else if (const auto sleeve = core_colour(one.sleeve); sleeve) {
-        items.emplace_back(Circle{centre, core + 2.2, stroked(palette::ink, 5.4)});
-        items.emplace_back(Circle{centre, core + 2.2, stroked(*sleeve, 4)});
-    }
-    return items;
+Items round_sheath(Point centre) {
+    return {Circle{centre, wires + 3, sheathed(palette::graphite)},
+            Circle{centre, wires - 5, sheathed(palette::stone)}};
 }
 
-std::string core_words(const answer::CoreAnswer& one) {
-    std::string words = one.colour;
-    if (one.sleeve == "green-yellow") {
-        words += ", sleeved green-and-yellow";
-    } else if (!one.sleeve.empty()) {
-        words += ", sleeved " + one.sleeve;
-    }
-    return words;
+Items flat_sheath(Point centre) {
+    const Box box{centre.x - flat_half_wide, centre.y - flat_half_high, centre.x + flat_half_wide,
+                  centre.y + flat_half_high};
+    return {Rect{box, sheathed(palette::faint), flat_half_high}};
 }
 
-std::string armour_words(const answer::RunAnswer& run) {
-    const bool serves = run.protective_conductor.find("armour") != std::string::npos;
-    if (!run.armour_far) return "earthed at the house only";
-    return serves ? "serves as protective conductor" : "earthed at both ends";
+Group sheath_items(const answer::CableAnswer& cable, Point centre) {
+    switch (build_of(cable)) {
+        case Build::armoured:
+            return {armour(centre), {}, "", "armour", "sheath and armour"};
+        case Build::round:
+            return {round_sheath(centre), {}, "", "sheath", "sheath without armour"};
+        case Build::flat:
+            break;
+    }
+    return {flat_sheath(centre), {}, "", "flat-sheath", "flat sheath"};
+}
+
+/// The edge of the second cable of a pair.
+Items behind(const answer::CableAnswer& cable, Point centre) {
+    if (build_of(cable) == Build::flat) return flat_sheath(centre);
+    const double radius = cable.armoured ? outer : wires + 3;
+    return {Circle{centre, radius, sheathed(palette::stone)}};
+}
+
+struct CorePlace {
+    Point at;
+    double radius;  ///< of the core with its insulation
+};
+
+/// Where core `i` lies: in a flat cable the bare one between the others, else around the centre.
+CorePlace core_place(const answer::CableAnswer& cable, int i, Point centre) {
+    const auto count = static_cast<int>(cable.core_list.size());
+    if (build_of(cable) == Build::flat) {
+        const answer::CoreAnswer& one = cable.core_list[static_cast<std::size_t>(i)];
+        if (one.use == "protective") return {centre, 9};
+        return {centre + Point{one.use == "neutral" ? 39.0 : -39.0, 0}, 20};
+    }
+    if (count == 2) return {around_centre(centre, 24, -60 + 180 * i), 19};
+    const double turn = -75 + 360.0 / std::max(1, count) * i;
+    if (count <= 4) return {around_centre(centre, count == 1 ? 0 : 28, turn), 19};
+    return {around_centre(centre, 31, turn), 16.5};
+}
+
+std::string armour_words(const answer::CableAnswer& cable) {
+    if (!cable.armour_far) return "earthed at its near end only";
+    return armour_serves(cable) ? "serves as protective conductor" : "earthed at both ends";
 }
 
 struct Named {
     Point at;
     std::string what;  ///< bold
     std::string words;
-    const char* kind;
 };
 
 /// Names in a column at `left`, each with a leader to its thing; in the order of height.
 Items name_column(const std::vector<Named>& named, const Box& column) {
     Items items;
-    const double step = column.height() / static_cast<double>(named.size());
+    const double step =
+        column.height() / static_cast<double>(std::max<std::size_t>(1, named.size()));
     for (std::size_t i = 0; i < named.size(); ++i) {
         const double y = column.top + (static_cast<double>(i) + 0.5) * step;
         const Box words{column.left - 5, y - 9, column.left, y + 9};
@@ -124,44 +129,72 @@ Items name_column(const std::vector<Named>& named, const Box& column) {
     return items;
 }
 
-}  // namespace
-
-std::optional<Colour> core_colour(const std::string& word) {
-    if (word == "brown") return conductor::brown;
-    if (word == "blue") return conductor::blue;
-    if (word == "grey") return conductor::grey;
-    if (word == "black") return conductor::black;
-    return std::nullopt;
-}
-
-Items cable_section(const answer::RunAnswer& run, const Box& box) {
-    Items items;
-    const Point centre{box.left + outer + 2, box.centre().y};
-    items.emplace_back(Group{armour(centre), {}, "", "armour", "sheath and armour"});
+/// The cores, and a name for each.
+std::vector<Named> draw_cores(const answer::CableAnswer& cable, Point centre, Items& items) {
     std::vector<Named> named;
-    const auto count = static_cast<int>(run.core_list.size());
-    for (int i = 0; i < count; ++i) {
-        const answer::CoreAnswer& one = run.core_list[static_cast<std::size_t>(i)];
-        const double turn = count == 2 ? -60 + 180 * i : -75 + 360.0 / std::max(1, count) * i;
-        const Point at = around_centre(centre, count == 1 ? 0 : count == 2 ? 24 : 28, turn);
-        items.emplace_back(
-            Group{core_items(one, at), {}, "", "core core-" + one.colour, core_words(one)});
-        named.push_back({at + Point{9, 0}, one.use + " " + mm2(run.live_mm2), core_words(one), ""});
+    const std::string metal = aluminium(cable) ? ", aluminium" : "";
+    for (int i = 0; i < static_cast<int>(cable.core_list.size()); ++i) {
+        const answer::CoreAnswer& one = cable.core_list[static_cast<std::size_t>(i)];
+        const CorePlace place = core_place(cable, i, centre);
+        items.emplace_back(Group{core_section(one, place.at, place.radius),
+                                 {},
+                                 "",
+                                 "core core-" + one.colour,
+                                 core_words(one)});
+        const double mm =
+            one.use == "protective" && cable.cpc_mm2 ? *cable.cpc_mm2 : cable.live_mm2;
+        named.push_back({place.at + Point{0.45 * place.radius, 0}, one.use + " " + mm2(mm),
+                         core_words(one) + metal});
     }
+    if (build_of(cable) == Build::flat) return named;
     std::stable_sort(named.begin(), named.end(),
                      [](const Named& a, const Named& b) { return a.at.y < b.at.y; });
-    named.push_back(
-        {around_centre(centre, wires, 48), "armour, steel wires", armour_words(run), ""});
-    if (run.separate_mm2) {
-        const Point at = around_centre(centre, outer + 18, 62);
-        Items beside = strands(at, 8);
-        append(beside, banded_ring(at, 10, 4.5));
-        items.emplace_back(
-            Group{std::move(beside), {}, "", "separate-section", "separate conductor"});
-        named.push_back({at + Point{9, 0}, "separate conductor " + mm2(*run.separate_mm2),
-                         "green-and-yellow, laid beside", ""});
+    return named;
+}
+
+/// Sheath and armour in words; how thick the cable is belongs to them.
+Named sheath_name(const answer::CableAnswer& cable, Point centre) {
+    const bool flat = build_of(cable) == Build::flat;
+    const std::string thick = cable.overall_mm > 0 && !flat
+                                  ? ", " + significant(cable.overall_mm, 3) + " mm over all"
+                                  : "";
+    if (cable.armoured) {
+        return {around_centre(centre, wires, 48), "armour, steel wires" + thick,
+                armour_words(cable)};
     }
-    append(items, name_column(named, {centre.x + outer + 46, box.top, box.right, box.bottom}));
+    if (flat) return {centre + Point{flat_half_wide - 8, 14}, "flat sheath", "no armour"};
+    return {around_centre(centre, wires - 1, 48), "sheath" + thick, "no armour"};
+}
+
+}  // namespace
+
+Items cable_section(const answer::CableAnswer& cable, const Box& box) {
+    Items items;
+    const bool paired = cable.parallel > 1;
+    const Point centre{box.left + outer + 4 + (paired ? pair_shift : 0), box.centre().y};
+    if (paired) {
+        items.emplace_back(Group{behind(cable, centre - Point{pair_shift, 0}),
+                                 {},
+                                 "",
+                                 "second-cable",
+                                 "an equal cable beside it"});
+    }
+    items.emplace_back(sheath_items(cable, centre));
+    std::vector<Named> named = draw_cores(cable, centre, items);
+    named.push_back(sheath_name(cable, centre));
+    if (cable.separate_mm2) {
+        const Point at = around_centre(centre, outer + 18, 62);
+        items.emplace_back(
+            Group{separate_section(at), {}, "", "separate-section", "separate conductor"});
+        named.push_back({at + Point{9, 0}, "separate conductor " + mm2(*cable.separate_mm2),
+                         "green-and-yellow, laid beside"});
+    }
+    if (paired) {
+        named.push_back({centre + Point{-outer - 10, 24}, size_words(cable),
+                         "equal cables of one length, side by side"});
+        named.back().at = around_centre(centre - Point{pair_shift, 0}, outer - 2, 105);
+    }
+    append(items, name_column(named, {centre.x + outer + 44, box.top, box.right, box.bottom}));
     return items;
 }
 

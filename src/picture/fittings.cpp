@@ -12,30 +12,72 @@ Items protective_line(const std::vector<Point>& points, double width) {
     return banded(points, conductor::yellow, conductor::green, width);
 }
 
-Items armoured_line(const std::vector<Point>& points) {
+Items armoured_line(const std::vector<Point>& points, double width) {
     Items items;
-    items.emplace_back(Polyline{points, stroked(palette::ink, 6)});
-    items.emplace_back(Polyline{points, dashed(palette::paper, 2, {5, 3})});
+    items.emplace_back(Polyline{points, stroked(palette::ink, width)});
+    items.emplace_back(Polyline{points, dashed(palette::paper, width / 3, {5, 3})});
     return items;
+}
+
+Items sheathed_line(const std::vector<Point>& points, double width) {
+    return {Polyline{points, stroked(palette::ink, width)}};
+}
+
+Items flat_line(const std::vector<Point>& points, double width) {
+    return {Polyline{points, stroked(palette::ink, width)},
+            Polyline{points, stroked(palette::faint, width - 2.6)}};
+}
+
+Items joint_box(Point centre) {
+    Style box = stroked(palette::ink, weight::firm);
+    box.fill = palette::paper;
+    const Box outer = grown({centre.x, centre.y, centre.x, centre.y}, 10);
+    return {Rect{outer, box, 2}, Circle{centre, 3.4, filled(palette::ink)}};
+}
+
+int Board::poles_of(int way) const {
+    const auto i = static_cast<std::size_t>(way);
+    return i < poles.size() ? poles[i] : 1;
 }
 
 namespace {
 
 Box way_box(const Board& board, int way) {
-    const int places = board.ways + (board.main_switch ? 2 : 0);
+    int places = board.main_switch ? 2 : 0;
+    int before = places;
+    for (int i = 0; i < board.ways; ++i) {
+        if (i < way) before += board.poles_of(i);
+        places += board.poles_of(i);
+    }
     const double wide = (board.box.width() - 8) / std::max(1, places);
-    const double left = board.box.left + 4 + wide * (way + (board.main_switch ? 2 : 0));
+    const double left = board.box.left + 4 + wide * before;
     const double middle = board.box.centre().y;
-    return {left + 0.8, middle - 11, left + wide - 0.8, middle + 11};
+    return {left + 0.8, middle - 11, left + wide * board.poles_of(way) - 0.8, middle + 11};
 }
 
-Items breaker(const Box& box, bool chosen) {
+/// The two places before the ways.
+Box switch_box(const Board& board) {
+    const Box first = way_box(board, 0);
+    return {board.box.left + 4.8, first.top, first.left - 1.6, first.bottom};
+}
+
+/// A device of one pole, or several whose toggles are linked.
+Items breaker(const Box& box, bool chosen, int poles) {
     Items items;
     Style style = stroked(chosen ? palette::accent : palette::ink, chosen ? 2 : 0.8);
     style.fill = chosen ? palette::blush : palette::paper;
     items.emplace_back(Rect{box, style});
-    const Point c = box.centre();
-    items.emplace_back(Line{{c.x, c.y - 5}, {c.x, c.y + 1}, stroked(palette::ink, 1.8)});
+    const double y = box.centre().y;
+    const double step = box.width() / poles;
+    for (int i = 0; i < poles; ++i) {
+        const double x = box.left + (i + 0.5) * step;
+        items.emplace_back(Line{{x, y - 5}, {x, y + 1}, stroked(palette::ink, 1.8)});
+    }
+    if (poles > 1) {
+        items.emplace_back(Line{{box.left + 0.5 * step, y - 4},
+                                {box.right - 0.5 * step, y - 4},
+                                stroked(palette::ink, 1.4)});
+    }
     return items;
 }
 
@@ -49,17 +91,18 @@ Items board_items(const Board& board) {
     shell.fill = palette::wash;
     items.emplace_back(Rect{board.box, shell, 2});
     if (board.main_switch) {
-        Box box = way_box(board, 0);
-        const double wide = box.width() + 1.6;
-        box.left -= 2 * wide;
-        box.right -= wide;
+        const Box box = switch_box(board);
         items.emplace_back(Rect{box, filled(palette::graphite)});
         const Point c = box.centre();
         items.emplace_back(
             Line{{box.left + 2.5, c.y}, {box.right - 2.5, c.y}, stroked(palette::paper, 1.6)});
     }
     for (int way = 0; way < board.ways; ++way) {
-        append(items, breaker(way_box(board, way), way == board.chosen));
+        append(items, breaker(way_box(board, way), way == board.chosen, board.poles_of(way)));
+    }
+    if (board.residual && board.chosen >= 0) {
+        const Point button = way_centre(board, board.chosen) + Point{0, 6};
+        items.emplace_back(Circle{button, 2, stroked(palette::ink, 1)});
     }
     return items;
 }

@@ -13,13 +13,26 @@ namespace toft::picture {
 drawing::Items protective_line(const std::vector<drawing::Point>& points, double width = 2.6);
 
 /// An armoured cable: dark sheath with the armour's wires showing as dashes.
-drawing::Items armoured_line(const std::vector<drawing::Point>& points);
+drawing::Items armoured_line(const std::vector<drawing::Point>& points, double width = 6);
+
+/// A round cable without armour: its dark sheath.
+drawing::Items sheathed_line(const std::vector<drawing::Point>& points, double width = 4.6);
+
+/// A flat cable: its light sheath between two edges.
+drawing::Items flat_line(const std::vector<drawing::Point>& points, double width = 6);
+
+/// A box where two cables are joined.
+drawing::Items joint_box(drawing::Point centre);
 
 struct Board {
     drawing::Box box;
     int ways = 6;
-    int chosen = -1;          ///< the way to look at, from 0; none below that
-    bool main_switch = true;  ///< takes the first two places
+    int chosen = -1;              ///< the way to look at, from 0; none below that
+    bool main_switch = true;      ///< takes the first two places
+    std::vector<int> poles = {};  ///< places each way takes; one where none is given
+    bool residual = false;        ///< the chosen way opens on residual current too
+
+    int poles_of(int way) const;
 };
 
 /// An enclosure with its ways in a row.

@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "drawing/conductor_colours.h"
 #include "drawing/measure.h"
+#include "picture/device_words.h"
 #include "picture/fittings.h"
 #include "picture/ink.h"
 #include "picture/texture.h"
@@ -29,20 +30,48 @@ Box meter_box(const Stage& s) {
 }
 Box terminal_box(const Stage& s) { return {132, s.ground - 50, 200, s.ground - 42}; }
 
+/// The run's device takes a place for each of its poles.
+void mark_chosen(const answer::RunAnswer& run, int way, Board& board) {
+    board.chosen = way;
+    board.residual = opens_on_residual(run.device);
+    if (run.phases != 3) return;
+    if (board.ways > 4) {
+        board.ways -= 2;
+        board.chosen -= 2;
+    }
+    board.poles.assign(static_cast<std::size_t>(board.ways), 1);
+    board.poles[static_cast<std::size_t>(board.chosen)] = 3;
+}
+
 Board house_board(const Stage& s) {
     const double right = fed_from_tails(s) ? 174 : unit_right;
     Board board{.box = {118, s.indoors() - 22, right, s.indoors() + 22}};
     board.ways = fed_from_tails(s) ? 4 : 7;
-    if (s.scheme && !fed_from_tails(s)) board.chosen = board.ways - 1;
+    if (!s.scheme || fed_from_tails(s)) return board;
+    mark_chosen(s.scheme->run, board.ways - 1, board);
     return board;
 }
 
 Board new_unit(const Stage& s) {
     Board board{.box = {184, s.indoors() - 22, unit_right, s.indoors() + 22}};
     board.ways = s.scheme->run.fed_from == "tails" ? 1 : 2;
-    board.chosen = 0;
     board.main_switch = true;
+    mark_chosen(s.scheme->run, 0, board);
     return board;
+}
+
+struct Tail {
+    double side;  ///< of the intake's middle
+    Colour colour;
+};
+
+/// Lines and neutral between cut-out, meter and boards.
+std::vector<Tail> tails_of(const Stage& s) {
+    if (s.job->intake.phases == 1) return {{-4, conductor::brown}, {4, conductor::blue}};
+    return {{-7.5, conductor::brown},
+            {-2.5, conductor::black},
+            {2.5, conductor::grey},
+            {7.5, conductor::blue}};
 }
 
 /// Cable of the supply, cut-out, meter.
@@ -55,10 +84,10 @@ Items intake(const Stage& s) {
         pipe({{margin, s.ground + 64}, {intake_x, s.ground + 64}, {intake_x, cut_out.bottom}}, 7));
     Style box = stroked(palette::ink, weight::firm);
     box.fill = palette::wash;
-    for (const double side : {-4.0, 4.0}) {
-        const Colour colour = side < 0 ? conductor::brown : conductor::blue;
-        items.emplace_back(Line{
-            {intake_x + side, cut_out.top}, {intake_x + side, meter.bottom}, stroked(colour, 2.4)});
+    for (const Tail& tail : tails_of(s)) {
+        items.emplace_back(Line{{intake_x + tail.side, cut_out.top},
+                                {intake_x + tail.side, meter.bottom},
+                                stroked(tail.colour, 2.4)});
     }
     items.emplace_back(Rect{cut_out, box, 2});
     items.emplace_back(
@@ -75,17 +104,16 @@ Items intake(const Stage& s) {
 Items tails(const Stage& s) {
     Items items;
     const Box meter = meter_box(s);
-    for (const double side : {-4.0, 4.0}) {
-        const Colour colour = side < 0 ? conductor::brown : conductor::blue;
-        const double over = s.indoors() - 36 + side * 0.8;
-        std::vector<double> ends{126 - side};
-        if (fed_from_tails(s)) ends.push_back(192 - side);
+    for (const Tail& tail : tails_of(s)) {
+        const double over = s.indoors() - 36 + tail.side * 0.8;
+        std::vector<double> ends{130 - tail.side};
+        if (fed_from_tails(s)) ends.push_back(196 - tail.side);
         for (const double end : ends) {
-            items.emplace_back(Polyline{{{intake_x + side, meter.top},
-                                         {intake_x + side, over},
+            items.emplace_back(Polyline{{{intake_x + tail.side, meter.top},
+                                         {intake_x + tail.side, over},
                                          {end, over},
                                          {end, s.indoors() - 22}},
-                                        stroked(colour, 2.4)});
+                                        stroked(tail.colour, 2.4)});
         }
     }
     return items;
@@ -147,7 +175,8 @@ void note_supply(const Stage& s, Sketch& sketch) {
     if (!in.ze.known && in.ze_declared.known && in.earthing != site::Earthing::tt) {
         more.back() = "Ze declared " + ohms_words(in.ze_declared) + ", not measured";
     }
-    sketch.callouts.push_back(note(target, "supply " + site::word(in.earthing), more));
+    const std::string phases = in.phases == 3 ? ", three-phase" : "";
+    sketch.callouts.push_back(note(target, "supply " + site::word(in.earthing) + phases, more));
     const std::string fuse =
         in.service_fuse ? fmt::format("{} A {}", significant(in.service_fuse->rating.number(), 4),
                                       in.service_fuse->standard)
@@ -161,11 +190,17 @@ void note_feed(const Stage& s, Sketch& sketch) {
         return;
     }
     const answer::RunAnswer& run = s.scheme->run;
-    const std::string head = run.fed_from == "tails"       ? "new switch-fuse on the tails"
+    const bool fused = run.device.curve.empty();
+    const std::string head = run.fed_from == "tails"
+                                 ? (fused ? "new switch-fuse on the tails" : "new box on the tails")
                              : run.fed_from == "new board" ? "new small board on the tails"
                                                            : "house's board, a spare way";
-    std::vector<std::string> more{device_words(run.device)};
-    if (run.rcd) more.push_back(rcd_words(*run.rcd) + " at the head of the run");
+    std::vector<std::string> more{device_words(run.device, run.phases)};
+    if (run.rcd && opens_on_residual(run.device)) {
+        more.push_back(own_residual_words(*run.rcd));
+    } else if (run.rcd) {
+        more.push_back(rcd_words(*run.rcd) + " at the head of the run");
+    }
     const Board unit = fed_from_tails(s) ? new_unit(s) : house_board(s);
     sketch.callouts.insert(sketch.callouts.begin(),
                            note(way_centre(unit, unit.chosen) - Point{0, 13}, head, more));
@@ -184,18 +219,6 @@ Point feed_point(const Stage& s) { return {unit_right, s.indoors()}; }
 Point house_terminal(const Stage& s) {
     const Box bar = terminal_box(s);
     return {bar.right, bar.centre().y};
-}
-
-std::string device_words(const answer::DeviceAnswer& device) {
-    const std::string rating = significant(device.rating_a, 6);
-    if (device.curve.empty()) return fmt::format("{} A {} fuse", rating, device.standard);
-    return fmt::format("{} A type {} breaker, {} kA", rating, device.curve,
-                       significant(device.breaking_capacity_ka, 4));
-}
-
-std::string rcd_words(const answer::RcdAnswer& rcd) {
-    return fmt::format("{} mA RCD type {}{}", significant(rcd.sensitivity_ma, 4), rcd.type,
-                       rcd.delayed ? ", delayed" : "");
 }
 
 void draw_house(const Stage& s, Sketch& sketch) {
@@ -221,7 +244,7 @@ void draw_house(const Stage& s, Sketch& sketch) {
 }
 
 void draw_head_rcd(const Stage& s, Sketch& sketch) {
-    if (!s.scheme || !s.scheme->run.rcd) return;
+    if (!s.scheme || !s.scheme->run.rcd || opens_on_residual(s.scheme->run.device)) return;
     const Box box{unit_right + 1, s.indoors() - 10, unit_right + 23, s.indoors() + 10};
     Style style = stroked(palette::ink, weight::firm);
     style.fill = palette::paper;

@@ -19,10 +19,4 @@ void draw_house(const Stage& stage, Sketch& sketch);
 /// The residual current device between the unit and the run, if there is one: in front of the run.
 void draw_head_rcd(const Stage& stage, Sketch& sketch);
 
-/// Words of the overcurrent device: "32 A type B breaker, 6 kA", "32 A BS 88-3 fuse".
-std::string device_words(const answer::DeviceAnswer& device);
-
-/// Words of an RCD: "30 mA RCD type A", "100 mA RCD type A, delayed".
-std::string rcd_words(const answer::RcdAnswer& rcd);
-
 }  // namespace toft::picture

@@ -1,8 +1,8 @@
 #include "picture/lower_row.h"
 
 #include "drawing/measure.h"
+#include "picture/cable_ends.h"
 #include "picture/cable_section.h"
-#include "picture/gland.h"
 #include "picture/ink.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
@@ -21,20 +21,6 @@ constexpr double step = 17;  // between rows of words
 
 Text column_title(Point at, const std::string& words) {
     return text(at, words, TextStyle{.size = 13, .weight = Weight::bold});
-}
-
-ArmourEnd armour_end(bool earthed) { return earthed ? ArmourEnd::earthed : ArmourEnd::insulated; }
-
-Items armour_ends(const Stage& s, const Box& box) {
-    Items items;
-    const answer::RunAnswer& run = s.scheme->run;
-    const double half = box.height() / 2;
-    append(items,
-           gland_detail(armour_end(run.armour_near), capital(name_or(s.house->name, s.house->id)),
-                        {box.left, box.top, box.right, box.top + half - 4}));
-    append(items, gland_detail(armour_end(run.armour_far), capital(name_or(s.far->name, s.far->id)),
-                               {box.left, box.top + half + 4, box.right, box.bottom}));
-    return items;
 }
 
 /// The first reason of each rule, the most often met first.
@@ -88,10 +74,13 @@ Items scheme_row(const Stage& s, const Box& row) {
     const double top = row.top + 26;
     const double glands = row.left + 400;
     const double bars = row.left + 740;
-    items.emplace_back(column_title({row.left, row.top + 8}, "the cable cut through"));
+    const bool changes = s.scheme->run.stretches.size() > 1;
+    items.emplace_back(column_title(
+        {row.left, row.top + 8},
+        changes ? "the cable of the longest stretch, cut through" : "the cable cut through"));
     append(items, cable_section(s.scheme->run, {row.left, top, glands - 24, row.bottom}));
-    items.emplace_back(column_title({glands, row.top + 8}, "how its armour ends"));
-    append(items, armour_ends(s, {glands, top - 4, bars - 30, row.bottom}));
+    items.emplace_back(column_title({glands, row.top + 8}, ends_title(s)));
+    append(items, cable_ends(s, {glands, top - 4, bars - 30, row.bottom}));
     items.emplace_back(column_title({bars, row.top + 8}, "use of each limit"));
     append(items, limits(*s.scheme, {bars, top, row.right, row.bottom}));
     return items;

@@ -3,6 +3,8 @@
 #include "base/text.h"
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
+#include "picture/cable_words.h"
+#include "picture/device_words.h"
 #include "picture/fittings.h"
 #include "picture/house.h"
 #include "picture/ink.h"
@@ -26,6 +28,10 @@ Board far_board(const Stage& s) {
         static_cast<int>(std::clamp<std::size_t>(s.far->circuits.size(), 1, most_ways));
     Board board{.box = {s.route.end + 24, s.indoors() - 22, s.route.end + 96, s.indoors() + 22}};
     board.ways = circuits;
+    if (!s.scheme || s.scheme->run.phases != 3) return board;
+    for (std::size_t i = 0; i < static_cast<std::size_t>(circuits); ++i) {
+        board.poles.push_back(i < s.far->circuits.size() ? s.far->circuits[i].phases : 1);
+    }
     return board;
 }
 
@@ -72,8 +78,10 @@ void note_board(const Stage& s, Sketch& sketch) {
         sketch.callouts.push_back(note(board.box.centre(), head, more));
         return;
     }
-    more.push_back("main switch " + s.scheme->building.main_switch.substr(
-                                        0, s.scheme->building.main_switch.find(',')));
+    const std::string phases = s.scheme->run.phases == 3 ? "three-phase, " : "";
+    more.push_back(
+        phases + "main switch " +
+        s.scheme->building.main_switch.substr(0, s.scheme->building.main_switch.find(',')));
     for (const answer::RcdAnswer& rcd : s.scheme->building.rcds) {
         std::string covers;
         for (const std::string& name : rcd.covers) covers += (covers.empty() ? "" : ", ") + name;
@@ -113,12 +121,14 @@ void note_earth(const Stage& s, Sketch& sketch) {
     std::vector<std::string> more;
     if (!s.scheme) return;
     const std::string& earthing = s.scheme->building.earthing;
-    if (earthing == "own electrode") {
-        more.push_back("joined to its own electrode, not to the run's armour");
+    const answer::StretchAnswer& last = s.scheme->run.stretches.back();
+    if (earth_stops(*s.scheme)) {
+        more.push_back(std::string("joined to its own electrode, not to the run's ") +
+                       (last.armoured ? "armour" : "protective core"));
     } else {
         more.push_back(std::string(earthing == "shared electrode" ? "the house's electrode"
                                                                   : "the supply's earth") +
-                       " by the run's " + s.scheme->run.protective_conductor);
+                       " by the run's " + last.protective_conductor);
     }
     sketch.callouts.push_back(note({bar.left, bar.bottom - 4}, "earth terminal", more));
 }

@@ -7,16 +7,14 @@
 
 namespace toft::picture {
 
-/// The cable's way from the unit that feeds it to the outbuilding's board.
-std::vector<drawing::Point> cable_way(const Stage& stage);
-
 /// Soil, ground line and surfaces: behind everything else.
 void draw_ground(const Stage& stage, Sketch& sketch);
 
-/// The cable, a conductor beside it, and what holds or covers them.
+/// The cable of each stretch, the boxes between, a conductor beside it, and what holds or covers
+/// them.
 void draw_route(const Stage& stage, Sketch& sketch);
 
-/// What a leg is, in words: "buried direct, 0.6 m under lawn".
+/// What a leg is, in words: "buried direct under lawn", "overhead over lawn, 5.5 m high".
 std::string leg_words(const site::Leg& leg);
 
 }  // namespace toft::picture

@@ -1,0 +1,53 @@
+#include "picture/cable_words.h"
+
+#include "picture/words.h"
+
+#include <fmt/format.h>
+
+namespace toft::picture {
+
+namespace {
+
+bool mentions(const std::string& words, const char* word) {
+    return words.find(word) != std::string::npos;
+}
+
+}  // namespace
+
+Build build_of(const answer::CableAnswer& cable) {
+    if (cable.armoured) return Build::armoured;
+    return cable.family.rfind("flat", 0) == 0 ? Build::flat : Build::round;
+}
+
+bool aluminium(const answer::CableAnswer& cable) { return mentions(cable.family, "aluminium"); }
+
+bool core_serves(const answer::CableAnswer& cable) {
+    return mentions(cable.protective_conductor, "core");
+}
+
+bool armour_serves(const answer::CableAnswer& cable) {
+    return mentions(cable.protective_conductor, "armour");
+}
+
+std::string size_words(const answer::CableAnswer& cable) {
+    const std::string many = cable.parallel == 2  ? "two "
+                             : cable.parallel > 2 ? fmt::format("{} × ", cable.parallel)
+                                                  : "";
+    if (build_of(cable) == Build::flat) return many + mm2(cable.live_mm2);
+    return fmt::format("{}{}-core {}", many, cable.cores, mm2(cable.live_mm2));
+}
+
+std::string family_words(const answer::CableAnswer& cable) {
+    std::string words = cable.family;
+    words += cable.parallel > 1 ? " cables, side by side" : " cable";
+    if (cable.cpc_mm2 && *cable.cpc_mm2 != cable.live_mm2) {
+        words += ", " + mm2(*cable.cpc_mm2) + " earth core";
+    }
+    return words;
+}
+
+bool earth_stops(const answer::SchemeAnswer& scheme) {
+    return scheme.building.earthing == "own electrode";
+}
+
+}  // namespace toft::picture

@@ -114,8 +114,6 @@ private:
         r.phases = s.phases;
         r.stretches = stretches_of(s_, s);
         static_cast<CableAnswer&>(r) = longest(r.stretches);
-        r.armour_near = r.stretches.front().armour_near;
-        r.armour_far = r.stretches.back().armour_far;
         r.fed_from = site::word(s.fed_from);
         r.device = {s.device->standard, s.device->curve, kind_of_device(s.device->kind),
                     s.device->rating.number(), s.device->breaking.value.number() / 1000};

@@ -74,6 +74,7 @@ void load_lines(Dice& dice, int i, DrawnRun& run) {
         run.line_a[static_cast<std::size_t>(k)] += last;  // each on a line of its own
         last *= dice.between(0.05, 1);
     }
+    if (dice.below(2)) std::swap(run.line_a[1], run.line_a[2]);  // the other way round
 }
 
 DrawnRun draw(Dice& dice, int i) {

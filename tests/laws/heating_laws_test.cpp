@@ -96,8 +96,7 @@ Length length_of(const Stretch& s, double metres, bool to_neutral) {
     }
 }
 
-/// Largest shares of what line and path withstand on the last of the lengths, once the device has
-/// operated; nothing when it never does.
+/// Largest shares of what lines and paths withstand anywhere, once the device has operated.
 struct Burnt {
     double live = 0;
     double path = 0;
@@ -107,25 +106,25 @@ Burnt integrate(std::vector<Length> lengths, double source_ohm, double volts,
                 const tables::Device& device) {
     Silent ledger;
     const Name unnamed{"x", ""};
-    double worn = 0;  // share of the way to operating
-    Burnt burnt;
-    while (worn < 1) {
+    constexpr double step = 1e-3;  // of the way to operating
+    for (double worn = 0; worn < 1; worn += step) {
         Complex z;
         for (const Length& l : lengths) z += l.line_z() + l.back_z();
-        const double i = volts / (source_ohm + std::abs(z));
-        const double t = device::operating_time(ledger, unnamed, device, amperes(i)).number();
-        burnt.live = lengths.back().line.share();
-        burnt.path = lengths.back().back.share();
-        if (!std::isfinite(t) || burnt.live > 1 || burnt.path > 1) return {9, 9, false};
-        const double step = std::fmin(1 - worn, 1e-3);
+        const Amperes i = amperes(volts / (source_ohm + std::abs(z)));
+        // Within the curve this is the current's square times the operating time.
+        const double energy = device::let_through(ledger, unnamed, device, i).number();
+        if (!std::isfinite(energy)) return {9, 9, false};
         for (Length& l : lengths) {
-            l.line.heat(i * i * t * step);
-            l.back.heat(i * i * t * step);
+            l.line.heat(energy * step);
+            l.back.heat(energy * step);
+            if (l.line.share() > 1.5 || l.back.share() > 1.5) return {9, 9, true};
         }
-        worn += step;
     }
-    burnt.live = lengths.back().line.share();
-    burnt.path = lengths.back().back.share();
+    Burnt burnt;
+    for (const Length& l : lengths) {
+        burnt.live = std::fmax(burnt.live, l.line.share());
+        burnt.path = std::fmax(burnt.path, l.back.share());
+    }
     return burnt;
 }
 

@@ -21,7 +21,7 @@ TEST(Item, EveryItemHasAWordOfItsOwnThatFindsIt) {
 
 TEST(Item, TheFirstAndTheLastStandWhereTheyShould) {
     EXPECT_STREQ(item_word(Item::gland_pair_small), "gland pair small");
-    EXPECT_STREQ(item_word(Item::catenary), "catenary");
+    EXPECT_STREQ(item_word(Item::catenary), "catenary wire");
     EXPECT_EQ(static_cast<std::size_t>(Item::catenary) + 1, item_count);
 }
 

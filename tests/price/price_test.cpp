@@ -44,7 +44,7 @@ TEST(Price, APlainRunByHand) {
     site::Job job = support::plain_job();  // 30 m buried direct
     job.runs[0].legs[0].surface = site::Surface::lawn;
     const auto p = priced(job, plain());
-    EXPECT_NEAR(p.house_end.number(), 3.90 + 58 + 42 + 2.0 * 46, 1e-9);
+    EXPECT_NEAR(p.house_end.number(), 3.90 + 58 + 42 + 34 + 2.0 * 46, 1e-9);
     EXPECT_NEAR(p.run.number(), 5.60 * (30 + 2 * 1.5) * 1.04 + 13.50 + 1.60 * 46, 1e-9);
     EXPECT_NEAR(p.ground.number(), 30 * (19 + 4.20 + 0.07 * 46), 1e-9);
     EXPECT_NEAR(p.far_end.number(), 74 + 2 * 27 + 2.5 * 46, 1e-9);  // two ways where none is stated
@@ -64,9 +64,9 @@ TEST(Price, WhereItIsFedFrom) {
     const double way = priced(support::plain_job(), s).house_end.number();
     EXPECT_NEAR(way, 6.80 + 2.0 * 46, 1e-9);
     s.fed_from = site::FedFrom::new_board;
-    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42, 1e-9);
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 34, 1e-9);
     s.rcd = &support::catalogue().run_rcds.front();
-    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 88, 1e-9);
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 34 + 88, 1e-9);
 }
 
 TEST(Price, GlandsComeInThreeSizes) {
@@ -195,7 +195,7 @@ RC_GTEST_PROP(Price, LongerAndThickerIsNeverCheaper, ()) {
     support::Drawn longer = drawn;
     longer.legs.front().length_m += support::number_between(0, 30);
     support::Drawn thicker = drawn;
-    if (thicker.size + 1 < support::cables_of(drawn.cores).size()) ++thicker.size;
+    if (thicker.size + 1 < support::sizes_of(drawn)) ++thicker.size;
     const auto total = [](const support::Drawn& d) {
         study::RunScheme s = support::scheme_of(d);
         if (s.first().separate) s.first().separate = &support::conductor(10);

@@ -48,10 +48,21 @@ TEST(HiddenCable, ADelayedRcdAtTheHeadIsNotEnough) {
     }
 }
 
-TEST(HiddenCable, WhatNobodySaidIsTakenAsHidden) {
+TEST(HiddenCable, InConduitOrInsulationItIsTakenAsHiddenUnlessSomeoneSaysNot) {
     const auto s = flat(support::breaker("B", 32));
-    EXPECT_EQ(judged(hidden(site::Answer::unknown), s).verdict, Verdict::fails);
+    for (auto method : {site::LegMethod::in_conduit, site::LegMethod::in_insulation}) {
+        site::Job job = hidden(site::Answer::unknown);
+        job.runs[0].legs[0].method = method;
+        EXPECT_EQ(judged(job, s).verdict, Verdict::fails) << site::word(method);
+        job.runs[0].legs[0].concealed = site::Answer::no;
+        EXPECT_EQ(judged(job, s).verdict, Verdict::meets) << site::word(method);
+    }
+}
+
+TEST(HiddenCable, ClippedToASurfaceItIsInSight) {
+    const auto s = flat(support::breaker("B", 32));
     EXPECT_EQ(judged(hidden(site::Answer::no), s).verdict, Verdict::meets);
+    EXPECT_EQ(judged(hidden(site::Answer::unknown), s).verdict, Verdict::meets);
 }
 
 TEST(HiddenCable, AnEarthedArmourStopsTheNailItself) {

@@ -106,10 +106,33 @@ TEST_F(FaultFigures, HeatOfTheLiveCoresIsEnergyOverWithstand) {
     const tables::Device& fuse = support::fuse(45);
     const Name name{"I2t", "energy"};
     double worst = 0;
-    for (Amperes i : {f.ln_near, f.ln_least, f.le_near, f.le_least, f.at[0].hot.armour}) {
+    for (Amperes i : {f.ln_near, f.le_near}) {
         worst = std::fmax(worst, device::let_through(ledger_, name, fuse, i).number());
     }
+    // These faults end before anything is warm: the current stays above that of hardly warmed
+    // conductors, and is never more than at first.
+    const auto& at = f.at[0];
+    using Least = StretchFaults<Silent>::Least;
+    for (Amperes Least::*kind : {&Least::neutral, &Least::earth, &Least::armour}) {
+        const Amperes first = at.working.*kind;
+        const Amperes early = at.early.*kind;
+        EXPECT_LT(early, first);
+        EXPECT_LT(at.hot.*kind, early);
+        const Seconds t = device::operating_time(ledger_, name, fuse, early);
+        worst = std::fmax(worst, (squared(first) * t).number());
+    }
     EXPECT_NEAR(f.heat_live, worst / (143.0 * 143 * 10 * 10), 1e-12);
+}
+
+TEST_F(FaultFigures, AFaultThatLastsIsTakenWithConductorsHalfWayToTheirHottest) {
+    job_ = support::job_with_legs({support::plain_leg(site::LegMethod::buried_direct, 120)});
+    const tables::Device& fuse = support::fuse(100);
+    const auto f = of(with(Protective::core_and_armour, fuse));
+    const double stands = 143.0 * 143 * 10 * 10;
+    const Name name{"I2t", "energy"};
+    const auto energy = device::let_through(ledger_, name, fuse, f.at[0].hot.neutral).number();
+    ASSERT_GT(energy, 0.1 * stands);
+    EXPECT_GE(f.heat_live, energy / stands * (1 - 1e-12));
 }
 
 TEST_F(FaultFigures, AFaultToAnArmourThatDoesNotServeIsTheSmallest) {

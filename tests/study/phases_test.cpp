@@ -145,9 +145,9 @@ TEST(Phases, FaultsOfThreeLinesAreTwiceThatOfOneWithItsNeutralAtTheOrigin) {
     EXPECT_NEAR(supply.zl_most.number(), 0.1, 1e-12);
     EXPECT_NEAR(f.lll_near.number(), 1.1 * 230 / 0.1, 1e-9);
     EXPECT_NEAR(f.ln_near.number(), 1.1 * 230 / 0.2, 1e-9);
-    EXPECT_NEAR(f.ll_near.number(), 1.1 * 400 / (2 * 0.1), 2.5);  // 400 V is 398.4
+    EXPECT_NEAR(f.ll_near.number(), 1.1 * std::sqrt(3) * 230 / (2 * 0.1), 1e-9);
     EXPECT_NEAR(f.ll_far / f.lll_far, std::sqrt(3) / 2, 1e-12);
-    EXPECT_NEAR(f.ll_least / f.ll_near_least, f.ll_least.number() / f.ll_near_least.number(), 0);
+    EXPECT_NEAR(f.ll_near_least.number(), 0.95 * std::sqrt(3) * 230 / (2 * 0.1), 1e-9);
     EXPECT_LT(f.lll_far, f.lll_near);
     EXPECT_LT(f.ll_least, f.ll_far);
 }

@@ -210,8 +210,9 @@ Results armour_loop(const PublishedCase& c) {
     study::Setting<Silent> setting;
     setting.catalogue = &own;
     const auto scheme = support::scheme(cable, study::Protective::armour, support::fuse(32));
-    const auto path = study::fault_path(ledger, setting, scheme, study::Heat::working,
-                                        metres(c.number("length")));
+    const auto path = study::fault_path(
+        ledger, setting, scheme.first(),
+        study::PathAt<Silent>{study::Heat::working, metres(c.number("length")), 0});
     return {{"Z", magnitude(path.line + path.serving).number()}};
 }
 

@@ -71,7 +71,7 @@ TEST(BondingSize, ArmourCountsByResistance) {
                 70 * 0.268 / 1.8, 1e-9);
     study::RunScheme three = by(3, 70, Protective::armour);
     EXPECT_EQ(verdict(job, three), Verdict::meets);
-    three.cable = &support::cable(3, 50);
+    three.first().cable = &support::cable(3, 50);
     EXPECT_EQ(verdict(job, three), Verdict::fails);
 }
 
@@ -81,19 +81,19 @@ TEST(BondingSize, ArmourAndCoreAreNeverAdded) {
     EXPECT_DOUBLE_EQ(judged(job, by(3, 6, Protective::core_and_armour)).value, 6);
     EXPECT_DOUBLE_EQ(judged(job, by(3, 10, Protective::core_and_armour)).value, 10);
     study::RunScheme beside = by(2, 70, Protective::armour_and_separate);
-    beside.separate = &support::conductor(4);
+    beside.first().separate = &support::conductor(4);
     EXPECT_NEAR(judged(job, beside).value, 9.38, 1e-9);
     EXPECT_EQ(verdict(job, beside), Verdict::fails);
-    beside.separate = &support::conductor(10);
+    beside.first().separate = &support::conductor(10);
     EXPECT_EQ(verdict(job, beside), Verdict::meets);
 }
 
 TEST(BondingSize, ASeparateConductorCountsByItsSection) {
     const site::Job job = piped(site::Earthing::tn_c_s);
     study::RunScheme s = by(2, 4, Protective::separate);
-    s.separate = &support::conductor(6);
+    s.first().separate = &support::conductor(6);
     EXPECT_EQ(verdict(job, s), Verdict::fails);
-    s.separate = &support::conductor(10);
+    s.first().separate = &support::conductor(10);
     EXPECT_EQ(verdict(job, s), Verdict::meets);
 }
 

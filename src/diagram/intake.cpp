@@ -39,7 +39,9 @@ void supply_row(const site::Intake& in, Ladder& ladder) {
               {earth_words(in.earthing)}};
     note.figures = {
         {"loop outside", drawing::symbol("Z", "e"), fact_words(in.ze, "Ω")},
-        {in.phases == 3 ? "fault current, three lines" : "fault current, line to neutral", {}, fact_words(in.pscc, "kA", 1e-3)},
+        {in.phases == 3 ? "fault current, three lines" : "fault current, line to neutral",
+         {},
+         fact_words(in.pscc, "kA", 1e-3)},
         {"fault current, line to earth", {}, fact_words(in.pefc, "kA", 1e-3)},
     };
     if (in.ze_declared.known) {

@@ -39,6 +39,9 @@ Note stretch_note(const Stretch& s) {
     note.lines.push_back("cores: " + listed(cable.core_list, [](const answer::CoreAnswer& core) {
                              return core.use + " " + picture::core_words(core);
                          }));
+    if (cable.parallel > 1) note.lines.push_back("side by side, of one length");
+    const std::string thin = picture::thin_core_words(cable);
+    if (!thin.empty()) note.lines.push_back(thin);
     if (picture::aluminium(cable)) note.lines.push_back("aluminium: glands and lugs made for it");
     if (cable.armoured) note.lines.push_back(armour_words(cable));
     if (cable.separate_mm2) {

@@ -26,9 +26,9 @@ ArmourEnd end_of(bool earthed) { return earthed ? ArmourEnd::earthed : ArmourEnd
 Items glands(const Stage& s, const answer::StretchAnswer& stretch, const Box& box) {
     const std::vector<answer::StretchAnswer>& all = s.scheme->run.stretches;
     const std::string near = &stretch == &all.front() ? capital(name_or(s.house->name, s.house->id))
-                                                      : "Joint box, nearer the house";
-    const std::string far = &stretch == &all.back() ? capital(name_or(s.far->name, s.far->id))
-                                                    : "Joint box, farther on";
+                                                      : "Joint box at its start";
+    const std::string far =
+        &stretch == &all.back() ? capital(name_or(s.far->name, s.far->id)) : "Joint box at its end";
     const double half = box.height() / 2;
     Items items = gland_detail(end_of(stretch.armour_near), near,
                                {box.left, box.top, box.right, box.top + half - 4});

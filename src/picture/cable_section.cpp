@@ -22,7 +22,7 @@ constexpr double outer = 68;  // of the sheath
 constexpr double wires = 56;  // of the circle the armour's wires lie on
 constexpr double flat_half_wide = 70;
 constexpr double flat_half_high = 31;
-constexpr double pair_shift = 22;  // of the second cable behind the first
+constexpr double pair_shift = 14;  // of the second cable behind the first
 
 Point around_centre(Point centre, double radius, double degrees) {
     return centre + turned({radius, 0}, degrees);
@@ -155,12 +155,10 @@ std::vector<Named> draw_cores(const answer::CableAnswer& cable, Point centre, It
 /// Sheath and armour in words; how thick the cable is belongs to them.
 Named sheath_name(const answer::CableAnswer& cable, Point centre) {
     const bool flat = build_of(cable) == Build::flat;
-    const std::string thick = cable.overall_mm > 0 && !flat
-                                  ? ", " + significant(cable.overall_mm, 3) + " mm over all"
-                                  : "";
+    const std::string thick =
+        cable.overall_mm > 0 && !flat ? ", " + significant(cable.overall_mm, 3) + " mm" : "";
     if (cable.armoured) {
-        return {around_centre(centre, wires, 48), "armour, steel wires" + thick,
-                armour_words(cable)};
+        return {around_centre(centre, wires, 48), "steel wire armour" + thick, armour_words(cable)};
     }
     if (flat) return {centre + Point{flat_half_wide - 8, 14}, "flat sheath", "no armour"};
     return {around_centre(centre, wires - 1, 48), "sheath" + thick, "no armour"};
@@ -190,11 +188,12 @@ Items cable_section(const answer::CableAnswer& cable, const Box& box) {
                          "green-and-yellow, laid beside"});
     }
     if (paired) {
-        named.push_back({centre + Point{-outer - 10, 24}, size_words(cable),
-                         "equal cables of one length, side by side"});
+        named.push_back(
+            {centre + Point{-outer - 10, 24}, size_words(cable), "equal, side by side"});
         named.back().at = around_centre(centre - Point{pair_shift, 0}, outer - 2, 105);
     }
-    append(items, name_column(named, {centre.x + outer + 44, box.top, box.right, box.bottom}));
+    append(items, name_column(named, {centre.x + outer + (paired ? 36 : 44), box.top, box.right,
+                                      box.bottom}));
     return items;
 }
 

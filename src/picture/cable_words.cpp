@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace toft::picture {
 
 namespace {
@@ -38,12 +40,17 @@ std::string size_words(const answer::CableAnswer& cable) {
 }
 
 std::string family_words(const answer::CableAnswer& cable) {
-    std::string words = cable.family;
-    words += cable.parallel > 1 ? " cables, side by side" : " cable";
-    if (cable.cpc_mm2 && *cable.cpc_mm2 != cable.live_mm2) {
-        words += ", " + mm2(*cable.cpc_mm2) + " earth core";
-    }
-    return words;
+    return cable.family + (cable.parallel > 1 ? " cables" : " cable");
+}
+
+std::string thin_core_words(const answer::CableAnswer& cable) {
+    if (!cable.cpc_mm2 || *cable.cpc_mm2 == cable.live_mm2) return "";
+    return "earth core " + mm2(*cable.cpc_mm2);
+}
+
+const answer::StretchAnswer& longest_stretch(const answer::RunAnswer& run) {
+    return *std::max_element(run.stretches.begin(), run.stretches.end(),
+                             [](const auto& a, const auto& b) { return a.length_m < b.length_m; });
 }
 
 bool earth_stops(const answer::SchemeAnswer& scheme) {

@@ -22,8 +22,14 @@ bool armour_serves(const answer::CableAnswer& cable);
 /// "3-core 10 mm²", "two 4-core 70 mm²"; a flat cable goes by its section, "6 mm²".
 std::string size_words(const answer::CableAnswer& cable);
 
-/// "armoured XLPE aluminium cables, side by side", "flat twin and earth cable, 2.5 mm² earth core".
+/// "armoured XLPE aluminium cables", "flat twin and earth cable".
 std::string family_words(const answer::CableAnswer& cable);
+
+/// "earth core 2.5 mm²" where it differs from the others; else empty.
+std::string thin_core_words(const answer::CableAnswer& cable);
+
+/// The stretch whose cable the run is named by. Precondition: the run has stretches.
+const answer::StretchAnswer& longest_stretch(const answer::RunAnswer& run);
 
 /// True for an outbuilding that the house's earth does not reach: the run's protective conductor
 /// is joined to nothing there.

@@ -3,6 +3,7 @@
 #include "drawing/measure.h"
 #include "picture/cable_ends.h"
 #include "picture/cable_section.h"
+#include "picture/cable_words.h"
 #include "picture/ink.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
@@ -78,7 +79,8 @@ Items scheme_row(const Stage& s, const Box& row) {
     items.emplace_back(column_title(
         {row.left, row.top + 8},
         changes ? "the cable of the longest stretch, cut through" : "the cable cut through"));
-    append(items, cable_section(s.scheme->run, {row.left, top, glands - 24, row.bottom}));
+    append(items,
+           cable_section(longest_stretch(s.scheme->run), {row.left, top, glands - 24, row.bottom}));
     items.emplace_back(column_title({glands, row.top + 8}, ends_title(s)));
     append(items, cable_ends(s, {glands, top - 4, bars - 30, row.bottom}));
     items.emplace_back(column_title({bars, row.top + 8}, "use of each limit"));

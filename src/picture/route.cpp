@@ -115,6 +115,9 @@ void note_stretch(const Stage& s, const answer::StretchAnswer& stretch, Sketch& 
     const std::size_t leg = widest_leg(s, static_cast<std::size_t>(stretch.first_leg - 1),
                                        static_cast<std::size_t>(stretch.last_leg));
     std::vector<std::string> more{family_words(stretch)};
+    if (stretch.parallel > 1) more.push_back("side by side, of one length");
+    const std::string thin = thin_core_words(stretch);
+    if (!thin.empty()) more.push_back(thin);
     if (aluminium(stretch)) more.push_back("aluminium: glands and lugs made for it");
     if (stretch.separate_mm2) {
         more.push_back("and " + mm2(*stretch.separate_mm2) + " copper beside it");

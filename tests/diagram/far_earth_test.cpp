@@ -12,7 +12,7 @@ drawing::Items far_earth(const Example& one, const answer::SchemeAnswer& scheme)
     return drawn([&](Ladder& ladder) {
         const picture::Stage stage = picture::set_stage(one.job, &scheme);
         ladder.skip(40);
-        draw_far_earth(stage, brings_earth(run_line(stage)), ladder);
+        draw_far_earth(stage, !run_line(stage).earth_stops, ladder);
     });
 }
 
@@ -37,7 +37,7 @@ TEST(FarEarth, ARodOnlyForAnElectrodeOfItsOwnAndThenNoEarthFromTheRun) {
         const bool electrode = scheme.building.electrode.has_value();
         EXPECT_EQ(count_kind(items, "electrode"), electrode ? 1 : 0);
         EXPECT_EQ(says(items, "earthed by its own electrode, not by the house"), electrode);
-        EXPECT_EQ(brings_earth(run_line(picture::set_stage(one.job, &scheme))), !electrode);
+        EXPECT_EQ(run_line(picture::set_stage(one.job, &scheme)).earth_stops, electrode);
         double highest = 1e9;
         for (const Polyline& line : all_of<Polyline>(items)) {
             for (const Point p : line.points) highest = std::min(highest, p.y);

@@ -49,6 +49,33 @@ TEST(RunFigures, WithAnElectrodeOfItsOwnTheLoopIsThatOfTheArmour) {
     EXPECT_EQ(value_of(loop_figures(*scheme), "loop, line to earth"), "absent");
 }
 
+TEST(RunFigures, ThreePhasesHaveTheirOwnFaults) {
+    const answer::SchemeAnswer& three = example("three-phase-barn").answer.schemes[0];
+    ASSERT_EQ(three.run.phases, 3);
+    for (const auto& figures : {near_figures(three.run), fault_figures(three)}) {
+        EXPECT_NE(value_of(figures, "fault here, line to line"), "absent");
+        EXPECT_NE(value_of(figures, "fault here, three lines, largest"), "absent");
+    }
+    const answer::SchemeAnswer& one = example("demo").answer.schemes[0];
+    EXPECT_EQ(value_of(near_figures(one.run), "fault here, line to line"), "absent");
+    EXPECT_EQ(value_of(near_figures(one.run), "fault here, three lines, largest"), "absent");
+}
+
+TEST(RunFigures, AnRcboClearsWhatItsResidualPartClears) {
+    const answer::SchemeAnswer& scheme = example("hidden-flat-cable").answer.schemes[0];
+    ASSERT_EQ(scheme.run.device.kind, "RCBO");
+    EXPECT_NE(value_of(loop_figures(scheme), "at most, for the RCBO"), "absent");
+    EXPECT_EQ(value_of(fault_figures(scheme), "cleared by"), "the RCBO at the head");
+}
+
+TEST(RunFigures, OfTheWholeRunTellLengthAndGoverningLeg) {
+    answer::FigureAnswers f = example("demo").answer.schemes[0].run.figures;
+    f.governing_leg = 2;
+    EXPECT_EQ(value_of(cable_figures(f, true), "the whole run"), "30 m");
+    EXPECT_EQ(value_of(cable_figures(f, true), "least rating as laid, leg 2"),
+              value_of(cable_figures(f), "cable's rating as laid"));
+}
+
 TEST(RunFigures, ADropBeforeTheRunIsTold) {
     answer::FigureAnswers f = example("demo").answer.schemes[0].run.figures;
     EXPECT_EQ(value_of(cable_figures(f), "drop from the origin"), "absent");

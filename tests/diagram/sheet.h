@@ -27,10 +27,11 @@ drawing::Items drawn(Draw draw, double width = paper_wide) {
     return ladder.take();
 }
 
-/// All example jobs.
+/// All example jobs, and those of cables and supplies that no example has.
 inline std::vector<std::string> all_examples() {
     std::vector<std::string> names = support::example_names();
     names.push_back("own-rod-greenhouse");
+    for (const std::string& name : picture::drawn_job_names()) names.push_back(name);
     return names;
 }
 

@@ -7,52 +7,35 @@
 namespace toft::diagram {
 namespace {
 
-TEST(Stretches, TodaysRunIsOneStretchOfItsCable) {
-    each_scheme([](const Example& one, const answer::SchemeAnswer& scheme) {
+TEST(Stretches, EachIsTheAnswersWithItsLegs) {
+    std::size_t most = 0;
+    each_scheme([&](const Example& one, const answer::SchemeAnswer& scheme) {
         const RunLine run = run_line(picture::set_stage(one.job, &scheme));
-        ASSERT_EQ(run.stretches.size(), 1u);
-        const Stretch& s = run.stretches[0];
-        EXPECT_EQ(s.cores, scheme.run.cores);
-        EXPECT_EQ(s.live_mm2, scheme.run.live_mm2);
-        EXPECT_EQ(s.length_m, scheme.run.figures.length_m);
-        EXPECT_EQ(s.legs.size(), one.job.runs[0].legs.size());
-        EXPECT_EQ(cores_of(s).size(), static_cast<std::size_t>(scheme.run.cores));
-        EXPECT_EQ(run.armour_near, scheme.run.armour_near);
-        EXPECT_EQ(run.armour_far, scheme.run.armour_far);
+        ASSERT_EQ(run.stretches.size(), scheme.run.stretches.size());
+        std::size_t legs = 0;
+        for (std::size_t i = 0; i < run.stretches.size(); ++i) {
+            const answer::StretchAnswer& cable = run.stretches[i].cable;
+            EXPECT_EQ(cable.live_mm2, scheme.run.stretches[i].live_mm2);
+            EXPECT_EQ(cores_of(cable).size(), cable.core_list.size());
+            legs += run.stretches[i].legs.size();
+        }
+        EXPECT_EQ(legs, one.job.runs[0].legs.size()) << "every leg once";
+        EXPECT_EQ(run.earth_stops, scheme.building.earthing == "own electrode");
+        most = std::max(most, run.stretches.size());
     });
+    EXPECT_EQ(most, 3u);
 }
 
 TEST(Stretches, CoresCountLinesFirst) {
-    Stretch s;
-    s.core_list = {{"black", "green-yellow", "protective"},
-                   {"brown", "", "line 1"},
-                   {"black", "", "line 2"},
-                   {"grey", "", "line 3"},
-                   {"blue", "", "neutral"}};
+    answer::CableAnswer cable;
+    cable.core_list = {{"black", "green-yellow", "protective"},
+                       {"brown", "", "line 1"},
+                       {"black", "", "line 2"},
+                       {"grey", "", "line 3"},
+                       {"blue", "", "neutral"}};
     const std::vector<Core> wanted{Core::line, Core::line, Core::line, Core::neutral,
                                    Core::protective};
-    EXPECT_EQ(cores_of(s), wanted);
-}
-
-TEST(Stretches, WhatServes) {
-    const auto line = [](const char* protective) {
-        RunLine run;
-        run.protective = protective;
-        return run;
-    };
-    EXPECT_TRUE(line("core and armour").core_serves());
-    EXPECT_TRUE(line("core and armour").armour_serves());
-    EXPECT_FALSE(line("armour").core_serves());
-    EXPECT_FALSE(line("separate conductor").armour_serves());
-    EXPECT_TRUE(line("armour and separate conductor").armour_serves());
-}
-
-TEST(Stretches, OnlyAnArmouredFamilyHasArmour) {
-    Stretch s;
-    s.family = "armoured XLPE copper";
-    EXPECT_TRUE(armoured(s));
-    s.family = "unarmoured XLPE copper";
-    EXPECT_FALSE(armoured(s));
+    EXPECT_EQ(cores_of(cable), wanted);
 }
 
 }  // namespace

@@ -35,6 +35,13 @@ TEST(Wording, LegsSayLengthMethodAndDepth) {
     leg.depth = {};
     EXPECT_EQ(leg_words(leg), "21 m buried direct under lawn, depth not known");
     EXPECT_EQ(leg_words(support::plain_leg(site::LegMethod::clipped, 7)), "7 m clipped");
+    site::Leg hung = support::plain_leg(site::LegMethod::overhead, 18);
+    hung.surface = site::Surface::drive;
+    hung.height = support::measured(metres(5.8));
+    EXPECT_EQ(leg_words(hung), "18 m overhead over drive, 5.8 m high");
+    hung.height = {};
+    EXPECT_EQ(leg_words(hung), "18 m overhead over drive, height not known");
+    EXPECT_EQ(rating_words("BS EN 60947-2", "TM", 125), "125 A BS EN 60947-2");
 }
 
 TEST(Wording, SupplyOfOneAndOfThreePhases) {

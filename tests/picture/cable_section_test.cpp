@@ -1,6 +1,7 @@
 #include "picture/cable_section.h"
 
 #include "drawing/conductor_colours.h"
+#include "picture/core_section.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
@@ -12,8 +13,8 @@ namespace conductor = drawing::conductor;
 
 const drawing::Box room{0, 0, 376, 210};
 
-answer::RunAnswer three_core() {
-    answer::RunAnswer run;
+answer::CableAnswer three_core() {
+    answer::CableAnswer run;
     run.cores = 3;
     run.live_mm2 = 10;
     run.core_list = {{"brown", "", "line"},
@@ -65,7 +66,7 @@ TEST(CableSection, EachCoreIsNamedWithItsUse) {
 }
 
 TEST(CableSection, TwoCoresAndASeparateConductor) {
-    answer::RunAnswer run = three_core();
+    answer::CableAnswer run = three_core();
     run.cores = 2;
     run.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
     run.protective_conductor = "separate conductor";
@@ -77,8 +78,71 @@ TEST(CableSection, TwoCoresAndASeparateConductor) {
     EXPECT_EQ(count_kind(items, "separate-section"), 1);
     EXPECT_TRUE(has(colours_in(items, "separate-section"), conductor::yellow));
     EXPECT_TRUE(says(items, "separate conductor 16 mm²"));
-    EXPECT_TRUE(says(items, "earthed at the house only"));
+    EXPECT_TRUE(says(items, "earthed at its near end only"));
     EXPECT_EQ(count_kind(cable_section(three_core(), room), "separate-section"), 0);
+}
+
+TEST(CableSection, AFlatCableHasNoArmourAndABareEarthCore) {
+    answer::CableAnswer flat = three_core();
+    flat.family = "flat twin and earth";
+    flat.cores = 2;
+    flat.live_mm2 = 6;
+    flat.cpc_mm2 = 2.5;
+    flat.armoured = flat.armour_near = flat.armour_far = false;
+    flat.core_list = {
+        {"brown", "", "line"}, {"blue", "", "neutral"}, {"bare", "green-yellow", "protective"}};
+    const drawing::Items items = cable_section(flat, room);
+    EXPECT_EQ(count_kind(items, "flat-sheath"), 1);
+    EXPECT_EQ(count_kind(items, "armour"), 0);
+    EXPECT_FALSE(has(colours_in(items, "core-bare"), conductor::green)) << "bare inside the cable";
+    for (const char* words :
+         {"protective 2.5 mm²", "line 6 mm²", "bare, sleeved green-and-yellow", "no armour"}) {
+        EXPECT_TRUE(says(items, words)) << words;
+    }
+    EXPECT_EQ(clashes(items, room), "");
+}
+
+TEST(CableSection, FiveCoresLieClearOfOneAnother) {
+    answer::CableAnswer five = three_core();
+    five.family = "unarmoured XLPE copper";
+    five.cores = 5;
+    five.armoured = false;
+    five.core_list = {{"brown", "", "line 1"},
+                      {"black", "", "line 2"},
+                      {"grey", "", "line 3"},
+                      {"blue", "", "neutral"},
+                      {"green-yellow", "", "protective"}};
+    const drawing::Items items = cable_section(five, room);
+    EXPECT_EQ(count_kind(items, "sheath"), 1);
+    EXPECT_EQ(count_kind(items, "armour"), 0);
+    EXPECT_TRUE(has(colours_in(items, "core-green-yellow"), conductor::green));
+    std::vector<drawing::Circle> insulations;
+    for (const drawing::Item& item : items) {
+        const auto* group = std::get_if<drawing::Group>(&item.shape);
+        if (!group || group->kind.rfind("core ", 0) != 0) continue;
+        insulations.push_back(std::get<drawing::Circle>(group->items.front().shape));
+    }
+    ASSERT_EQ(insulations.size(), 5u);
+    for (std::size_t i = 0; i < 5; ++i) {
+        for (std::size_t k = 0; k < i; ++k) {
+            EXPECT_GE(drawing::distance(insulations[i].centre, insulations[k].centre),
+                      insulations[i].radius + insulations[k].radius);
+        }
+    }
+    EXPECT_EQ(clashes(items, room), "");
+}
+
+TEST(CableSection, APairAndItsMetalAreSaid) {
+    answer::CableAnswer pair = three_core();
+    EXPECT_EQ(count_kind(cable_section(pair, room), "second-cable"), 0);
+    pair.parallel = 2;
+    pair.family = "armoured XLPE aluminium";
+    const drawing::Items items = cable_section(pair, room);
+    EXPECT_EQ(count_kind(items, "second-cable"), 1);
+    EXPECT_TRUE(says(items, "two 3-core 10 mm²"));
+    EXPECT_TRUE(says(items, "brown, aluminium"));
+    EXPECT_FALSE(says(items, "…"));
+    EXPECT_EQ(clashes(items, room), "");
 }
 
 TEST(CableSection, AColourThatIsNotKnownIsNotGuessed) {

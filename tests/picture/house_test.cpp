@@ -1,5 +1,6 @@
 #include "picture/house.h"
 
+#include "picture/device_words.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
@@ -40,12 +41,14 @@ TEST(House, NamesTheDeviceAndWhereItIsFedFrom) {
     int ways = 0;
     for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
         const Sketch sketch = house_of(one, &scheme);
-        const bool on_tails = scheme.run.fed_from == "tails";
+        const bool on_tails = scheme.run.fed_from != "spare way";
         (on_tails ? tails : ways) += 1;
-        EXPECT_EQ(says(sketch.items, "new switch-fuse on the tails"), on_tails);
+        EXPECT_EQ(says(sketch.items, "new switch-fuse on the tails"),
+                  scheme.run.fed_from == "tails" && scheme.run.device.curve.empty());
         EXPECT_EQ(count_kind(sketch.items, "board"), on_tails ? 2 : 1);
         EXPECT_TRUE(says(sketch.items, device_words(scheme.run.device)));
-        EXPECT_EQ(count_kind(sketch.items, "head-rcd"), scheme.run.rcd ? 1 : 0);
+        EXPECT_EQ(count_kind(sketch.items, "head-rcd"),
+                  scheme.run.rcd && scheme.run.device.kind != "RCBO" ? 1 : 0);
     }
     EXPECT_GT(tails, 0);
     EXPECT_GT(ways, 0);
@@ -61,11 +64,22 @@ TEST(House, SaysWhatIsNotKnown) {
     EXPECT_TRUE(says(house_of(example("three-facts"), nullptr).items, "rating not known"));
 }
 
-TEST(House, WordsOfDevices) {
-    EXPECT_EQ(device_words({"BS 88-3", "", 32, 16}), "32 A BS 88-3 fuse");
-    EXPECT_EQ(device_words({"BS EN 60898", "B", 25, 6}), "25 A type B breaker, 6 kA");
-    EXPECT_EQ(rcd_words({100, "A", true, {}}), "100 mA RCD type A, delayed");
-    EXPECT_EQ(rcd_words({30, "A", false, {}}), "30 mA RCD type A");
+TEST(House, ARunOnThreePhasesTakesThreePolesAndFourTails) {
+    const Example& three = example("three-phase-barn");
+    const Sketch sketch = house_of(three, &three.answer.schemes[0]);
+    EXPECT_TRUE(says(sketch.items, "supply TN-C-S, three-phase"));
+    EXPECT_TRUE(says(sketch.items, "three-pole"));
+    EXPECT_EQ(find_kind(sketch.items, "tails")->items.size(), 4u);
+    EXPECT_EQ(find_kind(house_of(example("demo"), nullptr).items, "tails")->items.size(), 2u);
+}
+
+TEST(House, AnRcboNeedsNoRcdBesideIt) {
+    const Example& one = example("hidden-flat-cable");
+    const answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    ASSERT_TRUE(scheme.run.rcd.has_value());
+    const Sketch sketch = house_of(one, &scheme);
+    EXPECT_EQ(count_kind(sketch.items, "head-rcd"), 0);
+    EXPECT_TRUE(says(sketch.items, "opens on 30 mA to earth too"));
 }
 
 }  // namespace

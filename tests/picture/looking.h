@@ -8,6 +8,7 @@
 #include "support/catalogue.h"
 #include "support/examples.h"
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <vector>
@@ -105,7 +106,19 @@ inline answer::Answer designed(const site::Job& job) {
     return answer::design({support::catalogue(), book, job});
 }
 
-/// An example job with its answer, worked out once a program.
+/// A job of tests/picture/jobs, of cables and supplies that no example has.
+inline site::Job drawn_job(const std::string& name) {
+    const std::string path = "tests/picture/jobs/" + name + ".json";
+    return support::need(codec::read_job(support::project_text(path), support::catalogue()), path);
+}
+
+inline const std::vector<std::string>& drawn_job_names() {
+    static const std::vector<std::string> names{"three-phase-barn", "hidden-flat-cable",
+                                                "overhead-stable", "aluminium-pair-mill"};
+    return names;
+}
+
+/// An example job, or one drawn for the pictures, with its answer, worked out once a program.
 struct Example {
     site::Job job;
     answer::Answer answer;
@@ -116,7 +129,10 @@ inline const Example& example(const std::string& name) {
     const auto found = kept.find(name);
     if (found != kept.end()) return found->second;
     Example one;
-    one.job = support::example_job(name, support::catalogue());
+    const std::vector<std::string>& own = drawn_job_names();
+    one.job = std::find(own.begin(), own.end(), name) != own.end()
+                  ? drawn_job(name)
+                  : support::example_job(name, support::catalogue());
     one.answer = designed(one.job);
     return kept.emplace(name, std::move(one)).first->second;
 }

@@ -1,6 +1,7 @@
 #include "picture/route.h"
 
 #include "picture/looking.h"
+#include "picture/run_way.h"
 #include "support/jobs.h"
 
 #include <gtest/gtest.h>
@@ -48,6 +49,45 @@ TEST(Route, ASeparateConductorIsDrawnOnlyWhereThereIsOne) {
     EXPECT_GT(with, 0);
 }
 
+/// How many callouts begin with `words`.
+int notes(const Sketch& sketch, const std::string& words) {
+    int count = 0;
+    for (const drawing::Callout& callout : sketch.callouts) {
+        std::string head;
+        for (const drawing::Span& span : callout.lines.front()) head += span.text;
+        count += head == words;
+    }
+    return count;
+}
+
+TEST(Route, EachStretchIsDrawnAndNamedWithABoxBetween) {
+    const Example& one = example("hidden-flat-cable");
+    const answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    ASSERT_EQ(scheme.run.stretches.size(), 3u);
+    Sketch sketch;
+    draw_route(set_stage(one.job, &scheme), sketch);
+    EXPECT_EQ(count_kind(sketch.items, "cable"), 3);
+    EXPECT_EQ(count_kind(sketch.items, "cable-armoured"), 1);
+    EXPECT_EQ(count_kind(sketch.items, "cable-unarmoured"), 2);
+    EXPECT_EQ(count_kind(sketch.items, "joint-box"), 2);
+    EXPECT_EQ(notes(sketch, "6 mm²"), 2);
+    EXPECT_EQ(notes(sketch, "2-core 2.5 mm²"), 1);
+    EXPECT_EQ(notes(sketch, "joint box"), 2);
+}
+
+TEST(Route, APairIsTwoLines) {
+    const Example& one = example("aluminium-pair-mill");
+    answer::SchemeAnswer scheme = one.answer.schemes[0];
+    ASSERT_EQ(scheme.run.stretches[0].parallel, 2);
+    Sketch pair;
+    draw_route(set_stage(one.job, &scheme), pair);
+    scheme.run.stretches[0].parallel = 1;
+    Sketch single;
+    draw_route(set_stage(one.job, &scheme), single);
+    EXPECT_EQ(find_kind(pair.items, "cable")->items.size(),
+              2 * find_kind(single.items, "cable")->items.size());
+}
+
 TEST(Route, ABreakIsMarkedOnEachBrokenLeg) {
     using site::LegMethod;
     const site::Job job =
@@ -74,6 +114,11 @@ TEST(Route, LegsSayWhatTheyAre) {
     leg.depth = {};
     EXPECT_NE(leg_words(leg).find("depth not known"), std::string::npos);
     EXPECT_EQ(leg_words(support::plain_leg(site::LegMethod::tray)), "tray");
+    site::Leg hung = support::plain_leg(site::LegMethod::overhead);
+    hung.surface = site::Surface::lawn;
+    EXPECT_EQ(leg_words(hung), "overhead over lawn, 6 m high");
+    hung.height = {};
+    EXPECT_EQ(leg_words(hung), "overhead over lawn, height not known");
 }
 
 TEST(Route, GroundIsKeptClearOfWords) {

@@ -18,6 +18,11 @@ namespace {
 /// in front of the run.
 constexpr const char* board = "every circuit of the building stands behind a 30 mA RCD of its own";
 
+constexpr const char* hangs_on_the_house =
+    "the run would hang on the house's RCD: a fault out there takes the house's circuits with it, "
+    "and "
+    "either device may act first";
+
 }  // namespace
 
 template <class L>
@@ -42,13 +47,13 @@ Finding<L> residual_current(L& ledger, const Case<L>& c) {
                 "a fault in the building may trip its own RCD or the RCBO at the house, or both: "
                 "then everything out there goes dark and someone walks to the house";
         }
-        if (!behind || f.verdict != Verdict::meets) return f;
+        if (f.verdict == Verdict::fails || !behind) return f;
+        f.verdict = Verdict::caution;
+        f.says = hangs_on_the_house;
+        return f;
     }
     if (behind) {
-        return plain_finding<L>(
-            residual_current_rule, Verdict::caution,
-            "the run would hang on the house's RCD: a fault out there takes the "
-            "house's circuits with it, and either device may act first");
+        return plain_finding<L>(residual_current_rule, Verdict::caution, hangs_on_the_house);
     }
     return plain_finding<L>(residual_current_rule, Verdict::meets, board);
 }

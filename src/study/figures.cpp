@@ -51,6 +51,48 @@ ImpedanceIn<L> met_on(L& ledger, const Setting<L>& s, const Stretch& laid, std::
     return {loop.r * share, loop.x * share};
 }
 
+/// Voltage the worst of three unlike lines loses, with the neutral's current turned either way: the
+/// circuits may be joined to the lines in either order.
+template <class L>
+ValueIn<L, Volts> unlike_lines_drop(L& ledger, const Setting<L>& s, const ImpedanceIn<L>& run) {
+    const auto once = ledger.let({"n.both", "line and neutral together"}, 1.0 + s.neutral_share);
+    const auto r = ledger.let({"R.core", "resistance of one core, all legs"}, run.r / once);
+    const auto x = ledger.let({"X.core", "reactance of one core, all legs"}, run.x / once);
+    const auto sine = ledger.let({"sin.load", "reactive share of the load"},
+                                 root(most(1.0 - squared(s.power_factor), 0.0)));
+    const bool ahead = plain(x) * plain(s.power_factor) <= plain(r) * plain(sine);
+    ValueIn<L, Volts> worst{};
+    bool any = false;
+    for (std::size_t k = 0; k < s.lines.size(); ++k) {
+        const LineShare<L>& line = s.lines[k];
+        if (!line.loaded) continue;
+        const int number = static_cast<int>(k) + 1;
+        const auto size = ledger.let({"n.size", "line and neutral over the line", number},
+                                     root(squared(line.along) + squared(line.across)));
+        if (!(plain(size) > 0)) continue;
+        const auto in_step = line.along * s.power_factor;
+        const auto turned = line.across * sine;
+        const auto factor = ledger.let({"cos.line", "cosine of what the line feels", number},
+                                       (ahead ? in_step + turned : in_step - turned) / size);
+        const double sign = plain(line.along) * plain(sine) -
+                            (ahead ? 1 : -1) * plain(line.across) * plain(s.power_factor);
+        const auto felt_x = ledger.let({"X.line", "reactance as the line feels it", number},
+                                       sign < 0 ? x - x * 2.0 : x * 1.0);
+        const auto i = ledger.let({"I.felt", "current of line and neutral", number}, s.ib * size);
+        const auto lost = ledger.let(
+            {"dU.line", "voltage the line loses", number},
+            network::line_drop(ledger, s.supply.u0, i, factor, ImpedanceIn<L>{r, felt_x}) * 1.0);
+        worst = any ? most(worst, lost) : lost;
+        any = true;
+    }
+    return ledger.let({"dU.worst", "voltage drop of the worst line"}, worst);
+}
+
+template <class L>
+bool unlike_lines(const Setting<L>& s) {
+    return s.phases == 3 && (s.lines[0].loaded || s.lines[1].loaded || s.lines[2].loaded);
+}
+
 template <class L>
 void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figures<L>& f) {
     ImpedanceIn<L> run;
@@ -60,7 +102,8 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
     }
     run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
     run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);
-    f.drop = network::line_drop(ledger, s.supply.u0, s.ib, s.power_factor, run);
+    f.drop = unlike_lines(s) ? unlike_lines_drop(ledger, s, run)
+                             : network::line_drop(ledger, s.supply.u0, s.ib, s.power_factor, run);
     f.drop_percent = ledger.let({"drop", "voltage drop of the run", 0, "%", "525"},
                                 100.0 * f.drop / s.supply.u0);
 }

@@ -88,6 +88,27 @@ ValueIn<L, double> neutral_share(L& ledger, const Lines<L>& lines,
     return ledger.let({"n.N", "current of the neutral over that of the line"}, neutral / heaviest);
 }
 
+/// The neutral's current is felt in every line: what each drops hangs on both.
+template <class L>
+void line_shares(L& ledger, const Lines<L>& lines, const ValueIn<L, Amperes>& heaviest,
+                 Setting<L>& s) {
+    const auto half_root =
+        ledger.stated({"root3.half", "sine of 120 degrees"}, root(3.0) / 2, "three phases");
+    for (std::size_t k = 0; k < 3; ++k) {
+        const int number = static_cast<int>(k) + 1;
+        const auto& own = lines.each[k];
+        const auto& b = lines.each[(k + 1) % 3];
+        const auto& c = lines.each[(k + 2) % 3];
+        LineShare<L>& share = s.lines[k];
+        share.loaded = plain(own) > amperes(0);
+        share.along = ledger.let({"n.along", "line and neutral in step with the line", number},
+                                 (own * 2.0 - (b + c) / 2.0) / heaviest);
+        const auto apart = plain(b) < plain(c) ? c - b : b - c;
+        share.across = ledger.let({"n.across", "neutral at right angles to the line", number},
+                                  half_root * apart / heaviest);
+    }
+}
+
 /// Current of the most loaded line; sets the neutral's share.
 template <class L>
 ValueIn<L, Amperes> present_current(L& ledger, Setting<L>& s, bool& missing) {
@@ -105,7 +126,10 @@ ValueIn<L, Amperes> present_current(L& ledger, Setting<L>& s, bool& missing) {
         if (s.phases == 1) return lines.each[0];
         const auto heaviest =
             ledger.let({"I.line", "the most loaded line"}, lines.each[lines.most_loaded(3)] * 1.0);
-        if (plain(heaviest) > amperes(0)) s.neutral_share = neutral_share(ledger, lines, heaviest);
+        if (plain(heaviest) > amperes(0)) {
+            s.neutral_share = neutral_share(ledger, lines, heaviest);
+            line_shares(ledger, lines, heaviest, s);
+        }
         s.assumed.push_back(
             "single-phase circuits are taken as spread over the lines as evenly as they allow");
         return heaviest;

@@ -97,6 +97,15 @@ struct BuildingSetting {
     ValueIn<L, Ohms> ra_most{};        ///< own electrode
 };
 
+/// Current of one line together with that of the neutral, over the design current: in step with
+/// the line's own and at right angles to it.
+template <class L>
+struct LineShare {
+    bool loaded = false;
+    ValueIn<L, double> along{};
+    ValueIn<L, double> across{};
+};
+
 template <class L>
 struct Setting {
     const site::Job* job = nullptr;
@@ -111,8 +120,9 @@ struct Setting {
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
-    ValueIn<L, Amperes> ib{};            ///< design current of the run, of its most loaded line
-    ValueIn<L, double> neutral_share{};  ///< current of the neutral over that of the line
+    ValueIn<L, Amperes> ib{};             ///< design current of the run, of its most loaded line
+    ValueIn<L, double> neutral_share{};   ///< current of the neutral over that of the line
+    std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike
     ValueIn<L, double> power_factor{};
     ValueIn<L, double> drop_limit{};   ///< per cent, for the run
     std::vector<OpenFact> open;        ///< facts that were read from a range

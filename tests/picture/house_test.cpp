@@ -62,8 +62,8 @@ TEST(House, SaysWhatIsNotKnown) {
 }
 
 TEST(House, WordsOfDevices) {
-    EXPECT_EQ(device_words({"BS 88-3", "", 32, 16}), "32 A BS 88-3 fuse");
-    EXPECT_EQ(device_words({"BS EN 60898", "B", 25, 6}), "25 A type B breaker, 6 kA");
+    EXPECT_EQ(device_words({"BS 88-3", "", "fuse", 32, 16}), "32 A BS 88-3 fuse");
+    EXPECT_EQ(device_words({"BS EN 60898", "B", "breaker", 25, 6}), "25 A type B breaker, 6 kA");
     EXPECT_EQ(rcd_words({100, "A", true, {}}), "100 mA RCD type A, delayed");
     EXPECT_EQ(rcd_words({30, "A", false, {}}), "30 mA RCD type A");
 }

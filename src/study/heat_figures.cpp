@@ -10,7 +10,8 @@ namespace {
 
 using tables::FaultHeat;
 
-/// Energies that faults of one stretch may let through, against what its conductors withstand.
+/// Energies that faults on one stretch and beyond it may let through, against what its conductors
+/// withstand.
 template <class L>
 class HeatWork {
 public:
@@ -27,41 +28,72 @@ public:
 
     using Share = ValueIn<L, double>;
 
-    void work() {
-        const auto live = stands("k2S2.live", "what a live core withstands", make_.live,
-                                 section("S", "section of a core", stretch_.cable->section));
-        const auto weakest = path_withstand();
-        const auto neutral =
+    using Energy = ValueIn<L, AmpereSquareSeconds>;
+
+    /// What the live cores and the weakest conductor of all withstand.
+    struct Withstood {
+        Energy live;
+        Energy all;
+    };
+
+    Withstood withstood() {
+        live_stands_ = stands("k2S2.live", "what a live core withstands", make_.live,
+                              section("S", "section of a core", stretch_.cable->section));
+        path_stands_ = path_withstand();
+        return {live_stands_, least(live_stands_, path_stands_)};
+    }
+
+    /// Energies of the faults of this stretch; `on_the_way` is the least withstood from the house
+    /// to its end.
+    void faults(const Withstood& on_the_way) {
+        neutral_ =
             most(by_device("I2t.near", "energy of a short circuit, near end", at_.short_most),
-                 smallest({&Least::neutral, false}, live));
-        auto earth =
-            most(until_open("I2t.e.near", "energy of an earth fault, near end", at_.earth_most),
-                 smallest({&Least::earth, true}, least(live, weakest)));
+                 smallest(Kind{&Least::neutral, "t.early.n", "I2t.early.n", "I2t.far", nullptr},
+                          on_the_way.live));
+        auto earth = most(
+            until_open("I2t.e.near", "energy of an earth fault, near end", at_.earth_most,
+                       "I2t.rcd"),
+            smallest(Kind{&Least::earth, "t.early.e", "I2t.early.e", "I2t.e.far", "I2t.rcd.far"},
+                     on_the_way.all));
         if (residual_) earth = most(earth, energy_where_equal());
         if (stretch_.armoured() && !armour_serves(stretch_.protective)) {
-            earth = most(earth, smallest({&Least::armour, true}, least(live, weakest)));
+            earth = most(earth, smallest(Kind{&Least::armour, "t.early.arm", "I2t.early.arm",
+                                              "I2t.arm.far", "I2t.rcd.arm"},
+                                         on_the_way.all));
         }
-        earth = ledger_.let({"I2t.earth", "largest energy of an earth fault", part_}, earth);
+        earth_ = ledger_.let({"I2t.earth", "largest energy of an earth fault", part_}, earth);
+    }
+
+    /// A fault on a later stretch flows through this one as well.
+    void also_carries(const HeatWork& later) {
+        neutral_ =
+            ledger_.let({"I2t.n.here", "largest energy of a short circuit from here on", part_},
+                        most(neutral_, later.neutral_));
+        earth_ = ledger_.let({"I2t.e.here", "largest energy of an earth fault from here on", part_},
+                             most(earth_, later.earth_));
+    }
+
+    void judge() {
         live_ = ledger_.let(
             {"heat.live", "fault heat over what the live cores withstand", part_, "", "434.5.2"},
-            most(neutral, earth) / live);
+            most(neutral_, earth_) / live_stands_);
         path_ = ledger_.let({"heat.path", "fault heat over what the weakest of the path withstands",
                              part_, "", "543.1.3"},
-                            earth / weakest);
+                            earth_ / path_stands_);
     }
 
     const Share& live() const { return live_; }
     const Share& path() const { return path_; }
 
 private:
-    using Energy = ValueIn<L, AmpereSquareSeconds>;
     using Current = ValueIn<L, Amperes>;
     using Least = typename StretchFaults<L>::Least;
 
-    /// A fault of the smallest current, and whether a residual current device sees it.
+    /// A fault of the smallest current with the symbols of its lines; `rcd` is null where no
+    /// residual current device sees it.
     struct Kind {
         Current Least::*current;
-        bool residual;
+        const char *time, *brief, *far, *rcd;
     };
 
     Energy by_device(const char* symbol, const char* meaning, const Current& i) {
@@ -69,33 +101,34 @@ private:
     }
 
     /// Until the RCD at the head or the overcurrent device has opened, whichever is first.
-    Energy until_open(const char* symbol, const char* meaning, const Current& i) {
+    Energy until_open(const char* symbol, const char* meaning, const Current& i,
+                      const char* with_rcd) {
         const auto own = by_device(symbol, meaning, i);
         if (!residual_) return own;
         const auto t =
             ledger_.table({"t.rcd", "longest break time of the RCD", part_}, residual_->longest);
-        return ledger_.let({"I2t.rcd", "energy until the RCD or the device has opened", part_},
+        return ledger_.let({with_rcd, "energy until the RCD or the device has opened", part_},
                            least(own, squared(i) * t));
     }
 
     /// Energy of the smallest fault at the far end. One that ends before it has used a tenth of
-    /// what is withstood never falls below the current of conductors so little heated; any other is
-    /// taken with conductors half way to their highest temperature.
+    /// what anything on its way withstands never falls below the current of conductors so little
+    /// heated; any other is taken with conductors half way to their highest temperature.
     Energy smallest(const Kind& kind, const Energy& withstood) {
         const Current& early = at_.early.*kind.current;
         const Current& first = at_.working.*kind.current;
         const auto t = device::operating_time(
             ledger_,
-            {"t.early", "time the device may take while the conductors are hardly warmed", part_},
+            {kind.time, "time the device may take while the conductors are hardly warmed", part_},
             *scheme_.device, early);
         const auto brief =
-            ledger_.let({"I2t.early", "energy of the smallest fault if it ends so soon", part_},
+            ledger_.let({kind.brief, "energy of the smallest fault if it ends so soon", part_},
                         squared(first) * t);
         if (plain(brief) <= plain(withstood) * early_share) return brief;
         const Current& hot = at_.hot.*kind.current;
         const char* meaning = "energy of the smallest fault, far end";
-        return kind.residual ? until_open("I2t.e.far", meaning, hot)
-                             : by_device("I2t.far", meaning, hot);
+        return kind.rcd ? until_open(kind.far, meaning, hot, kind.rcd)
+                        : by_device(kind.far, meaning, hot);
     }
 
     Energy energy_where_equal() {
@@ -160,6 +193,10 @@ private:
     const StretchFaults<L>& at_;
     int part_;
     std::optional<HeadResidual> residual_;
+    Energy live_stands_{};
+    Energy path_stands_{};
+    Energy neutral_{};
+    Energy earth_{};
     Share live_{};
     Share path_{};
 };
@@ -179,11 +216,22 @@ ValueIn<L, Seconds> disconnection_time(L& ledger, const Setting<L>& s, const Run
 template <class L>
 void work_out_heat(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Figures<L>& f) {
     f.disconnection = disconnection_time(ledger, setting, scheme, f);
+    std::array<std::optional<HeatWork<L>>, most_stretches> works;
+    typename HeatWork<L>::Withstood on_the_way{};
     for (std::size_t i = 0; i < scheme.stretches; ++i) {
-        HeatWork<L> work(ledger, setting, scheme, f.at[i], i);
-        work.work();
-        f.heat_live = i == 0 ? work.live() : most(f.heat_live, work.live());
-        f.heat_path = i == 0 ? work.path() : most(f.heat_path, work.path());
+        works[i].emplace(ledger, setting, scheme, f.at[i], i);
+        const auto here = works[i]->withstood();
+        on_the_way.live = i == 0 ? here.live : least(on_the_way.live, here.live);
+        on_the_way.all = i == 0 ? here.all : least(on_the_way.all, here.all);
+        works[i]->faults(on_the_way);
+    }
+    for (std::size_t i = scheme.stretches; i-- > 0;) {
+        HeatWork<L>& work = *works[i];
+        if (i + 1 < scheme.stretches) work.also_carries(*works[i + 1]);
+        work.judge();
+        const bool last = i + 1 == scheme.stretches;
+        f.heat_live = last ? work.live() : most(f.heat_live, work.live());
+        f.heat_path = last ? work.path() : most(f.heat_path, work.path());
     }
     f.heat = ledger.let({"heat", "fault heat over what is withstood, worst conductor"},
                         most(f.heat_live, f.heat_path));

@@ -63,13 +63,13 @@ DrawnRun draw(Dice& dice) {
     const auto& cable = *dice.one_of(support::cables_of(3));
     study::RunScheme scheme = support::scheme(cable, run.protective, support::fuse(32));
     if (study::separate_serves(run.protective)) {
-        scheme.separate = dice.one_of(support::copper_conductors());
+        scheme.first().separate = dice.one_of(support::copper_conductors());
     }
     study::Setting<Silent> setting;
     setting.catalogue = &support::catalogue();
-    const auto heat =
-        dice.one_of<study::Heat>({study::Heat::cold, study::Heat::working, study::Heat::fault});
-    run.path = study::fault_path(ledger, setting, scheme, heat, metres(length));
+    const auto heat = dice.one_of<study::Heat>(
+        {study::Heat::cold, study::Heat::working, study::Heat::early, study::Heat::fault});
+    run.path = study::fault_path(ledger, setting, scheme.first(), {heat, metres(length), 0});
     run.source = {ohms(dice.between(0.01, 0.8)), ohms(dice.between(0.005, 0.3))};
     run.drop_line = {cable.two.drop_r.value * metres(length),
                      cable.two.drop_x.value * metres(length)};

@@ -24,13 +24,13 @@ bool same(const Finding<Silent>& a, const Finding<Silent>& b) {
 }
 
 struct Lists {
-    std::vector<search::Core> cores;
+    std::vector<search::Route> routes;
     std::vector<search::Head> heads;
 };
 
 Lists lists_of(const study::Setting<Silent>& setting) {
     const search::Shop shop = search::shop_for(setting);
-    return {search::cores_of(shop), search::heads_of(shop)};
+    return {search::routes_of(shop, setting), search::heads_of(shop, setting)};
 }
 
 Finding<Silent> judged(const Rule& rule, const study::Setting<Silent>& setting,
@@ -45,13 +45,14 @@ RC_GTEST_PROP(RuleSees, ARuleOfTheRunFindsTheSameForAnyHead, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const auto setting = support::prepared(job);
     const Lists lists = lists_of(setting);
-    const auto& core = lists.cores[*rc::gen::inRange<std::size_t>(0, lists.cores.size())];
+    RC_PRE(!lists.routes.empty() && !lists.heads.empty());
+    const auto& route = lists.routes[*rc::gen::inRange<std::size_t>(0, lists.routes.size())];
     const auto a = *rc::gen::inRange<std::size_t>(0, lists.heads.size());
     const auto b = *rc::gen::inRange<std::size_t>(0, lists.heads.size());
     for (const Rule& rule : rulebook()) {
         if (rule.info->sees != Sees::run) continue;
-        RC_ASSERT(same(judged(rule, setting, search::scheme_of(core, lists.heads[a])),
-                       judged(rule, setting, search::scheme_of(core, lists.heads[b]))));
+        RC_ASSERT(same(judged(rule, setting, search::scheme_of(route, lists.heads[a])),
+                       judged(rule, setting, search::scheme_of(route, lists.heads[b]))));
     }
 }
 
@@ -59,13 +60,14 @@ RC_GTEST_PROP(RuleSees, ARuleOfTheHeadFindsTheSameForAnyRun, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const auto setting = support::prepared(job);
     const Lists lists = lists_of(setting);
+    RC_PRE(!lists.routes.empty() && !lists.heads.empty());
     const auto head = *rc::gen::inRange<std::size_t>(0, lists.heads.size());
-    const auto a = *rc::gen::inRange<std::size_t>(0, lists.cores.size());
-    const auto b = *rc::gen::inRange<std::size_t>(0, lists.cores.size());
+    const auto a = *rc::gen::inRange<std::size_t>(0, lists.routes.size());
+    const auto b = *rc::gen::inRange<std::size_t>(0, lists.routes.size());
     for (const Rule& rule : rulebook()) {
         if (rule.info->sees != Sees::head) continue;
-        const auto first = search::scheme_of(lists.cores[a], lists.heads[head]);
-        const auto second = search::scheme_of(lists.cores[b], lists.heads[head]);
+        const auto first = search::scheme_of(lists.routes[a], lists.heads[head]);
+        const auto second = search::scheme_of(lists.routes[b], lists.heads[head]);
         RC_ASSERT(same(judged(rule, setting, first), judged(rule, setting, second)));
     }
 }
@@ -74,9 +76,10 @@ RC_GTEST_PROP(RuleSees, FiguresAsFarAsARuleNeedsGiveTheSameFindingAsAllFigures, 
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const auto setting = support::prepared(job);
     const Lists lists = lists_of(setting);
-    const auto core = *rc::gen::inRange<std::size_t>(0, lists.cores.size());
+    RC_PRE(!lists.routes.empty() && !lists.heads.empty());
+    const auto route = *rc::gen::inRange<std::size_t>(0, lists.routes.size());
     const auto head = *rc::gen::inRange<std::size_t>(0, lists.heads.size());
-    const auto scheme = search::scheme_of(lists.cores[core], lists.heads[head]);
+    const auto scheme = search::scheme_of(lists.routes[route], lists.heads[head]);
     for (const Rule& rule : rulebook()) {
         RC_ASSERT(
             same(support::finding_of(rule.info->name, job, scheme), judged(rule, setting, scheme)));

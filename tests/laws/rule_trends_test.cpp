@@ -63,7 +63,7 @@ RC_GTEST_PROP(RuleTrends, Longer, ()) {
 
 RC_GTEST_PROP(RuleTrends, Thicker, ()) {
     const Drawn thin = *support::any_drawn();
-    const std::size_t sizes = support::cables_of(thin.cores).size();
+    const std::size_t sizes = support::sizes_of(thin);
     RC_PRE(thin.size + 1 < sizes);
     Drawn thick = thin;
     thick.size = *rc::gen::inRange<std::size_t>(thin.size + 1, sizes);

@@ -116,7 +116,10 @@ TEST(SoundLaws, ALongerRunNeverAdds) {
 
 TEST(SoundLaws, MoreLoadNeverAdds) {
     const std::size_t lost = expect_never_adds(300, [](site::Job& job, Dice& dice) {
-        raise(job.buildings[1].load, 1 + 0.2 * (1 + dice(5)));
+        const double factor = 1 + 0.2 * (1 + dice(5));
+        raise(job.buildings[1].load, factor);
+        raise(job.buildings[1].load_w, factor);
+        for (site::Circuit& circuit : job.buildings[1].circuits) raise(circuit.load_w, factor);
     });
     EXPECT_GT(lost, 0u);
 }
@@ -145,8 +148,10 @@ TEST(SoundLaws, ALargerLoopOnTnNeverHelpsAnythingToClear) {
         raise(more.intake.ze, 1.5);
         const auto setting = support::prepared(job);
         const Shop shop = shop_for(setting);
-        for (const Core& core : cores_of(shop)) {
-            const auto scheme = scheme_of(core, heads_of(shop)[seed % 24]);
+        const auto heads = heads_of(shop, setting);
+        if (heads.empty()) continue;
+        for (const Route& route : routes_of(shop, setting)) {
+            const auto scheme = scheme_of(route, heads[seed % heads.size()]);
             const auto before = support::finding_of("disconnection", job, scheme);
             const auto after = support::finding_of("disconnection", more, scheme);
             EXPECT_LE(before.verdict, after.verdict);
@@ -243,6 +248,15 @@ std::vector<Settling> settlings() {
             "electrode", [](J & j) -> auto& { return j.intake.electrode; }, ohms(1), ohms(200)),
         number<double>(
             "spare way", [](J & j) -> auto& { return j.intake.board.spare_ways; }, 0, 1),
+        number<Amperes>(
+            "largest way", [](J & j) -> auto& { return j.intake.board.max_device; }, amperes(32),
+            amperes(63)),
+        number<Amperes>(
+            "RCD of the board", [](J & j) -> auto& { return j.intake.board.behind_rcd; },
+            amperes(0), milliamperes(30)),
+        number<Metres>(
+            "height", [](J & j) -> auto& { return j.runs[0].legs[0].height; }, metres(3),
+            metres(6)),
         number<Metres>(
             "reach", [](J & j) -> auto& { return j.buildings[1].reach_of_house_earth; }, metres(0),
             metres(10)),
@@ -257,6 +271,10 @@ std::vector<Settling> settlings() {
         number<Metres>(
             "depth", [](J & j) -> auto& { return j.runs[0].legs[0].depth; }, metres(0.3),
             metres(1)),
+        answer(
+            "indoors", [](J & j) -> auto& { return j.runs[0].legs[0].indoors; }),
+        answer(
+            "hidden", [](J & j) -> auto& { return j.runs[0].legs[0].concealed; }),
         answer(
             "insulating section", [](J & j) -> auto& { return first_pipe(j).insulating_section; }),
         answer(

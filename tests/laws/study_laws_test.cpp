@@ -58,7 +58,7 @@ RC_GTEST_PROP(Laws, ALongerRunNeverSpeedsTheDevice, ()) {
 
 RC_GTEST_PROP(Laws, ThickerCoresNeverRaiseDropOrLoopAndNeverLowerTheRating, ()) {
     const Drawn thin = *support::any_drawn();
-    const std::size_t sizes = support::cables_of(thin.cores).size();
+    const std::size_t sizes = support::sizes_of(thin);
     RC_PRE(thin.size + 1 < sizes);
     Drawn thick = thin;
     thick.size = *rc::gen::inRange<std::size_t>(thin.size + 1, sizes);
@@ -70,14 +70,14 @@ RC_GTEST_PROP(Laws, ThickerCoresNeverRaiseDropOrLoopAndNeverLowerTheRating, ()) 
 }
 
 RC_GTEST_PROP(Laws, AThickerSeparateConductorNeverRaisesTheLoop, ()) {
-    Drawn thin = *support::any_drawn();
+    Drawn thin = *support::any_armoured();
     thin.protective = *rc::gen::element(Protective::separate, Protective::armour_and_separate);
     const std::size_t count = support::copper_conductors().size();
     thin.separate = *rc::gen::inRange<std::size_t>(0, count - 1);
     Drawn thick = thin;
     thick.separate = thin.separate + 1;
-    RC_ASSERT(support::scheme_of(thin).separate->section <
-              support::scheme_of(thick).separate->section);
+    RC_ASSERT(support::scheme_of(thin).first().separate->section <
+              support::scheme_of(thick).first().separate->section);
     RC_ASSERT(no_more(figures_of(thick).zs_far, figures_of(thin).zs_far));
 }
 
@@ -133,9 +133,12 @@ RC_GTEST_PROP(Laws, AStifferSupplyNeverLowersAFaultCurrent, ()) {
 }
 
 RC_GTEST_PROP(Laws, ASecondWayBackNeverRaisesTheLoop, ()) {
-    Drawn one = *support::any_drawn();
-    one.cores = 3;
-    one.size = *rc::gen::inRange<std::size_t>(0, support::cables_of(3).size());
+    Drawn one = *support::any_armoured();
+    one.family = tables::Family::armoured_xlpe_copper;
+    one.cores = one.phases == 3 ? 5 : 3;
+    one.size = *rc::gen::inRange<std::size_t>(0, support::sizes_of(one));
+    one.further.clear();
+    for (auto& leg : one.legs) leg.stretch = 0;
     one.protective = *rc::gen::element(Protective::armour, Protective::core);
     Drawn two = one;
     two.protective = Protective::core_and_armour;
@@ -145,40 +148,51 @@ RC_GTEST_PROP(Laws, ASecondWayBackNeverRaisesTheLoop, ()) {
 RC_GTEST_PROP(Laws, HeatIsFiniteOnlyIfTheDeviceOperates, ()) {
     Drawn drawn = *support::any_drawn();
     drawn.earthing = BuildingEarthing::supply_earth;  // no residual current device to help
+    RC_PRE(!residual_at_head(support::scheme_of(drawn)));
     const auto figures = figures_of(drawn);
     if (std::isinf(figures.disconnection.number())) RC_ASSERT(std::isinf(figures.heat_path));
     if (std::isfinite(figures.heat_live)) RC_ASSERT(std::isfinite(figures.disconnection.number()));
 }
 
-/// An earth fault somewhere along the run: any current between the least and the largest, and every
-/// other time the one just short of what trips the device at once.
-Amperes any_earth_fault(const Figures<Silent>& figures, const tables::Device& device) {
-    const double share = support::number_between(0, 1);
-    const Amperes any = figures.arm_least * std::pow(figures.le_near / figures.arm_least, share);
+/// An earth fault that stays what it is somewhere on the first stretch: any current between the
+/// least of conductors hardly warmed and the largest, and every other time the one just short of
+/// what trips the device at once.
+Amperes any_earth_fault(const StretchFaults<Silent>& at, const tables::Device& device) {
+    const Amperes low = at.early.armour;
+    const Amperes any = low * std::pow(at.earth_most / low, support::number_between(0, 1));
     const Amperes short_of_it = device.points.back().current.value * (1 - 1e-9);
-    const bool on_the_run = short_of_it > figures.arm_least && short_of_it < figures.le_near;
+    const bool on_the_run = short_of_it > low && short_of_it < at.earth_most;
     return on_the_run && *rc::gen::arbitrary<bool>() ? short_of_it : any;
 }
 
 RC_GTEST_PROP(Laws, NoEarthFaultAlongTheRunHeatsTheArmourMoreThanTheFigureSays, ()) {
-    Drawn drawn = *support::any_drawn();
+    Drawn drawn = *support::any_armoured();
     drawn.protective = Protective::armour;
     const auto figures = figures_of(drawn);
     const RunScheme scheme = support::scheme_of(drawn);
-    const Amperes current = any_earth_fault(figures, *scheme.device);
+    const Amperes current = any_earth_fault(figures.at[0], *scheme.device);
     Silent ledger;
     const Name name{"x", ""};
     auto energy = device::let_through(ledger, name, *scheme.device, current);
-    if (scheme.rcd) energy = least(energy, squared(current) * scheme.rcd->longest.value);
-    const auto& make = tables::make_of(support::catalogue(), *scheme.cable);
+    if (const auto rcd = residual_at_head(scheme)) {
+        energy = least(energy, squared(current) * rcd->longest.value);
+    }
+    const tables::Cable& cable = *scheme.first().cable;
+    const auto& make = tables::make_of(support::catalogue(), cable);
     const auto stands =
-        cable::withstand(ledger, name, make.armour.k.value, scheme.cable->armour_area.value);
+        cable::withstand(ledger, name, make.armour.k.value, cable.armour_area.value);
     RC_ASSERT(energy.number() <= figures.heat_path * stands.number() * (1 + 1e-6));
 }
 
 RC_GTEST_PROP(Laws, TheSmallestFaultCurrentNeverExceedsTheLargest, ()) {
-    const auto figures = figures_of(*support::any_drawn());
+    const Drawn drawn = *support::any_drawn();
+    const auto figures = figures_of(drawn);
     RC_ASSERT(figures.ln_least < figures.ln_far);
+    if (drawn.phases == 3) {
+        RC_ASSERT(figures.ll_least < figures.ll_far);
+        RC_ASSERT(figures.ll_far < figures.lll_far);
+        RC_ASSERT(figures.lll_far < figures.lll_near);
+    }
     RC_ASSERT(figures.le_least < figures.le_far);
     RC_ASSERT(figures.le_far < figures.le_near);
 }

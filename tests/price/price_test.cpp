@@ -44,7 +44,7 @@ TEST(Price, APlainRunByHand) {
     site::Job job = support::plain_job();  // 30 m buried direct
     job.runs[0].legs[0].surface = site::Surface::lawn;
     const auto p = priced(job, plain());
-    EXPECT_NEAR(p.house_end.number(), 3.90 + 58 + 42 + 2.0 * 46, 1e-9);
+    EXPECT_NEAR(p.house_end.number(), 3.90 + 58 + 42 + 34 + 2.0 * 46, 1e-9);
     EXPECT_NEAR(p.run.number(), 5.60 * (30 + 2 * 1.5) * 1.04 + 13.50 + 1.60 * 46, 1e-9);
     EXPECT_NEAR(p.ground.number(), 30 * (19 + 4.20 + 0.07 * 46), 1e-9);
     EXPECT_NEAR(p.far_end.number(), 74 + 2 * 27 + 2.5 * 46, 1e-9);  // two ways where none is stated
@@ -64,16 +64,17 @@ TEST(Price, WhereItIsFedFrom) {
     const double way = priced(support::plain_job(), s).house_end.number();
     EXPECT_NEAR(way, 6.80 + 2.0 * 46, 1e-9);
     s.fed_from = site::FedFrom::new_board;
-    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42, 1e-9);
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 34, 1e-9);
     s.rcd = &support::catalogue().run_rcds.front();
-    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 88, 1e-9);
+    EXPECT_NEAR(priced(support::plain_job(), s).house_end.number(), way + 135 + 42 + 34 + 88, 1e-9);
 }
 
 TEST(Price, GlandsComeInThreeSizes) {
     const auto glands = [](double section) {
         study::RunScheme s = plain();
-        s.cable = &support::cable(2, section);
-        const auto index = static_cast<std::size_t>(s.cable - support::catalogue().cables.data());
+        s.first().cable = &support::cable(2, section);
+        const auto index =
+            static_cast<std::size_t>(s.first().cable - support::catalogue().cables.data());
         return priced(support::plain_job(), s).run.number() -
                book().cables[index].number() * 33 * 1.04;
     };
@@ -85,11 +86,11 @@ TEST(Price, GlandsComeInThreeSizes) {
 TEST(Price, ASeparateConductorIsBoughtAndLaid) {
     const double without = priced(support::plain_job(), plain()).run.number();
     study::RunScheme s = plain();
-    s.protective = Protective::separate;
+    s.first().protective = Protective::separate;
     const std::pair<double, double> rows[] = {
         {4, 0.95}, {6, 1.35}, {10, 2.2}, {16, 3.4}, {25, 5.2}};
     for (const auto& [section, price] : rows) {
-        s.separate = &support::conductor(section);
+        s.first().separate = &support::conductor(section);
         EXPECT_NEAR(priced(support::plain_job(), s).run.number() - without,
                     price * 33 * 1.04 + 30 * 0.07 * 46, 1e-9)
             << section;
@@ -177,7 +178,7 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     const site::Job job = support::job_of(drawn);
     study::RunScheme scheme = support::scheme_of(drawn);
     const auto setting = support::prepared(job);
-    if (scheme.separate) scheme.separate = &support::conductor(10);
+    if (scheme.first().separate) scheme.first().separate = &support::conductor(10);
     Recording ledger;
     const auto recorded = price_of(ledger, book(), setting, scheme, {Item::house_bonding_upgrade});
     const auto silent = priced(job, scheme, {Item::house_bonding_upgrade});
@@ -194,14 +195,91 @@ RC_GTEST_PROP(Price, LongerAndThickerIsNeverCheaper, ()) {
     support::Drawn longer = drawn;
     longer.legs.front().length_m += support::number_between(0, 30);
     support::Drawn thicker = drawn;
-    if (thicker.size + 1 < support::cables_of(drawn.cores).size()) ++thicker.size;
+    if (thicker.size + 1 < support::sizes_of(drawn)) ++thicker.size;
     const auto total = [](const support::Drawn& d) {
         study::RunScheme s = support::scheme_of(d);
-        if (s.separate) s.separate = &support::conductor(10);
+        if (s.first().separate) s.first().separate = &support::conductor(10);
         return priced(support::job_of(d), s).total;
     };
     RC_ASSERT(total(longer) >= total(drawn));
     RC_ASSERT(total(thicker) >= total(drawn));
+}
+
+double item(Item key) { return book().amount(key); }
+
+double metre_of(const tables::Cable& cable) {
+    return book()
+        .cables[static_cast<std::size_t>(&cable - support::catalogue().cables.data())]
+        .number();
+}
+
+TEST(Price, ThreePhasesCostThreePolesALargerBoardAndAFourPoleRcd) {
+    const site::Job one = support::plain_job();
+    const site::Job three = support::on_three_phases(one);
+    study::RunScheme s = plain();
+    s.device = &support::breaker("B", 32);
+    s.fed_from = site::FedFrom::spare_way;
+    const double hours = item(Item::hours_house_end) * item(Item::labour_hour);
+    const double single = priced(one, s).house_end.number() - hours;
+    const double far = priced(one, s).far_end.number();
+    s.phases = 3;
+    const double poles = single * item(Item::poles_factor);
+    EXPECT_GT(item(Item::poles_factor), 1);
+    EXPECT_NEAR(priced(three, s).house_end.number() - hours, poles, 1e-9);
+    EXPECT_NEAR(priced(three, s).far_end.number() - far, item(Item::three_phase_board_extra), 1e-9);
+    s.rcd = &support::catalogue().run_rcds.front();
+    EXPECT_NEAR(priced(three, s).house_end.number() - hours,
+                poles + item(Item::delayed_rcd) + item(Item::four_pole_rcd_extra), 1e-9);
+    s.rcd = nullptr;
+    s.fed_from = site::FedFrom::tails;
+    EXPECT_NEAR(priced(three, s).house_end.number() - hours,
+                poles + item(Item::three_pole_switch_fuse) +
+                    item(Item::connector_blocks_and_tails) + item(Item::isolator),
+                1e-9);
+}
+
+TEST(Price, AChangeOfCableCostsAJointBoxAndTheTailsAndGlandsOfBoth) {
+    const auto& first = support::cable(3, 10);
+    const auto& second = support::cable(2, 6);
+    site::Leg a = support::plain_leg(site::LegMethod::clipped, 12);
+    site::Leg b = support::plain_leg(site::LegMethod::clipped, 20);
+    support::name_cable(a, first);
+    support::name_cable(b, second);
+    const auto s = support::scheme(
+        {support::stretch(first, Protective::core), support::stretch(second, Protective::armour)},
+        support::breaker("B", 32));
+    const double waste = 1 + item(Item::allowance_percent) / 100;
+    const double tails = 2 * item(Item::tail_m);
+    const double hour = item(Item::labour_hour);
+    const double expected =
+        metre_of(first) * (12 + tails) * waste + metre_of(second) * (20 + tails) * waste +
+        item(Item::gland_pair_medium) + item(Item::gland_pair_small) +
+        hour * (item(Item::hours_gland_pair_medium) + item(Item::hours_gland_pair_small)) +
+        item(Item::joint_box) + hour * item(Item::hours_joint_box);
+    EXPECT_NEAR(priced(support::job_with_legs({a, b}), s).run.number(), expected, 1e-9);
+}
+
+TEST(Price, CableWithoutArmourNeedsNoGlands) {
+    const auto& flat = support::cable(tables::Family::flat_twin_and_earth, 2, 6);
+    const auto s = support::scheme(flat, Protective::core, support::breaker("B", 32));
+    const double bought = (30 + 2 * item(Item::tail_m)) * (1 + item(Item::allowance_percent) / 100);
+    EXPECT_NEAR(priced(support::plain_job(), s).run.number(), metre_of(flat) * bought, 1e-9);
+}
+
+TEST(Price, APairIsBoughtGlandedTwice) {
+    study::RunScheme s =
+        support::scheme(support::cable(2, 25), Protective::armour, support::breaker("B", 63));
+    const double one = priced(support::plain_job(), s).run.number();
+    s.first().parallel = 2;
+    EXPECT_NEAR(priced(support::plain_job(), s).run.number(), 2 * one, 1e-9);
+}
+
+TEST(Price, TheBondInTheBuildingIsOfTheSizeThatIsFitted) {
+    site::Job job = support::plain_job();
+    job.buildings[1].metalwork = {pipe()};
+    const double ten = priced(job, plain()).far_end.number();
+    job.intake.supply_neutral = measured(square_millimetres(50));  // sixteen asked for
+    EXPECT_NEAR(priced(job, plain()).far_end.number() - ten, 3 * (3.40 - 2.20), 1e-9);
 }
 
 TEST(Price, AddingUpAgainChangesNothing) {

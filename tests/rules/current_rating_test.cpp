@@ -86,5 +86,48 @@ TEST(CurrentRating, SmallCableBehindALargeFuseFails) {
     EXPECT_EQ(judged(job, with(16, 63)).verdict, Verdict::meets);
 }
 
+TEST(CurrentRating, BehindARewirableFuseTheCableCarriesLess) {
+    const site::Job job = support::job_with_legs({clipped()});
+    auto s = with(4, 32);
+    const double full = judged(job, s).limit;
+    s.device = &support::device("BS 3036", "", 30);
+    const auto found = judged(job, s);
+    EXPECT_NEAR(found.limit, 0.725 * full, 1e-9);
+    EXPECT_DOUBLE_EQ(found.value, 30);
+    // 0.725 of 36 A is 26.1 A: too little for 30 A, enough for 20.
+    auto thin = with(1.5, 20);
+    thin.device = &support::device("BS 3036", "", 20);
+    const double rated_15 = judged(job, with(1.5, 20)).limit;
+    EXPECT_EQ(judged(job, thin).verdict, 20 <= 0.725 * rated_15 ? Verdict::meets : Verdict::fails);
+    thin.device = &support::device("BS 3036", "", 30);
+    EXPECT_EQ(judged(job, thin).verdict, Verdict::fails);
+}
+
+TEST(CurrentRating, APairCarriesTwiceWhatOneBesideAnotherDoes) {
+    site::Leg leg = clipped();
+    const site::Job alone = support::job_with_legs({leg});
+    leg.other_loaded_circuits = measured(1.0);
+    const site::Job grouped = support::job_with_legs({leg});
+    auto pair = with(25, 100);
+    pair.first().parallel = 2;
+    EXPECT_NEAR(judged(alone, pair).limit, 2 * judged(grouped, with(25, 100)).limit, 1e-9);
+}
+
+TEST(CurrentRating, AStretchOfSmallCableGovernsTheRun) {
+    site::Leg first = clipped();
+    site::Leg second = clipped();
+    support::name_cable(first, support::cable(2, 16));
+    support::name_cable(second, support::cable(3, 4));
+    const site::Job job = support::job_with_legs({first, second});
+    const auto s =
+        support::scheme({support::stretch(support::cable(2, 16), study::Protective::armour),
+                         support::stretch(support::cable(3, 4), study::Protective::core)},
+                        support::fuse(32));
+    EXPECT_DOUBLE_EQ(judged(job, s).limit,
+                     support::cable(3, 4)
+                         .two.rating[static_cast<std::size_t>(tables::ReferenceMethod::c)]
+                         .value.number());
+}
+
 }  // namespace
 }  // namespace toft::rules

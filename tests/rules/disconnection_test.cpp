@@ -125,7 +125,7 @@ TEST(Disconnection, ABuildingOnItsOwnRodStillHasItsArmourClearedAtTheHouse) {
 TEST(Disconnection, AFaultToAnArmourThatDoesNotServeMustClearToo) {
     study::RunScheme core = core10(support::breaker("B", 32));
     study::RunScheme both = core;
-    both.protective = Protective::core_and_armour;
+    both.first().protective = Protective::core_and_armour;
     EXPECT_GT(judged(tn(0.2), core).value, judged(tn(0.2), both).value);
 }
 

@@ -63,10 +63,10 @@ TEST(FaultHeat, TheArmourMustSurviveEvenWhereItDoesNotServe) {
 TEST(FaultHeat, SmallSeparateConductorsBurn) {
     study::RunScheme s =
         support::scheme(support::cable(2, 25), Protective::separate, support::fuse(100));
-    s.separate = &support::conductor(2.5);
+    s.first().separate = &support::conductor(2.5);
     EXPECT_NEAR(judged(fed(0.05, 5), s).use, 1450 * 1450 * 0.1 / (143.0 * 143 * 2.5 * 2.5), 1e-6);
     EXPECT_EQ(judged(fed(0.05, 5), s).verdict, Verdict::fails);
-    s.separate = &support::conductor(4);
+    s.first().separate = &support::conductor(4);
     EXPECT_EQ(judged(fed(0.05, 5), s).verdict, Verdict::meets);
 }
 

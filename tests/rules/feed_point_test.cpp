@@ -63,5 +63,49 @@ TEST(FeedPoint, AnUnknownFuseIsTheSmallestMetAndAnUnknownWayIsNoWay) {
     EXPECT_EQ(judged(job, b32, FedFrom::new_board).verdict, Verdict::meets);
 }
 
+TEST(FeedPoint, ALabelNobodyReadAllowsTheLeastThatBoardsTake) {
+    site::Job job = board(2, 63, 100);
+    job.intake.board.max_device = {};
+    EXPECT_EQ(judged(job, support::breaker("B", 32), FedFrom::spare_way).verdict, Verdict::meets);
+    const auto found = judged(job, support::breaker("B", 40), FedFrom::spare_way);
+    EXPECT_EQ(found.verdict, Verdict::fails);
+    EXPECT_DOUBLE_EQ(found.limit, 32);
+}
+
+TEST(FeedPoint, ThreePhasesNeedThreeWaysSideBySide) {
+    const auto three = [](double ways, FedFrom place) {
+        const site::Job job = support::on_three_phases(board(ways, 63, 100));
+        auto s = support::scheme(support::cable(4, 10), study::Protective::armour,
+                                 support::breaker("B", 32));
+        s.phases = 3;
+        s.fed_from = place;
+        EXPECT_TRUE(support::recorded_alike("feed-point", job, s));
+        return support::finding_of("feed-point", job, s);
+    };
+    EXPECT_EQ(three(3, FedFrom::spare_way).verdict, Verdict::meets);
+    const auto found = three(2, FedFrom::spare_way);
+    EXPECT_EQ(found.verdict, Verdict::fails);
+    EXPECT_NE(std::string(found.says).find("three ways"), std::string::npos);
+    EXPECT_EQ(three(0, FedFrom::new_board).verdict, Verdict::meets);
+}
+
+TEST(FeedPoint, TailsOverThreeMetresNeedASwitchFuseNearTheMeter) {
+    const auto tails = [](site::Fact<Metres> length, FedFrom place) {
+        site::Job job = board(2, 63, 100);
+        job.intake.tails_length = length;
+        const auto& device =
+            place == FedFrom::tails ? support::fuse(32) : support::breaker("B", 32);
+        return judged(job, device, place);
+    };
+    EXPECT_EQ(tails(measured(metres(3)), FedFrom::tails).verdict, Verdict::meets);  // a tie
+    for (FedFrom place : {FedFrom::tails, FedFrom::new_board}) {
+        const auto found = tails(measured(metres(3.1)), place);
+        EXPECT_EQ(found.verdict, Verdict::caution);
+        EXPECT_NE(std::string(found.says).find("tails"), std::string::npos);
+        EXPECT_EQ(tails(support::between(metres(2), metres(4)), place).verdict, Verdict::caution);
+    }
+    EXPECT_EQ(tails(measured(metres(9)), FedFrom::spare_way).verdict, Verdict::meets);
+}
+
 }  // namespace
 }  // namespace toft::rules

@@ -61,5 +61,37 @@ TEST(ResidualCurrent, TooSmallAnRcdAtTheHeadFailsBehindTheHousesToo) {
     EXPECT_EQ(judged(job, FedFrom::spare_way, &rcd).verdict, Verdict::fails);
 }
 
+Finding<Silent> by_rcbo(const site::Job& job, const char* rule) {
+    auto s = support::scheme(support::cable(2, 10), study::Protective::armour,
+                             support::device("BS EN 61009", "B", 32));
+    s.fed_from = FedFrom::new_board;
+    EXPECT_TRUE(support::recorded_alike(rule, job, s));
+    return support::finding_of(rule, job, s);
+}
+
+TEST(ResidualCurrent, AnRcboAtTheHeadMayTripWithTheBuildingsOwn) {
+    const auto found = by_rcbo(support::plain_job(), "residual-current");
+    EXPECT_EQ(found.verdict, Verdict::caution);
+    EXPECT_NE(std::string(found.says).find("RCBO"), std::string::npos);
+    EXPECT_NEAR(found.value, 1, 1e-12);
+}
+
+TEST(ResidualCurrent, AnRcboClearsWhatItsBreakerWouldNot) {
+    site::Job job = support::plain_job();
+    job.intake.earthing = site::Earthing::tt;
+    job.intake.ze = {};
+    job.intake.electrode = measured(ohms(150));
+    const auto found = by_rcbo(job, "disconnection");
+    EXPECT_EQ(found.verdict, Verdict::meets);
+    EXPECT_NEAR(found.limit, 50 / 0.03, 1e-6);
+}
+
+TEST(ResidualCurrent, AnRcdInFrontOfTheBoardThatNobodyLookedForIsNeverTakenAsAbsent) {
+    site::Job job = support::plain_job();
+    job.intake.board.behind_rcd = {};
+    EXPECT_EQ(judged(job, FedFrom::spare_way, nullptr).verdict, Verdict::caution);
+    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+}
+
 }  // namespace
 }  // namespace toft::rules

@@ -18,16 +18,16 @@ Finding<Silent> judged(std::vector<site::Leg> legs, double separate_mm2 = 0) {
     const site::Job job = support::job_with_legs(std::move(legs));
     auto s = support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(32));
     if (separate_mm2 > 0) {
-        s.protective = study::Protective::separate;
-        s.separate = &support::conductor(separate_mm2);
+        s.first().protective = study::Protective::separate;
+        s.first().separate = &support::conductor(separate_mm2);
     }
     EXPECT_TRUE(support::recorded_alike("suitability", job, s));
     return support::finding_of("suitability", job, s);
 }
 
-TEST(Suitability, MethodsWithoutARatingAreRefused) {
-    for (LegMethod method : {LegMethod::in_conduit, LegMethod::in_trunking,
-                             LegMethod::above_ceiling, LegMethod::overhead}) {
+TEST(Suitability, ArmouredCableIsNotRatedInConduitTrunkingOrAboveACeiling) {
+    for (LegMethod method :
+         {LegMethod::in_conduit, LegMethod::in_trunking, LegMethod::above_ceiling}) {
         const auto found = judged({plain_leg(LegMethod::clipped), plain_leg(method)});
         EXPECT_EQ(found.verdict, Verdict::fails) << site::word(method);
         EXPECT_NE(std::string(found.says).find("no rating"), std::string::npos);
@@ -37,6 +37,95 @@ TEST(Suitability, MethodsWithoutARatingAreRefused) {
           LegMethod::buried_direct, LegMethod::buried_in_duct}) {
         EXPECT_EQ(judged({plain_leg(method)}).verdict, Verdict::meets) << site::word(method);
     }
+}
+
+site::Leg lying(LegMethod method, site::Answer indoors) {
+    site::Leg leg = plain_leg(method);
+    leg.indoors = indoors;
+    return leg;
+}
+
+Finding<Silent> judged_flat(const site::Leg& leg) {
+    const site::Job job = support::job_with_legs({leg});
+    const auto s = support::scheme(support::cable(tables::Family::flat_twin_and_earth, 2, 6),
+                                   study::Protective::core, support::breaker("B", 32));
+    EXPECT_TRUE(support::recorded_alike("suitability", job, s));
+    return support::finding_of("suitability", job, s);
+}
+
+TEST(Suitability, CableWithoutArmourNeverLiesInTheGround) {
+    for (LegMethod method : {LegMethod::buried_direct, LegMethod::buried_in_duct}) {
+        const auto found = judged_flat(lying(method, site::Answer::yes));
+        EXPECT_EQ(found.verdict, Verdict::fails) << site::word(method);
+        EXPECT_NE(std::string(found.says).find("earthed covering"), std::string::npos);
+    }
+}
+
+TEST(Suitability, CableWithoutArmourBelongsIndoorsOrInConduit) {
+    for (LegMethod method : {LegMethod::clipped, LegMethod::tray, LegMethod::in_insulation}) {
+        EXPECT_EQ(judged_flat(lying(method, site::Answer::yes)).verdict, Verdict::meets);
+        const auto outside = judged_flat(lying(method, site::Answer::no));
+        EXPECT_EQ(outside.verdict, Verdict::fails) << site::word(method);
+        EXPECT_NE(std::string(outside.says).find("sun and wet"), std::string::npos);
+        // Nobody said: it may lie in the open.
+        EXPECT_EQ(judged_flat(lying(method, site::Answer::unknown)).verdict, Verdict::fails);
+    }
+    for (LegMethod method : {LegMethod::in_conduit, LegMethod::in_trunking}) {
+        EXPECT_EQ(judged_flat(lying(method, site::Answer::no)).verdict, Verdict::meets)
+            << site::word(method);
+    }
+}
+
+TEST(Suitability, TwinAndEarthIsNotHungBetweenBuildings) {
+    EXPECT_EQ(judged_flat(lying(LegMethod::overhead, site::Answer::yes)).verdict, Verdict::fails);
+}
+
+TEST(Suitability, TwinAndEarthIndoorsThenArmouredInTheGround) {
+    const auto& flat = support::cable(tables::Family::flat_twin_and_earth, 2, 6);
+    const auto& armoured = support::cable(3, 6);
+    site::Leg inside = lying(LegMethod::clipped, site::Answer::yes);
+    site::Leg outside = plain_leg(LegMethod::buried_direct);
+    support::name_cable(inside, flat);
+    support::name_cable(outside, armoured);
+    site::Job job = support::job_with_legs({inside, outside});
+    const auto s = support::scheme({support::stretch(flat, study::Protective::core),
+                                    support::stretch(armoured, study::Protective::core)},
+                                   support::breaker("B", 32));
+    EXPECT_EQ(support::finding_of("suitability", job, s).verdict, Verdict::meets);
+    std::swap(job.runs[0].legs[0].method, job.runs[0].legs[1].method);
+    EXPECT_EQ(support::finding_of("suitability", job, s).verdict, Verdict::fails);
+}
+
+site::Leg hung(Surface surface, double height_m) {
+    site::Leg leg = plain_leg(LegMethod::overhead);
+    leg.surface = surface;
+    leg.height = measured(metres(height_m));
+    return leg;
+}
+
+TEST(Suitability, OverheadCableHangsAsHighAsWhatItCrossesAsksFor) {
+    const std::pair<Surface, double> rows[] = {{Surface::lawn, 3.5},        {Surface::bed, 3.5},
+                                               {Surface::path, 3.5},        {Surface::patio, 3.5},
+                                               {Surface::shared_path, 5.2}, {Surface::drive, 5.8},
+                                               {Surface::field, 6},         {Surface::road, 5.8}};
+    for (const auto& [surface, height] : rows) {
+        EXPECT_EQ(judged({hung(surface, height)}).verdict, Verdict::meets) << site::word(surface);
+        const auto low = judged({hung(surface, height - 0.01)});
+        EXPECT_EQ(low.verdict, Verdict::caution) << site::word(surface);
+        EXPECT_NE(std::string(low.says).find("hangs lower"), std::string::npos);
+    }
+}
+
+TEST(Suitability, AHeightOrASurfaceThatNobodyKnowsIsTakenAsTooLow) {
+    site::Leg leg = hung(Surface::lawn, 5);
+    leg.height = {};  // 3 m at the least
+    EXPECT_EQ(judged({leg}).verdict, Verdict::caution);
+    leg = hung(Surface::lawn, 9);
+    leg.surface.reset();
+    EXPECT_EQ(judged({leg}).verdict, Verdict::caution);
+    leg = hung(Surface::lawn, 9);
+    leg.height = support::between(metres(3), metres(9));
+    EXPECT_EQ(judged({leg}).verdict, Verdict::caution);
 }
 
 TEST(Suitability, ASeparateConductorBareInTheGroundIsSixteen) {
@@ -98,7 +187,7 @@ TEST(Suitability, DepthIsJudgedOnlyInTheGroundAndNeverLiftsAFailure) {
     leg.depth = measured(metres(0.1));
     EXPECT_EQ(judged({leg}).verdict, Verdict::meets);
     EXPECT_EQ(judged({under(Surface::lawn, 0.3)}, 10).verdict, Verdict::fails);
-    EXPECT_EQ(judged({plain_leg(LegMethod::overhead), under(Surface::lawn, 0.3)}).verdict,
+    EXPECT_EQ(judged({plain_leg(LegMethod::in_conduit), under(Surface::lawn, 0.3)}).verdict,
               Verdict::fails);
 }
 

@@ -2,6 +2,7 @@
 
 #include "device/curve.h"
 #include "network/loop.h"
+#include "study/heat_figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
@@ -33,14 +34,14 @@ protected:
 
 RunScheme with(Protective protective, const tables::Device& device = support::fuse(45)) {
     RunScheme scheme = support::scheme(cable(3, 10), protective, device);
-    if (separate_serves(protective)) scheme.separate = &support::conductor(16);
+    if (separate_serves(protective)) scheme.first().separate = &support::conductor(16);
     return scheme;
 }
 
 TEST_F(FaultFigures, TheLoopIsTheSuppliesAndTheRunsAtWorkingTemperature) {
     const auto f = of(with(Protective::core));
-    const auto hot =
-        fault_path(ledger_, setting_, with(Protective::core), Heat::working, metres(30));
+    const auto hot = fault_path(ledger_, setting_, with(Protective::core).first(),
+                                {Heat::working, metres(30), 0});
     // With a core, the armour is a way a fault may take as well, and here it is the worse one.
     const Ohms by_armour = ohms(0.2) + magnitude(hot.line + hot.armour);
     EXPECT_NEAR(f.zs_far.number(), by_armour.number(), 1e-12);
@@ -49,8 +50,8 @@ TEST_F(FaultFigures, TheLoopIsTheSuppliesAndTheRunsAtWorkingTemperature) {
 
 TEST_F(FaultFigures, WhereTheArmourServesBesideACoreNoFaultIsToTheArmourAlone) {
     const auto f = of(with(Protective::core_and_armour));
-    const auto hot =
-        fault_path(ledger_, setting_, with(Protective::core_and_armour), Heat::working, metres(30));
+    const auto hot = fault_path(ledger_, setting_, with(Protective::core_and_armour).first(),
+                                {Heat::working, metres(30), 0});
     EXPECT_NEAR(f.zs_far.number(), (ohms(0.2) + magnitude(hot.line + hot.serving)).number(), 1e-12);
 }
 
@@ -105,24 +106,47 @@ TEST_F(FaultFigures, HeatOfTheLiveCoresIsEnergyOverWithstand) {
     const tables::Device& fuse = support::fuse(45);
     const Name name{"I2t", "energy"};
     double worst = 0;
-    for (Amperes i : {f.ln_near, f.ln_least, f.le_near, f.le_least, f.arm_least}) {
+    for (Amperes i : {f.ln_near, f.le_near}) {
         worst = std::fmax(worst, device::let_through(ledger_, name, fuse, i).number());
+    }
+    // These faults end before anything is warm: the current stays above that of hardly warmed
+    // conductors, and is never more than at first.
+    const auto& at = f.at[0];
+    using Least = StretchFaults<Silent>::Least;
+    for (Amperes Least::*kind : {&Least::neutral, &Least::earth, &Least::armour}) {
+        const Amperes first = at.working.*kind;
+        const Amperes early = at.early.*kind;
+        EXPECT_LT(early, first);
+        EXPECT_LT(at.hot.*kind, early);
+        const Seconds t = device::operating_time(ledger_, name, fuse, early);
+        worst = std::fmax(worst, (squared(first) * t).number());
     }
     EXPECT_NEAR(f.heat_live, worst / (143.0 * 143 * 10 * 10), 1e-12);
 }
 
+TEST_F(FaultFigures, AFaultThatLastsIsTakenWithConductorsHalfWayToTheirHottest) {
+    job_ = support::job_with_legs({support::plain_leg(site::LegMethod::buried_direct, 120)});
+    const tables::Device& fuse = support::fuse(100);
+    const auto f = of(with(Protective::core_and_armour, fuse));
+    const double stands = 143.0 * 143 * 10 * 10;
+    const Name name{"I2t", "energy"};
+    const auto energy = device::let_through(ledger_, name, fuse, f.at[0].hot.neutral).number();
+    ASSERT_GT(energy, 0.1 * stands);
+    EXPECT_GE(f.heat_live, energy / stands * (1 - 1e-12));
+}
+
 TEST_F(FaultFigures, AFaultToAnArmourThatDoesNotServeIsTheSmallest) {
     const auto by_core = of(with(Protective::core));
-    EXPECT_LT(by_core.arm_least, by_core.le_least);
+    EXPECT_LT(by_core.at[0].hot.armour, by_core.le_least);
     const auto by_both = of(with(Protective::core_and_armour));
-    EXPECT_EQ(by_both.arm_least, by_both.le_least);
+    EXPECT_EQ(by_both.at[0].hot.armour, by_both.le_least);
 }
 
 TEST_F(FaultFigures, AThickerSeparateConductorNeverMakesThePathWorse) {
     RunScheme thin = with(Protective::armour_and_separate);
-    thin.separate = &support::conductor(4);
+    thin.first().separate = &support::conductor(4);
     RunScheme thick = with(Protective::armour_and_separate);
-    thick.separate = &support::conductor(16);
+    thick.first().separate = &support::conductor(16);
     EXPECT_LT(of(thick).zs_far, of(thin).zs_far);
     EXPECT_LE(of(thick).heat_path, of(thin).heat_path);
 }

@@ -38,14 +38,22 @@ Recorded recorded(const site::Job& job, const RunScheme& scheme) {
 /// Every figure of `f` as a bare number, in one order for both depths.
 template <class L>
 std::vector<double> numbers(const Figures<L>& f) {
-    return {number_of(plain(f.iz)),        static_cast<double>(f.governing_leg),
-            number_of(plain(f.drop)),      number_of(plain(f.drop_percent)),
-            number_of(plain(f.zs_far)),    number_of(plain(f.r1_r2_cold)),
-            number_of(plain(f.ln_near)),   number_of(plain(f.le_near)),
-            number_of(plain(f.ln_far)),    number_of(plain(f.le_far)),
-            number_of(plain(f.ln_least)),  number_of(plain(f.le_least)),
-            number_of(plain(f.arm_least)), number_of(plain(f.disconnection)),
-            number_of(plain(f.heat_live)), number_of(plain(f.heat_path))};
+    return {number_of(plain(f.iz)),
+            static_cast<double>(f.governing_leg),
+            number_of(plain(f.drop)),
+            number_of(plain(f.drop_percent)),
+            number_of(plain(f.zs_far)),
+            number_of(plain(f.r1_r2_cold)),
+            number_of(plain(f.ln_near)),
+            number_of(plain(f.le_near)),
+            number_of(plain(f.ln_far)),
+            number_of(plain(f.le_far)),
+            number_of(plain(f.ln_least)),
+            number_of(plain(f.le_least)),
+            number_of(plain(f.at[0].hot.armour)),
+            number_of(plain(f.disconnection)),
+            number_of(plain(f.heat_live)),
+            number_of(plain(f.heat_path))};
 }
 
 RC_GTEST_PROP(Figures, SilentAndRecordingGiveTheSameNumbersToTheLastBit, ()) {
@@ -99,7 +107,8 @@ TEST(Figures, TheLegThatLiesWorstGovernsTheRating) {
     Figures<Silent> figures;
     work_out(ledger, setting, scheme, Stage::rating, figures);
     EXPECT_EQ(figures.governing_leg, 2);
-    EXPECT_EQ(figures.iz, cable::leg_rating(ledger, scheme.cable->two, setting.legs[1].factors, 2));
+    EXPECT_EQ(figures.iz,
+              cable::leg_rating(ledger, scheme.first().cable->two, setting.legs[1].factors[0], 2));
 }
 
 TEST(Figures, TwoHalvesDropWhatTheWholeDrops) {

@@ -76,13 +76,33 @@ TEST_F(House, OnlyAKnownCartridgeFuseBacksUpTheBoard) {
     EXPECT_FALSE(of().assembly_backed);
 }
 
-TEST_F(House, WhatIsTakenForGrantedOfTheBoardIsSaid) {
-    of();
-    EXPECT_TRUE(setting_.assumed.empty());
+TEST_F(House, ABoardWhoseLabelNobodyReadTakesTheLeastThatBoardsTake) {
     job_.intake.board.max_device = {};
+    const auto* range = tables::find_open_range(support::catalogue(), "board.max_device");
+    EXPECT_EQ(of().max_device_least, amperes(range->low.value));
+    EXPECT_EQ(of(End::better).max_device_least, amperes(range->high.value));
+    EXPECT_TRUE(is_open("/intake/board/max_device_a"));
+    EXPECT_TRUE(setting_.assumed.empty());
+}
+
+TEST_F(House, AnRcdNobodyLookedForIsTakenToStandInFrontOfTheWays) {
     job_.intake.board.behind_rcd = {};
+    EXPECT_EQ(of().behind_rcd, milliamperes(30));
+    EXPECT_EQ(of(End::better).behind_rcd, amperes(0));
+    EXPECT_TRUE(is_open("/intake/board/behind_rcd_ma"));
+    EXPECT_TRUE(setting_.assumed.empty());
+}
+
+TEST_F(House, TheBoardKeepsTheStandardItTakesAndTheTailsTheirLongest) {
+    EXPECT_EQ(of().takes, "");
+    job_.intake.board.takes = "BS 3036";
+    job_.intake.tails_length = support::between(metres(1), metres(4));
+    EXPECT_EQ(of().takes, "BS 3036");
+    EXPECT_EQ(setting_.house.tails_most, metres(4));
+    EXPECT_TRUE(setting_.house.tails_known);
+    job_.intake.tails_length = {};
     of();
-    EXPECT_EQ(setting_.assumed.size(), 2u);
+    EXPECT_FALSE(setting_.house.tails_known);
 }
 
 }  // namespace

@@ -25,9 +25,16 @@ TEST(Legs, EveryWayOfLayingTakesItsOwnColumnOfTheRatingTable) {
     using cable::Laying;
     using site::LegMethod;
     const std::pair<LegMethod, Laying> pairs[] = {
-        {LegMethod::clipped, Laying::clipped},      {LegMethod::tray, Laying::tray},
-        {LegMethod::free_air, Laying::tray},        {LegMethod::in_insulation, Laying::insulated},
-        {LegMethod::buried_direct, Laying::direct}, {LegMethod::buried_in_duct, Laying::duct},
+        {LegMethod::clipped, Laying::clipped},
+        {LegMethod::tray, Laying::tray},
+        {LegMethod::free_air, Laying::free_air},
+        {LegMethod::in_insulation, Laying::insulated},
+        {LegMethod::buried_direct, Laying::direct},
+        {LegMethod::buried_in_duct, Laying::duct},
+        {LegMethod::in_conduit, Laying::conduit},
+        {LegMethod::in_trunking, Laying::trunking},
+        {LegMethod::above_ceiling, Laying::above_ceiling},
+        {LegMethod::overhead, Laying::overhead},
     };
     for (const auto& [method, laying] : pairs) {
         const site::Job job = job_with_legs({plain_leg(method)});
@@ -63,7 +70,7 @@ TEST(Legs, GroundThatNobodyMeasuredIsTakenHotAndDry) {
     job.ground.temperature = measured(celsius(20));
     job.ground.thermal_resistivity = measured(2.5);
     const auto worst = prepared(job);
-    EXPECT_EQ(unknown.legs[0].factors.total, worst.legs[0].factors.total);
+    EXPECT_EQ(unknown.legs[0].factors[0].total, worst.legs[0].factors[0].total);
     EXPECT_EQ(unknown.legs[0].surroundings, celsius(20));
 }
 
@@ -91,17 +98,17 @@ TEST(Legs, TheCableItselfCountsInTheGroup) {
     const site::Job alone = job_with_legs({leg});
     leg.other_loaded_circuits = measured(1.0);
     const site::Job paired = job_with_legs({leg});
-    EXPECT_EQ(prepared(alone).legs[0].factors.cg, 1.0);
-    EXPECT_LT(prepared(paired).legs[0].factors.cg, 1.0);
+    EXPECT_EQ(prepared(alone).legs[0].factors[0].cg, 1.0);
+    EXPECT_LT(prepared(paired).legs[0].factors[0].cg, 1.0);
 }
 
 TEST(Legs, InsulationOfUnstatedLengthCoversTheWholeLeg) {
     site::Leg leg = plain_leg(site::LegMethod::in_insulation, 3);
     const site::Job whole = job_with_legs({leg});
-    EXPECT_EQ(prepared(whole).legs[0].factors.ci, 0.5);
+    EXPECT_EQ(prepared(whole).legs[0].factors[0].ci, 0.5);
     leg.insulation_length = measured(millimetres(100));
     const site::Job brief = job_with_legs({leg});
-    EXPECT_EQ(prepared(brief).legs[0].factors.ci, 0.78);
+    EXPECT_EQ(prepared(brief).legs[0].factors[0].ci, 0.78);
 }
 
 TEST(Legs, ASurfaceBringsItsAdviceOnDepth) {

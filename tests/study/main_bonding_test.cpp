@@ -20,9 +20,7 @@ double by_earthing_conductor(double mm2) {
     const site::Job job = support::plain_job();
     const auto setting = support::prepared(job);
     Silent silent;
-    return bonding_for_separate(silent, setting,
-                                square_millimetres(mm2))
-        .number();
+    return bonding_for_separate(silent, setting, square_millimetres(mm2)).number();
 }
 
 TEST(MainBonding, EveryRowOfTable548UpToAndWithItsUpperEnd) {
@@ -44,6 +42,27 @@ TEST(MainBonding, ElsewhereHalfTheEarthingConductorFromSixToTwentyFive) {
                            Row{25, 12.5}, Row{35, 17.5}, Row{50, 25}, Row{70, 25}, Row{120, 25}}) {
         EXPECT_DOUBLE_EQ(by_earthing_conductor(row.earthing), row.bond) << row.earthing;
     }
+}
+
+double local(site::Earthing system, double neutral, double earthing, BuildingEarthing building) {
+    site::Job job = support::plain_job();
+    job.intake.earthing = system;
+    if (system == site::Earthing::tt) job.intake.electrode = support::measured(ohms(50));
+    job.intake.supply_neutral = support::measured(square_millimetres(neutral));
+    job.intake.earthing_conductor = support::measured(square_millimetres(earthing));
+    return local_bond(support::prepared(job), building).number();
+}
+
+TEST(MainBonding, InTheBuildingTenIsFittedOrWhatTheSharedEarthAsksFor) {
+    using site::Earthing;
+    const auto supply = BuildingEarthing::supply_earth;
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_c_s, 25, 16, supply), 10);
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_c_s, 50, 16, supply), 16);
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_c_s, 70, 16, supply), 25);
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_s, 70, 16, supply), 10);  // 8 asked, 10 stocked
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_s, 70, 25, supply), 16);  // 12.5 asked
+    EXPECT_DOUBLE_EQ(local(Earthing::tn_c_s, 70, 16, BuildingEarthing::own_electrode), 10);
+    EXPECT_DOUBLE_EQ(local(Earthing::tt, 70, 16, BuildingEarthing::shared_electrode), 10);
 }
 
 }  // namespace

@@ -13,12 +13,12 @@ using support::cable;
 FaultPath<Silent> path_of(const RunScheme& scheme, Heat heat, double length_m = 100) {
     const site::Job job = support::plain_job();
     Silent ledger;
-    return fault_path(ledger, support::prepared(job), scheme, heat, metres(length_m));
+    return fault_path(ledger, support::prepared(job), scheme.first(), {heat, metres(length_m), 0});
 }
 
 RunScheme with(Protective protective) {
     RunScheme scheme = support::scheme(cable(3, 10), protective, support::fuse(45));
-    if (separate_serves(protective)) scheme.separate = &support::conductor(16);
+    if (separate_serves(protective)) scheme.first().separate = &support::conductor(16);
     return scheme;
 }
 

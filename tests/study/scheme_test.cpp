@@ -20,7 +20,7 @@ TEST(Scheme, ReadsAsWhatItIs) {
     RunScheme other = support::scheme(support::cable(2, 2.5), Protective::armour_and_separate,
                                       support::breaker("B", 32));
     other.earthing = BuildingEarthing::own_electrode;
-    other.separate = &support::conductor(16);
+    other.first().separate = &support::conductor(16);
     other.fed_from = site::FedFrom::spare_way;
     other.rcd = &support::catalogue().run_rcds.front();
     EXPECT_EQ(scheme_key(other),
@@ -34,10 +34,10 @@ TEST(Scheme, EveryChoiceShowsInTheKey) {
     s.earthing = BuildingEarthing::shared_electrode;
     EXPECT_TRUE(adds_a_key(s));
     s = plain();
-    s.cable = &support::cable(2, 10);
+    s.first().cable = &support::cable(2, 10);
     EXPECT_TRUE(adds_a_key(s));
     s = plain();
-    s.protective = Protective::core_and_armour;
+    s.first().protective = Protective::core_and_armour;
     EXPECT_TRUE(adds_a_key(s));
     s = plain();
     s.device = &support::breaker("C", 32, 6);
@@ -48,7 +48,7 @@ TEST(Scheme, EveryChoiceShowsInTheKey) {
     s.fed_from = site::FedFrom::new_board;
     EXPECT_TRUE(adds_a_key(s));
     s = plain();
-    s.separate = &support::conductor(10);
+    s.first().separate = &support::conductor(10);
     EXPECT_TRUE(adds_a_key(s));
     s = plain();
     s.rcd = &support::catalogue().run_rcds.back();
@@ -57,7 +57,7 @@ TEST(Scheme, EveryChoiceShowsInTheKey) {
 
 TEST(Scheme, TheArmourIsLeftOpenAtAnElectrodeOfItsOwn) {
     RunScheme s = plain();
-    s.protective = Protective::armour;
+    s.first().protective = Protective::armour;
     EXPECT_TRUE(s.armour_at_far_end());
     s.earthing = BuildingEarthing::own_electrode;
     EXPECT_FALSE(s.armour_at_far_end());

@@ -58,7 +58,7 @@ TEST(Setting, TheWorseEndIsNeverTheBetterOne) {
     EXPECT_GT(worse.supply.ze_most, better.supply.ze_most);
     EXPECT_LT(worse.supply.ze_least, better.supply.ze_least);
     EXPECT_GT(worse.supply.pscc, better.supply.pscc);
-    EXPECT_LT(worse.legs[0].factors.total, better.legs[0].factors.total);
+    EXPECT_LT(worse.legs[0].factors[0].total, better.legs[0].factors[0].total);
     EXPECT_LT(worse.building.reach_least, better.building.reach_least);
     EXPECT_GT(worse.building.ra_most, better.building.ra_most);
 }
@@ -68,7 +68,7 @@ TEST(Setting, OneFactCanStandAtAnotherEndThanTheRest) {
     const auto worse = support::prepared(job);
     const auto mixed = support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}});
     EXPECT_LT(mixed.supply.ze_most, worse.supply.ze_most);
-    EXPECT_EQ(mixed.legs[0].factors.total, worse.legs[0].factors.total);
+    EXPECT_EQ(mixed.legs[0].factors[0].total, worse.legs[0].factors[0].total);
 }
 
 RC_GTEST_PROP(Setting, PreparingWritesWorkingThatHoldsWhateverIsMissing, ()) {

@@ -2,6 +2,8 @@
 
 #include "support/catalogue.h"
 
+#include <algorithm>
+
 namespace toft::support {
 
 namespace {
@@ -15,7 +17,8 @@ site::Intake plain_intake() {
     in.supply_neutral = measured(square_millimetres(25));
     in.earthing_conductor = measured(square_millimetres(16));
     in.main_bonding = measured(square_millimetres(10));
-    in.board.spare_ways = measured(2.0);
+    in.tails_length = measured(metres(2));
+    in.board.spare_ways = measured(3.0);
     in.board.max_device = measured(amperes(63));
     in.board.behind_rcd = measured(amperes(0));
     return in;
@@ -39,6 +42,9 @@ site::Leg plain_leg(site::LegMethod method, double length_m) {
     leg.ambient = measured(celsius(20));
     leg.other_loaded_circuits = measured(0.0);
     leg.depth = measured(metres(0.6));
+    leg.indoors = site::Answer::no;
+    leg.concealed = site::Answer::no;
+    leg.height = measured(metres(6));
     return leg;
 }
 
@@ -80,11 +86,31 @@ site::Job plain_job() { return job_with_legs({plain_leg(site::LegMethod::buried_
 
 study::RunScheme scheme(const tables::Cable& cable, study::Protective protective,
                         const tables::Device& device) {
+    return scheme({stretch(cable, protective)}, device);
+}
+
+study::Stretch stretch(const tables::Cable& cable, study::Protective protective, int parallel) {
+    return {&cable, protective, nullptr, parallel};
+}
+
+study::RunScheme scheme(const std::vector<study::Stretch>& stretches,
+                        const tables::Device& device) {
     study::RunScheme s;
-    s.cable = &cable;
-    s.protective = protective;
+    s.stretches = stretches.size();
+    std::copy(stretches.begin(), stretches.end(), s.stretch.begin());
     s.device = &device;
     return s;
+}
+
+void name_cable(site::Leg& leg, const tables::Cable& cable) {
+    leg.family = tables::family_word(cable.family);
+    leg.cores = cable.cores;
+}
+
+site::Job on_three_phases(site::Job job) {
+    job.intake.phases = 3;
+    job.runs[0].phases = 3;
+    return job;
 }
 
 study::Setting<Silent> prepared(const site::Job& job, const study::Corner& corner) {

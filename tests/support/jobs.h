@@ -28,12 +28,25 @@ site::Job plain_job();
 /// The same with a run of `legs`.
 site::Job job_with_legs(std::vector<site::Leg> legs);
 
-/// A leg with every fact stated: 30 m, 20 °C around it, alone, 0.6 m deep.
+/// A leg with every fact stated: 30 m, 20 °C around it, alone, 0.6 m deep, in the open, not hidden,
+/// 6 m up where it hangs.
 site::Leg plain_leg(site::LegMethod method, double length_m = 30);
 
 /// A scheme on the supply's earth.
 study::RunScheme scheme(const tables::Cable& cable, study::Protective protective,
                         const tables::Device& device);
+
+/// One of several stretches.
+study::Stretch stretch(const tables::Cable& cable, study::Protective protective, int parallel = 1);
+
+/// A scheme of stretches, near to far, on the supply's earth.
+study::RunScheme scheme(const std::vector<study::Stretch>& stretches, const tables::Device& device);
+
+/// Names in `leg` the family and cores of that cable, so that the run has a stretch there.
+void name_cable(site::Leg& leg, const tables::Cable& cable);
+
+/// The same job with a supply of three phases, all of them taken to the shed.
+site::Job on_three_phases(site::Job job);
 
 /// The job's only run, prepared from the embedded tables. The job must outlive the setting.
 study::Setting<Silent> prepared(const site::Job& job, const study::Corner& corner = {});

@@ -1,5 +1,6 @@
 #include "support/random_jobs.h"
 
+#include "support/catalogue.h"
 #include "support/jobs.h"
 
 #include <random>
@@ -51,8 +52,19 @@ private:
     std::mt19937 engine_;
 };
 
+/// The house's board, with ways for devices that are no longer fitted once in six.
+site::HouseBoard board(Dice& dice) {
+    site::HouseBoard b;
+    b.spare_ways = dice.whole(0, 4);
+    if (!dice.once_in(3)) b.max_device = measured(amperes(32 + 18.0 * double(dice.below(2))));
+    if (!dice.once_in(3)) b.behind_rcd = measured(milliamperes(30.0 * double(dice.below(2))));
+    if (dice.once_in(6)) b.takes = dice.once_in(2) ? "BS 3036" : "BS 1361";
+    return b;
+}
+
 site::Intake intake(Dice& dice) {
     site::Intake in;
+    if (dice.once_in(4)) in.phases = 3;
     in.earthing = dice.word<site::Earthing>();
     if (in.earthing == site::Earthing::tt) {
         in.electrode = dice.fact<Ohms>(5, 250);
@@ -71,13 +83,40 @@ site::Intake intake(Dice& dice) {
     if (!dice.once_in(3)) in.supply_neutral = measured(square_millimetres(neutrals[dice.below(6)]));
     in.earthing_conductor = dice.section();
     in.main_bonding = dice.section();
-    in.board.spare_ways = dice.whole(0, 2);
-    if (dice.once_in(2)) in.board.max_device = measured(amperes(32 + 18.0 * double(dice.below(2))));
-    if (dice.once_in(3)) in.board.behind_rcd = measured(milliamperes(30));
+    if (dice.once_in(2)) in.tails_length = dice.fact<Metres>(0.5, 5);
+    in.board = board(dice);
     return in;
 }
 
-site::Building building(Dice& dice) {
+site::Circuit circuit(Dice& dice, const char* name, site::CircuitKind kind, int phases) {
+    site::Circuit c;
+    c.name = name;
+    c.kind = kind;
+    c.phases = phases;
+    c.load_w = measured(dice.between(100, 4000 * phases));
+    if (dice.once_in(2)) c.power_factor = measured(dice.between(0.7, 1));
+    return c;
+}
+
+/// In amperes, in watts, or circuit by circuit.
+void load(Dice& dice, bool three_phases, site::Building& b) {
+    if (dice.once_in(3)) {
+        b.circuits.push_back(circuit(dice, "lights", site::CircuitKind::lighting, 1));
+    }
+    b.power_factor = measured(dice.between(0.7, 1));
+    if (!three_phases) {
+        b.load = measured(amperes(dice.between(2, 60)));
+    } else if (dice.once_in(2)) {
+        b.load_w = measured(dice.between(1000, 25000));
+    } else {
+        b.power_factor = {};
+        b.circuits.push_back(circuit(dice, "lathe", site::CircuitKind::motor, 3));
+        b.circuits.push_back(circuit(dice, "sockets", site::CircuitKind::socket_ring, 1));
+        b.circuits.push_back(circuit(dice, "kiln", site::CircuitKind::kiln, 1));
+    }
+}
+
+site::Building building(Dice& dice, bool three_phases) {
     site::Building b;
     b.id = "shed";
     if (!dice.once_in(6)) b.use = dice.word<site::Use>();
@@ -97,18 +136,10 @@ site::Building building(Dice& dice) {
     if (dice.once_in(2)) b.electrode.rods = measured(1.0 + double(dice.below(3)));
     if (dice.once_in(3)) b.electrode.length = measured(metres(dice.between(1.2, 3.6)));
     if (dice.once_in(4)) b.electrode.resistance = dice.fact<Ohms>(10, 2500);
-    b.load = measured(amperes(dice.between(2, 60)));
-    b.power_factor = measured(dice.between(0.7, 1));
+    load(dice, three_phases, b);
     b.wet_floor = dice.answer();
     b.livestock = dice.answer();
     b.vehicle_outdoors = dice.answer();
-    if (dice.once_in(3)) {
-        site::Circuit lights;
-        lights.name = "lights";
-        lights.kind = site::CircuitKind::lighting;
-        lights.load_w = measured(100.0);
-        b.circuits.push_back(lights);
-    }
     return b;
 }
 
@@ -118,7 +149,7 @@ site::Leg leg(Dice& dice) {
                                             LegMethod::buried_direct, LegMethod::buried_in_duct,
                                             LegMethod::in_insulation, LegMethod::free_air};
     site::Leg leg;
-    leg.method = dice.once_in(25) ? LegMethod::overhead : methods[dice.below(6)];
+    leg.method = dice.once_in(6) ? dice.word<LegMethod>() : methods[dice.below(6)];
     const double length = dice.between(2, 60);
     leg.length = dice.once_in(3) ? between(metres(length), metres(length * dice.between(1, 1.5)))
                                  : measured(metres(length));
@@ -127,6 +158,9 @@ site::Leg leg(Dice& dice) {
     leg.depth = dice.fact<Metres>(0.4, 1.1);
     if (dice.once_in(2)) leg.surface = dice.word<site::Surface>();
     leg.insulation_length = measured(metres(dice.between(0.05, 0.5)));
+    leg.indoors = dice.answer();
+    leg.concealed = dice.answer();
+    leg.height = dice.fact<Metres>(3, 7);
     return leg;
 }
 
@@ -139,6 +173,68 @@ site::Ground ground(Dice& dice) {
     return g;
 }
 
+/// Whether a cable may be named for a run of so many phases: a core for each line and the neutral,
+/// and one to protect where nothing else does.
+bool serves(const tables::Cable& cable, int phases) {
+    const int live = phases == 3 ? 4 : 2;
+    if (cable.family == tables::Family::flat_twin_and_earth) return phases == 1;
+    const bool armoured = tables::make_of(catalogue(), cable).armoured;
+    return cable.cores == live + 1 || (armoured && cable.cores == live);
+}
+
+/// A cable of the tables for each leg: one all the way, or a change on the way.
+void name_cables(Dice& dice, int phases, std::vector<site::Leg>& legs) {
+    std::vector<const tables::Cable*> may;
+    for (const tables::Cable& cable : catalogue().cables) {
+        if (serves(cable, phases) && cable.section >= square_millimetres(4)) may.push_back(&cable);
+    }
+    for (site::Leg& leg : legs) {
+        const tables::Cable& cable = *may[dice.below(may.size())];
+        name_cable(leg, cable);
+        leg.live = cable.section;
+    }
+    if (dice.once_in(3)) {
+        for (site::Leg& leg : legs) {
+            leg.family = legs.front().family;
+            leg.cores = legs.front().cores;
+            leg.live = legs.front().live;
+        }
+    }
+}
+
+/// One family or two, not all; the smallest core so that a few sizes are left.
+void offer_families(Dice& dice, site::Wishes& wishes) {
+    static constexpr double smallest[] = {6, 10, 16, 25, 35, 50};
+    const auto armoured = static_cast<tables::Family>(dice.below(3));
+    wishes.offer = {tables::family_word(armoured)};
+    wishes.smallest_core = measured(square_millimetres(smallest[dice.below(6)]));
+    if (dice.once_in(2)) return;
+    const auto other = static_cast<tables::Family>(3 + dice.below(3));
+    wishes.offer.push_back(tables::family_word(other));
+}
+
+/// Where the run is fed from and the standards offered there, few enough to try every device.
+void choose_head(Dice& dice, site::Job& job) {
+    using Words = std::vector<std::string>;
+    site::Run& run = job.runs[0];
+    Words& devices = job.wishes.devices;
+    if (dice.once_in(2)) {
+        run.fed_from = site::FedFrom::tails;
+        devices = dice.once_in(2)   ? Words{"BS 88-3"}
+                  : dice.once_in(2) ? Words{"BS 88-2"}
+                                    : Words{"BS EN 60947-2"};
+        return;
+    }
+    const std::string& takes = job.intake.board.takes;
+    const bool new_board = dice.once_in(2);
+    run.fed_from = new_board ? site::FedFrom::new_board : site::FedFrom::spare_way;
+    const bool old = !new_board && !takes.empty();
+    devices = {old ? takes : dice.once_in(2) ? "BS EN 60898" : "BS EN 61009"};
+    if (old) return;
+    static constexpr double ratings[] = {20, 32, 40, 50};
+    run.device = site::NamedDevice{devices.front(), "", amperes(ratings[dice.below(4)])};
+}
+
 }  // namespace
 
 site::Job random_job(unsigned seed) {
@@ -149,15 +245,15 @@ site::Job random_job(unsigned seed) {
     job.title = "drawn at random";
     job.intake = intake(dice);
     job.ground = ground(dice);
-    job.buildings[1] = building(dice);
-    static constexpr double smallest[] = {6, 10, 16, 25, 35, 50};
-    job.wishes.smallest_core = measured(square_millimetres(smallest[dice.below(6)]));
-    // A run from the tails has eight fuses to choose from, one from a board 36 breakers.
-    if (job.wishes.smallest_core.low < square_millimetres(50) || dice.once_in(2)) {
-        job.runs[0].fed_from = site::FedFrom::tails;
-    } else if (dice.once_in(2)) {
-        job.runs[0].fed_from = dice.word<site::FedFrom>();
+    const bool three = job.intake.phases == 3 && !dice.once_in(3);
+    if (job.intake.phases == 3) job.runs[0].phases = three ? 3 : 1;
+    job.buildings[1] = building(dice, three);
+    if (dice.once_in(3)) {
+        name_cables(dice, three ? 3 : 1, job.runs[0].legs);
+    } else {
+        offer_families(dice, job.wishes);
     }
+    choose_head(dice, job);
     job.wishes.prefer = dice.word<site::Prefer>();
     return job;
 }

@@ -48,8 +48,8 @@ void Circuit::impedance(const std::string& from, const std::string& to, const Im
     if (l != 0) netlist_ += fmt::format("L{} {} {} {:.17g}\n", n, middle, to, l);
 }
 
-void Circuit::source(const std::string& name, const std::string& node, Volts u) {
-    netlist_ += fmt::format("V{} {} 0 dc 0 ac {:.17g}\n", name, node, u.number());
+void Circuit::source(const std::string& name, const std::string& node, Volts u, double degrees) {
+    netlist_ += fmt::format("V{} {} 0 dc 0 ac {:.17g} {:.17g}\n", name, node, u.number(), degrees);
 }
 
 void Circuit::ask_current(const std::string& as, const std::string& source) {
@@ -59,6 +59,12 @@ void Circuit::ask_current(const std::string& as, const std::string& source) {
 
 void Circuit::ask_voltage(const std::string& as, const std::string& node) {
     questions_ += fmt::format("let {} = mag(v({}))\nprint {}\n", as, node, as);
+    names_.push_back(as);
+}
+
+void Circuit::ask_voltage_between(const std::string& as, const std::string& node,
+                                  const std::string& other) {
+    questions_ += fmt::format("let {} = mag(v({}) - v({}))\nprint {}\n", as, node, other, as);
     names_.push_back(as);
 }
 

@@ -14,13 +14,17 @@ class Circuit {
 public:
     /// An impedance between two nodes. A part that is zero is left out.
     void impedance(const std::string& from, const std::string& to, const Impedance& z);
-    /// An alternating voltage from `node` to earth; its current can be asked for by `name`.
-    void source(const std::string& name, const std::string& node, Volts u);
+    /// An alternating voltage from `node` to earth, ahead by `degrees`; its current can be asked
+    /// for by `name`.
+    void source(const std::string& name, const std::string& node, Volts u, double degrees = 0);
 
     /// Asks for the current that a source delivers, or the voltage of a node; `as` names the
     /// answer.
     void ask_current(const std::string& as, const std::string& source);
     void ask_voltage(const std::string& as, const std::string& node);
+    /// The voltage from one node to another.
+    void ask_voltage_between(const std::string& as, const std::string& node,
+                             const std::string& other);
 
     /// Runs ngspice once: the magnitudes asked for, by name. Throws when ngspice cannot be run or
     /// leaves an answer out.

@@ -181,7 +181,7 @@ struct UnknownAnswer {
 };
 
 struct SearchAnswer {
-    long candidates = 0, evaluated = 0, sound = 0, conditional = 0;
+    long candidates = 0, evaluated = 0, set_aside = 0, sound = 0, conditional = 0;
     double milliseconds = 0;
 };
 

@@ -268,7 +268,8 @@ Answer design(const Question& q) {
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
-    answer.search = {found.candidates, found.evaluated, found.sound, found.conditional, took};
+    answer.search = {found.candidates, found.evaluated,   found.set_aside,
+                     found.sound,      found.conditional, took};
     answer.sound = found.any_sound();
 
     Silent silent;

@@ -46,7 +46,7 @@ std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
         Effect worst = Effect::none;
         for (study::End end : {study::End::low, study::End::high}) {
             search::Options options;
-            options.most = 1;
+            options.first_only = true;
             options.corner.except.emplace_back(fact.pointer, end);
             const Effect effect =
                 between(found, search::search(q.catalogue, q.book, q.job, 0, options));

@@ -1,6 +1,6 @@
 #pragma once
 // What each open fact does to the answer: the search is run again with that fact at either end of
-// its range, all others as they are.
+// its range, all others as they are; only the first scheme of each search is compared.
 
 #include "answer/answer.h"
 

@@ -174,6 +174,21 @@ std::string recommended_part(const Answer& a) {
     return text + limits_part(s) + figures_part(s) + lists_part(s);
 }
 
+/// How many of the schemes were looked at how closely.
+std::string search_part(const Answer& a) {
+    const answer::SearchAnswer& s = a.search;
+    return "\n" +
+           wrapped("",
+                   fmt::format("{} schemes considered: {} judged one by one, {} of them sound and "
+                               "{} sound on conditions; {} set aside, being beaten by a sound one "
+                               "whatever judging would show; {} fell with their route or device. "
+                               "Search {} ms; data {}",
+                               s.candidates, s.evaluated, s.sound, s.conditional, s.set_aside,
+                               s.candidates - s.evaluated - s.set_aside,
+                               significant(s.milliseconds, 2), a.data_version),
+                   0);
+}
+
 }  // namespace
 
 std::string design_screen(const Answer& a) {
@@ -181,11 +196,7 @@ std::string design_screen(const Answer& a) {
     text += recommended_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
-    text += fmt::format(
-        "\n{} schemes considered, {} sound, {} sound on conditions; search {} ms; data {}\n",
-        a.search.candidates, a.search.sound, a.search.conditional,
-        significant(a.search.milliseconds, 2), a.data_version);
-    return text;
+    return text + search_part(a);
 }
 
 }  // namespace toft::cli

@@ -60,6 +60,7 @@ std::string write_answer(const answer::Answer& a) {
     json["cautions"] = a.cautions;
     json["search"] = {{"candidates", a.search.candidates},
                       {"evaluated", a.search.evaluated},
+                      {"set_aside", a.search.set_aside},
                       {"sound", a.search.sound},
                       {"conditional", a.search.conditional},
                       {"milliseconds", rounded(a.search.milliseconds)}};

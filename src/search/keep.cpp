@@ -1,9 +1,8 @@
 #include "search/keep.h"
 
-#include "search/front.h"
-
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace toft::search {
@@ -36,6 +35,18 @@ std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
         reached = std::max(reached, found[i].headroom);
     }
     return stay;
+}
+
+/// Indices of the best of every combination.
+std::set<std::size_t> best_of_each(const std::vector<Sound>& found, site::Prefer prefer) {
+    std::map<Combination, std::size_t> best;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const auto [at, fresh] = best.emplace(combination(found[i]), i);
+        if (!fresh && comes_before(found[i], found[at->second], prefer)) at->second = i;
+    }
+    std::set<std::size_t> indices;
+    for (const auto& [kind, i] : best) indices.insert(i);
+    return indices;
 }
 
 }  // namespace
@@ -87,19 +98,14 @@ std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer) {
 }
 
 std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, std::size_t most) {
-    std::map<Combination, std::size_t> best_of;
-    for (std::size_t i = 0; i < found.size(); ++i) {
-        const auto [at, fresh] = best_of.emplace(combination(found[i]), i);
-        if (!fresh && comes_before(found[i], found[at->second], prefer)) at->second = i;
-    }
     std::vector<Sound> chosen;
-    for (const auto& [kind, i] : best_of) chosen.push_back(found[i]);
+    const std::set<std::size_t> best = best_of_each(found, prefer);
+    for (const std::size_t i : best) chosen.push_back(found[i]);
     chosen = ranked(std::move(chosen), prefer);
     if (chosen.size() > most) chosen.resize(most);
     std::vector<Sound> others;
-    for (std::size_t i : unbeaten(found)) {
-        const auto at = best_of.find(combination(found[i]));
-        if (at->second != i) others.push_back(found[i]);
+    for (const std::size_t i : unbeaten(found)) {
+        if (best.count(i) == 0) others.push_back(found[i]);
     }
     others = ranked(std::move(others), prefer);
     for (const Sound& s : others) {
@@ -111,20 +117,15 @@ std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, st
 
 std::vector<Sound> promising(const std::vector<Sound>& unsure, const std::vector<Sound>& sound,
                              site::Prefer prefer) {
-    Front front;
-    std::map<Combination, std::size_t> best_of;
-    for (std::size_t i = 0; i < sound.size(); ++i) {
-        front.add(sound[i]);
-        const auto [at, fresh] = best_of.emplace(combination(sound[i]), i);
-        if (!fresh && comes_before(sound[i], sound[at->second], prefer)) at->second = i;
+    std::vector<Sound> both = unsure;
+    both.insert(both.end(), sound.begin(), sound.end());
+    std::set<std::size_t> stay = best_of_each(both, prefer);
+    for (const std::size_t i : unbeaten(both)) stay.insert(i);
+    std::vector<Sound> out;
+    for (const std::size_t i : stay) {
+        if (i < unsure.size()) out.push_back(both[i]);
     }
-    std::vector<Sound> stay;
-    for (const Sound& s : unsure) {
-        const auto best = best_of.find(combination(s));
-        const bool later = best != best_of.end() && comes_before(sound[best->second], s, prefer);
-        if (!later || !front.beats(s.total, s.headroom, s.dependability)) stay.push_back(s);
-    }
-    return stay;
+    return out;
 }
 
 }  // namespace toft::search

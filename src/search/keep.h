@@ -27,8 +27,8 @@ std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer);
 /// The best of every combination and what nothing beats, `most` at most, in order of preference.
 std::vector<Sound> kept(const std::vector<Sound>& found, site::Prefer prefer, std::size_t most);
 
-/// Of the schemes that hang on open facts those that promise something: no sound one beats them,
-/// and no sound one of their combination comes before them.
+/// Of the schemes that hang on open facts those that promise something: the best of every
+/// combination of which no sound one comes before it, and what no scheme beats, sound or not.
 std::vector<Sound> promising(const std::vector<Sound>& unsure, const std::vector<Sound>& sound,
                              site::Prefer prefer);
 

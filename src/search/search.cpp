@@ -9,6 +9,7 @@
 #include <cmath>
 #include <limits>
 #include <map>
+#include <optional>
 
 namespace toft::search {
 
@@ -31,6 +32,7 @@ struct Pool {
     std::vector<Sound> found;
     Front front;
     std::map<Combination, Sound> best;
+    std::optional<Sound> first;  ///< kept where only that matters
     long count = 0;
 };
 
@@ -95,6 +97,7 @@ private:
         for (std::size_t i = 0; i < rule_count; ++i) {
             const auto& fallen = heads_.fallen()[i];
             result_.dropped[i].count += fallen.count;
+            result_.fallen += fallen.count;
             if (fallen.count > 0 && !*result_.dropped[i].says)
                 result_.dropped[i].says = fallen.says;
         }
@@ -109,6 +112,7 @@ private:
                 ++result_.set_aside;
             } else if (head->rung >= blocked_[head->ladder]) {
                 ++result_.dropped[first_moving_].count;
+                ++result_.fallen;
             } else {
                 pair(s, route, *head);
             }
@@ -145,11 +149,20 @@ private:
     /// Whether nothing that judging could bring to light would get the scheme shown: a sound one
     /// beats it, and a sound one of its combination comes before it.
     bool set_aside(const Promise& p) const {
+        if (options_.first_only) return sound_.first && surely_first(*sound_.first, p);
         return best_ && surely_before(*best_, p.total, p.headroom) &&
                sound_.front.beats(p.total, p.headroom, p.dependability);
     }
 
-    /// Before any scheme of that price and at most that headroom, whatever its key.
+    /// Before any scheme of that promise, whatever its combination and its key.
+    bool surely_first(const Sound& a, const Promise& p) const {
+        if (prefer_ != site::Prefer::dependability) return surely_before(a, p.total, p.headroom);
+        if (a.dependability != p.dependability) return a.dependability > p.dependability;
+        return a.total < p.total;
+    }
+
+    /// Before any scheme of its combination, that price and at most that headroom, whatever its
+    /// key.
     bool surely_before(const Sound& a, double total, double most_headroom) const {
         return prefer_ == site::Prefer::headroom ? a.headroom > most_headroom : a.total < total;
     }
@@ -169,6 +182,7 @@ private:
     void fall(RunScheme& scheme) {
         Dropped& dropped = result_.dropped[part_.first_hard];
         dropped.count += static_cast<long>(heads_.all().size());
+        result_.fallen += static_cast<long>(heads_.all().size());
         const auto& finding = part_.findings[part_.first_hard];
         if (!*dropped.says) dropped.says = finding.says;
         if (part_.failures > 1 || !nearer(dropped, finding)) return;
@@ -198,7 +212,6 @@ private:
     void begin_pair(const RunScheme& scheme) {
         if (!worked_out_) work_out_route(scheme);
         worked_out_ = true;
-        ++result_.evaluated;
         figures_.done = study::Stage::current;
     }
 
@@ -241,6 +254,7 @@ private:
         Dropped& dropped = result_.dropped[index];
         const auto finding = pair_findings_[index];
         ++dropped.count;
+        ++result_.evaluated;
         if (!*dropped.says) dropped.says = finding.says;
         if (route.finding.failures + head.finding.failures == 0 && nearer(dropped, finding) &&
             fits(scheme, index)) {
@@ -253,6 +267,7 @@ private:
 
     void keep(const Sound& route_s, const JudgedRoute& route, const JudgedHead& head, double total,
               std::size_t failures) {
+        ++result_.evaluated;
         Sound s = route_s;
         s.total = total;
         const PartFinding& least =
@@ -275,6 +290,13 @@ private:
     /// Keeps the scheme unless one like it already found is shown rather.
     void add_to(Pool& pool, const Sound& s) {
         ++pool.count;
+        if (options_.first_only) {
+            if (pool.first && surely_first(*pool.first, {s.total, s.headroom, s.dependability}))
+                return;
+            if (!pool.first || comes_before(s, *pool.first, prefer_)) pool.first = s;
+            pool.found.push_back(s);
+            return;
+        }
         const auto [best, fresh] = pool.best.emplace(combination(s), s);
         const bool later = !fresh && surely_before(best->second, s.total, s.headroom);
         if (later && pool.front.beats(s.total, s.headroom, s.dependability)) return;
@@ -317,8 +339,10 @@ private:
         result_.sound = sound_.count;
         result_.conditional = unsure_.count;
         order_by_key();
+        if (options_.first_only) options_.most = 1;
         show(sound_.found);
-        show(promising(unsure_.found, sound_.found, prefer_));
+        if (!options_.first_only || sound_.found.empty())
+            show(promising(unsure_.found, sound_.found, prefer_));
         auto& dropped = result_.dropped;
         dropped.erase(std::remove_if(dropped.begin(), dropped.end(),
                                      [](const Dropped& d) { return d.count == 0; }),

@@ -45,20 +45,24 @@ struct Dropped {
 
 struct Result {
     std::vector<Contender> contenders;  ///< unconditional first, each part in order of preference
-    std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count
-    long candidates = 0;                ///< buildable schemes
-    long evaluated = 0;                 ///< of them, judged one by one
-    long set_aside = 0;  ///< not judged: a sound one is cheaper, as dependable, with more headroom
-                         ///< than they can have, and another of their combination is preferred
-    long sound = 0;      ///< judged and found to meet every rule, kept or not
-    long conditional = 0;  ///< schemes sound only if open facts turn out well
+    std::vector<Dropped> dropped;       ///< in order of the rulebook, those with a count; what
+                                        ///< was set aside is counted nowhere else
+    long candidates = 0;                ///< buildable schemes: evaluated, set aside or fallen
+    long evaluated = 0;  ///< judged one by one, to the end: sound, conditional, or dropped
+    long set_aside = 0;  ///< not judged to the end: a sound one is cheaper, as dependable, with at
+                         ///< least the headroom they can have, and one of their combination is
+                         ///< preferred
+    long fallen = 0;     ///< dropped with their route or head, or beside a smaller device that fell
+    long sound = 0;      ///< of the evaluated: meet every rule, kept or not
+    long conditional = 0;  ///< of the evaluated: sound only if open facts turn out well
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }
 };
 
 struct Options {
-    bool all = false;       ///< show all that are kept, however many
-    std::size_t most = 24;  ///< shown otherwise
+    bool all = false;         ///< show all that are kept, however many
+    std::size_t most = 24;    ///< shown otherwise
+    bool first_only = false;  ///< only the first contender matters: what cannot be it is set aside
     study::Corner corner;
 };
 

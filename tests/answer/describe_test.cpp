@@ -48,7 +48,7 @@ TEST(Describe, OneOfEachByHand) {
     s.run.live_mm2 = 10;
     s.run.protective_conductor = "core and armour";
     s.run.fed_from = "tails";
-    s.run.device = {"BS 88-3", "", 32, 16};
+    s.run.device = {"BS 88-3", "", "fuse", 32, 16};
     EXPECT_EQ(
         sentence_of(s),
         "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a switch-fuse on "
@@ -63,7 +63,7 @@ TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
     s.run.live_mm2 = 2.5;
     s.run.protective_conductor = "armour";
     s.run.fed_from = "spare way";
-    s.run.device = {"BS EN 60898", "B", 20, 6};
+    s.run.device = {"BS EN 60898", "B", "breaker", 20, 6};
     s.run.rcd = RcdAnswer{100, "A", true, {"the run"}};
     EXPECT_EQ(
         sentence_of(s),

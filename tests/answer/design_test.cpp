@@ -19,8 +19,11 @@ using support::question_of;
 
 /// Every figure of a scheme of the answer is the silent evaluation's.
 void expect_silent_figures(const site::Job& job, const SchemeAnswer& s) {
-    const auto setting = support::prepared(job);
-    const search::Evaluation e = support::evaluated(job, s.scheme);
+    Silent silent;
+    const auto setting = study::prepare(silent, support::catalogue(), job,
+                                        study::RunAt{0, s.scheme.phases}, study::Corner{});
+    search::Evaluation e;
+    search::evaluate(setting, s.scheme, e);
     const auto& f = e.figures;
     const FigureAnswers& a = s.run.figures;
     EXPECT_EQ(a.length_m, setting.length_most.number());
@@ -29,8 +32,9 @@ void expect_silent_figures(const site::Job& job, const SchemeAnswer& s) {
     EXPECT_EQ(a.governing_leg, f.governing_leg);
     EXPECT_EQ(a.voltage_drop_percent, f.drop_percent);
     EXPECT_EQ(a.loop_impedance_far_ohm, f.zs_far.number());
-    EXPECT_DOUBLE_EQ(a.fault_current_near_ka, f.ln_near.number() / 1000);
-    EXPECT_DOUBLE_EQ(a.fault_current_far_ka, f.ln_far.number() / 1000);
+    EXPECT_DOUBLE_EQ(a.fault_current_near_ka, setting.supply.pscc.number() / 1000);
+    const Amperes far = s.scheme.phases == 3 ? f.lll_far : f.ln_far;
+    EXPECT_DOUBLE_EQ(a.fault_current_far_ka, far.number() / 1000);
     EXPECT_EQ(a.earth_fault_current_far_a, f.le_least.number());
     EXPECT_EQ(a.r1_plus_r2_20c_ohm, f.r1_r2_cold.number());
     EXPECT_EQ(a.near_line_neutral_a.smallest, f.ln_near_least.number());
@@ -48,12 +52,14 @@ void expect_silent_figures(const site::Job& job, const SchemeAnswer& s) {
     }
     ASSERT_EQ(a.factors.size(), setting.legs.size());
     for (std::size_t i = 0; i < a.factors.size(); ++i) {
-        EXPECT_EQ(a.factors[i].ca, setting.legs[i].factors.ca);
-        EXPECT_EQ(a.factors[i].cg, setting.legs[i].factors.cg);
-        EXPECT_EQ(a.factors[i].ci, setting.legs[i].factors.ci);
-        EXPECT_EQ(a.factors[i].cs, setting.legs[i].factors.cs);
-        EXPECT_EQ(a.factors[i].cd, setting.legs[i].factors.cd);
-        EXPECT_EQ(a.factors[i].cc, setting.legs[i].factors.cc);
+        const auto& x =
+            study::factors_of(setting.legs[i], s.scheme.stretch[setting.legs[i].stretch]);
+        EXPECT_EQ(a.factors[i].ca, x.ca);
+        EXPECT_EQ(a.factors[i].cg, x.cg);
+        EXPECT_EQ(a.factors[i].ci, x.ci);
+        EXPECT_EQ(a.factors[i].cs, x.cs);
+        EXPECT_EQ(a.factors[i].cd, x.cd);
+        EXPECT_EQ(a.factors[i].cc, x.cc);
     }
     EXPECT_EQ(s.headroom, e.headroom);
     EXPECT_EQ(s.price.total, support::brute_price(support::demo_book(), setting, e, s.scheme));
@@ -119,7 +125,10 @@ TEST(Design, RanksCountFromOneAndTheSearchIsTold) {
         EXPECT_FALSE(d.title.empty()) << d.rule;
         EXPECT_EQ(d.nearest_key.empty(), d.nearest_says.empty()) << d.rule;
     }
-    EXPECT_EQ(a.search.sound + a.search.conditional + dropped, a.search.candidates);
+    EXPECT_EQ(a.search.sound + a.search.conditional + dropped + a.search.set_aside,
+              a.search.candidates);
+    EXPECT_GE(a.search.evaluated, a.search.sound + a.search.conditional);
+    EXPECT_GT(a.search.set_aside, 0);
     EXPECT_FALSE(only_conditional(a));
 }
 

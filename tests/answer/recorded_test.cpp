@@ -25,10 +25,12 @@ study::RunScheme plain() {
 
 /// A scheme of the job, any.
 study::RunScheme any_scheme(const site::Job& job) {
-    const search::Shop shop = search::shop_for(support::prepared(job));
-    const auto cores = search::cores_of(shop);
-    const auto heads = search::heads_of(shop);
-    return search::scheme_of(cores[*rc::gen::inRange<std::size_t>(0, cores.size())],
+    const auto setting = support::prepared(job);
+    const search::Shop shop = search::shop_for(setting);
+    const auto routes = search::routes_of(shop, setting);
+    const auto heads = search::heads_of(shop, setting);
+    RC_PRE(!routes.empty() && !heads.empty());
+    return search::scheme_of(routes[*rc::gen::inRange<std::size_t>(0, routes.size())],
                              heads[*rc::gen::inRange<std::size_t>(0, heads.size())]);
 }
 

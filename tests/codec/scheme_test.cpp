@@ -27,7 +27,7 @@ answer::SchemeAnswer full_scheme() {
     s.run.separate_mm2 = 16;
     s.run.core_list = {{"brown", "", "line"}, {"grey", "blue", "neutral"}};
     s.run.armour_far = true;
-    s.run.device = {"BS EN 60898", "C", 32, 6};
+    s.run.device = {"BS EN 60898", "C", "breaker", 32, 6};
     s.run.rcd = answer::RcdAnswer{100, "A", true, {"the run"}};
     s.run.figures.factors = {{0.5, 0.8, 1, 1, 0.98, 0.9}};
     s.run.figures.longest_m = {{"voltage-drop", 44}};

@@ -72,11 +72,12 @@ RC_GTEST_PROP(Judge, APartIsItsRulesJudgedOneByOne, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const Judge judge = judge_of(job);
     const Shop shop = shop_for(judge.setting());
-    const auto cores = cores_of(shop);
-    const auto heads = heads_of(shop);
-    const auto& core = cores[*rc::gen::inRange<std::size_t>(0, cores.size())];
+    const auto routes = routes_of(shop, judge.setting());
+    const auto heads = heads_of(shop, judge.setting());
+    if (routes.empty() || heads.empty()) return;
+    const auto& route = routes[*rc::gen::inRange<std::size_t>(0, routes.size())];
     const auto& head = heads[*rc::gen::inRange<std::size_t>(0, heads.size())];
-    const auto scheme = scheme_of(core, head);
+    const auto scheme = scheme_of(route, head);
     for (const auto sees : {rules::Sees::run, rules::Sees::head}) {
         PartJudgement part;
         judge.judge_part(sees, scheme, part);

@@ -65,7 +65,7 @@ std::vector<Sound> any_found() {
     for (int i = 0; i < count; ++i) {
         Sound s = sound(*rc::gen::inRange(1, 12), 0.1 * *rc::gen::inRange(0, 6),
                         *rc::gen::inRange(1, 6), i);
-        s.scheme.protective = ways[*rc::gen::inRange(0, 3)];
+        s.scheme.first().protective = ways[*rc::gen::inRange(0, 3)];
         found.push_back(s);
     }
     return found;
@@ -86,7 +86,7 @@ RC_GTEST_PROP(Keep, KeepsWhatNothingBeatsAndTheBestOfEachCombination, ()) {
         const bool beaten = std::any_of(found.begin(), found.end(),
                                         [&](const Sound& other) { return beats(other, s); });
         if (!beaten) expected.insert(s.order);
-        auto& at = best[s.scheme.protective];
+        auto& at = best[s.scheme.first().protective];
         if (!at || comes_before(s, *at, prefer)) at = &s;
     }
     for (const auto& [way, s] : best) expected.insert(s->order);
@@ -96,6 +96,20 @@ RC_GTEST_PROP(Keep, KeepsWhatNothingBeatsAndTheBestOfEachCombination, ()) {
     RC_ASSERT(std::is_sorted(stay.begin(), stay.end(), [&](const Sound& a, const Sound& b) {
         return comes_before(a, b, prefer);
     }));
+}
+
+RC_GTEST_PROP(Keep, AConditionIsWorthShowingWhereNothingSoundIsAsGood, ()) {
+    std::vector<Sound> sound = any_found();
+    std::vector<Sound> unsure = any_found();
+    for (Sound& s : unsure) s.order += 1000;
+    const Prefer prefer = *rc::gen::element(Prefer::price, Prefer::headroom, Prefer::dependability);
+    std::vector<Sound> all = sound;
+    all.insert(all.end(), unsure.begin(), unsure.end());
+    std::set<long> expected = orders(kept(all, prefer, 1000));
+    expected.erase(expected.begin(), expected.lower_bound(1000));
+    const auto stay = promising(unsure, sound, prefer);
+    RC_ASSERT(orders(stay) == expected);
+    RC_ASSERT(orders(kept(stay, prefer, 1000)) == expected);
 }
 
 RC_GTEST_PROP(Keep, WithLittleRoomTheBestOfAllStays, ()) {

@@ -43,14 +43,14 @@ std::vector<support::BruteSound> all_sound(const site::Job& job) {
     return support::BruteForce(support::catalogue(), book(), job).run().sound;
 }
 
-/// Copper that the run of a scheme is worth as a bond: its best single conductor.
-double bond_of(const study::RunScheme& s) {
+/// Copper that one stretch is worth as a bond: its best single conductor.
+double bond_of(const study::Stretch& s) {
     double best = 0;
-    if (study::core_serves(s.protective)) best = s.cable->section.number();
+    if (study::core_serves(s.protective)) best = s.cable->cpc.number();
     if (s.separate) best = std::max(best, s.separate->section.number());
     if (study::armour_serves(s.protective)) {
-        best = std::max(
-            best, s.cable->section.number() * (s.cable->r20.value / s.cable->armour_r20.value));
+        const double armour = s.cable->r20.value / s.cable->armour_r20.value;
+        best = std::max(best, s.parallel * s.cable->section.number() * armour);
     }
     return best;
 }
@@ -61,9 +61,9 @@ TEST(Metalwork, TheUsualAnswerIsThreeCoreTenWithTheArmourEarthedToo) {
         const auto found = searched(piped(site::Earthing::tn_c_s, load));
         ASSERT_TRUE(found.any_sound()) << load;
         const study::RunScheme& best = found.contenders.front().scheme;
-        EXPECT_EQ(best.cable->cores, 3) << load;
-        EXPECT_DOUBLE_EQ(best.cable->section.number(), 10) << load;
-        EXPECT_EQ(best.protective, Protective::core_and_armour) << load;
+        EXPECT_EQ(best.first().cable->cores, 3) << load;
+        EXPECT_DOUBLE_EQ(best.first().cable->section.number(), 10) << load;
+        EXPECT_EQ(best.first().protective, Protective::core_and_armour) << load;
         EXPECT_EQ(best.earthing, BuildingEarthing::supply_earth) << load;
         EXPECT_TRUE(best.armour_at_far_end()) << load;
     }
@@ -84,7 +84,7 @@ TEST(Metalwork, NoSchemeBondsWithLessThanTenOnACombinedSupplyOrSixOnASeparateOne
             double smallest = 1e9;
             for (const support::BruteSound& c : found) {
                 EXPECT_EQ(c.scheme.earthing, BuildingEarthing::supply_earth) << c.key;
-                smallest = std::min(smallest, bond_of(c.scheme));
+                smallest = std::min(smallest, bond_of(c.scheme.first()));
             }
             EXPECT_DOUBLE_EQ(smallest, row.least) << site::word(row.system) << " " << load;
         }
@@ -96,8 +96,8 @@ TEST(Metalwork, NoTwoCoreArmourUpToSeventyIsABond) {
     job.runs[0].fed_from = site::FedFrom::tails;
     bool ninety_five = false;
     for (const support::BruteSound& c : all_sound(job)) {
-        if (c.scheme.protective != Protective::armour) continue;
-        EXPECT_DOUBLE_EQ(c.scheme.cable->section.number(), 95) << c.key;
+        if (c.scheme.first().protective != Protective::armour) continue;
+        EXPECT_DOUBLE_EQ(c.scheme.first().cable->section.number(), 95) << c.key;
         ninety_five = true;
     }
     EXPECT_TRUE(ninety_five);

@@ -60,7 +60,6 @@ void draw_separate(const Stage& s, std::size_t i, Sketch& sketch) {
     if (i == 0) {
         line.front() = {s.route.start, low};
         line.insert(line.begin(), house_terminal(s));
-        if (line.size() > 2 && line[2].x <= s.route.start) line.erase(line.begin() + 2);
     }
     if (i + 1 == stretches.size()) {
         line.back() = {s.route.end, low};

@@ -48,7 +48,7 @@ TEST(HouseEnd, KindsOfDeviceAreCalledByTheirNames) {
     scheme.run.device = {"BS EN 60947-2", "TM", "moulded-case breaker", 63, 16};
     EXPECT_TRUE(says(house_end(one, scheme), "moulded-case circuit breaker, new"));
     scheme.run.fed_from = "tails";
-    EXPECT_TRUE(says(house_end(one, scheme), "in a box of its own"));
+    EXPECT_TRUE(says(house_end(one, scheme), "of its own"));
     EXPECT_EQ(count_kind(house_end(one, scheme), "switch-fuse"), 0);
     scheme.run.phases = 3;
     EXPECT_TRUE(says(house_end(one, scheme), "63 A BS EN 60947-2, three-pole"));

@@ -26,8 +26,10 @@ TEST(RunFigures, StandWhereTheyAreMet) {
 }
 
 TEST(RunFigures, BehindAnRcdTheLoopIsJudgedByTheRcd) {
-    const answer::SchemeAnswer& scheme = example("tt-shed").answer.schemes[0];
-    ASSERT_TRUE(scheme.run.rcd.has_value());
+    const answer::SchemeAnswer* found = picture::scheme_where(
+        example("tt-shed"), [](const auto& s) { return s.run.rcd && s.run.rcd->delayed; });
+    ASSERT_NE(found, nullptr);
+    const answer::SchemeAnswer& scheme = *found;
     const std::vector<Figure> figures = loop_figures(scheme);
     EXPECT_EQ(value_of(figures, "at most, for the RCD"), "500 Ω");
     EXPECT_EQ(value_of(fault_figures(scheme), "cleared by"), "the RCD at the head");

@@ -59,10 +59,21 @@ TEST(SingleLine, ThePathIsDrawnFromTheSupplyToTheCircuits) {
         for (const Text& text : picture::texts_in(scene.items)) {
             order += picture::line_of(text) + "\n";
         }
+        const auto end = [](const answer::StretchAnswer& cable, const char* bare) {
+            if (!cable.armoured) return std::string(bare);
+            return std::string(cable.parallel > 1 ? "glands at the " : "gland at the ");
+        };
+        const std::string near = end(scheme.run.stretches.front(), "cable leaves the house");
+        const std::string far = end(scheme.run.stretches.back(), "cable enters the outbuilding");
+        std::vector<std::string> steps{"operator's fuse", "energy meter", "main earthing terminal",
+                                       near};
+        for (std::size_t i = 0; i < scheme.run.stretches.size(); ++i) {
+            if (i > 0) steps.push_back("joint box");
+            steps.push_back(scheme.run.stretches[i].family.substr(0, 6));
+        }
+        steps.insert(steps.end(), {far, "earth terminal of", "board of"});
         std::size_t at = 0;
-        for (const char* step :
-             {"operator's fuse", "energy meter", "main earthing terminal", "gland at the house",
-              "-core ", "gland at the outbuilding", "earth terminal of", "board of"}) {
+        for (const std::string& step : steps) {
             at = order.find(step, at);
             ASSERT_NE(at, std::string::npos) << step;
         }

@@ -137,9 +137,11 @@ TEST(CableSection, APairAndItsMetalAreSaid) {
     EXPECT_EQ(count_kind(cable_section(pair, room), "second-cable"), 0);
     pair.parallel = 2;
     pair.family = "armoured XLPE aluminium";
+    pair.cores = 2;
+    pair.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
     const drawing::Items items = cable_section(pair, room);
     EXPECT_EQ(count_kind(items, "second-cable"), 1);
-    EXPECT_TRUE(says(items, "two 3-core 10 mm²"));
+    EXPECT_TRUE(says(items, "two 2-core 10 mm²"));
     EXPECT_TRUE(says(items, "brown, aluminium"));
     EXPECT_FALSE(says(items, "…"));
     EXPECT_EQ(clashes(items, room), "");

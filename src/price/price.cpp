@@ -66,7 +66,9 @@ public:
     Money ground() {
         Money sum = each({"p.nothing", "nothing yet"}, pounds(0));
         for (std::size_t i = 0; i < s_.legs.size(); ++i) {
-            sum = sum + leg(s_.run->legs[i], s_.legs[i].length.number(), static_cast<int>(i) + 1);
+            const int pair = scheme_.stretch[s_.legs[i].stretch].parallel;
+            sum = sum +
+                  leg(s_.run->legs[i], s_.legs[i].length.number(), pair, static_cast<int>(i) + 1);
         }
         return ledger_.let({"P.ground", "ground and fixings"}, sum);
     }
@@ -196,11 +198,13 @@ private:
         }
     }
 
-    Money leg(const site::Leg& leg, double length, int number) {
+    /// Fixings, duct and labour go with each of the `cables` side by side, the trench with none.
+    Money leg(const site::Leg& leg, double length, int cables, int number) {
         const Name laying{"p.lay", "labour of laying, per metre hour", number};
+        const double each_way = length * cables;
         if (!site::buried(leg.method)) {
-            return metres_of({"p.fix", "fixings per metre", number}, fixing(leg.method), length) +
-                   labour(laying, Item::hours_per_m_clipped, length);
+            return metres_of({"p.fix", "fixings per metre", number}, fixing(leg.method), each_way) +
+                   labour(laying, Item::hours_per_m_clipped, each_way);
         }
         const auto surface = leg.surface.value_or(site::Surface::lawn);
         const bool duct = leg.method == site::LegMethod::buried_in_duct;
@@ -208,8 +212,8 @@ private:
                          from(Item::trench_lawn, static_cast<int>(surface)), length) +
                metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape,
                          length) +
-               metres_of({"p.duct", "duct per metre", number}, Item::duct, duct ? length : 0) +
-               labour(laying, Item::hours_per_m_pulled, length);
+               metres_of({"p.duct", "duct per metre", number}, Item::duct, duct ? each_way : 0) +
+               labour(laying, Item::hours_per_m_pulled, each_way);
     }
 
     Money electrode() {

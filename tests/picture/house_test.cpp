@@ -64,7 +64,6 @@ TEST(House, SaysWhatIsNotKnown) {
     EXPECT_TRUE(says(house_of(example("three-facts"), nullptr).items, "rating not known"));
 }
 
-<<<<<<< HEAD
 TEST(House, ARunOnThreePhasesTakesThreePolesAndFourTails) {
     const Example& three = example("three-phase-barn");
     const Sketch sketch = house_of(three, &three.answer.schemes[0]);
@@ -81,13 +80,6 @@ TEST(House, AnRcboNeedsNoRcdBesideIt) {
     const Sketch sketch = house_of(one, &scheme);
     EXPECT_EQ(count_kind(sketch.items, "head-rcd"), 0);
     EXPECT_TRUE(says(sketch.items, "opens on 30 mA to earth too"));
-=======
-TEST(House, WordsOfDevices) {
-    EXPECT_EQ(device_words({"BS 88-3", "", "fuse", 32, 16}), "32 A BS 88-3 fuse");
-    EXPECT_EQ(device_words({"BS EN 60898", "B", "breaker", 25, 6}), "25 A type B breaker, 6 kA");
-    EXPECT_EQ(rcd_words({100, "A", true, {}}), "100 mA RCD type A, delayed");
-    EXPECT_EQ(rcd_words({30, "A", false, {}}), "30 mA RCD type A");
->>>>>>> tests2
 }
 
 }  // namespace

@@ -26,8 +26,9 @@ TEST(RunFigures, StandWhereTheyAreMet) {
 }
 
 TEST(RunFigures, BehindAnRcdTheLoopIsJudgedByTheRcd) {
-    const answer::SchemeAnswer* found = picture::scheme_where(
-        example("tt-shed"), [](const auto& s) { return s.run.rcd && s.run.rcd->delayed; });
+    const answer::SchemeAnswer* found =
+        picture::scheme_where(example("aluminium-pair-mill"),
+                              [](const auto& s) { return s.run.rcd && s.run.rcd->delayed; });
     ASSERT_NE(found, nullptr);
     const answer::SchemeAnswer& scheme = *found;
     const std::vector<Figure> figures = loop_figures(scheme);

@@ -39,14 +39,14 @@ constexpr std::size_t scheme_count = 4096;
 /// Every so-manieth of all schemes of the job, so that all kinds are among them.
 std::vector<study::RunScheme> some_schemes(const study::Setting<Silent>& setting) {
     const search::Shop shop = search::shop_for(setting);
-    const auto cores = search::cores_of(shop);
-    const auto heads = search::heads_of(shop);
-    const std::size_t all = cores.size() * heads.size();
+    const auto routes = search::routes_of(shop, setting);
+    const auto heads = search::heads_of(shop, setting);
+    const std::size_t all = routes.size() * heads.size();
     std::vector<study::RunScheme> schemes;
     for (std::size_t i = 0; i < scheme_count; ++i) {
         const std::size_t place = i * all / scheme_count;
         schemes.push_back(
-            search::scheme_of(cores[place / heads.size()], heads[place % heads.size()]));
+            search::scheme_of(routes[place / heads.size()], heads[place % heads.size()]));
     }
     return schemes;
 }

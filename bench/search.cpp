@@ -12,12 +12,12 @@
 namespace toft::bench {
 namespace {
 
-search::Result searched() {
-    return search::search(demo().catalogue, demo().book, demo().job, 0, {});
+search::Result searched(const site::Job& job) {
+    return search::search(demo().catalogue, demo().book, job, 0, {});
 }
 
-support::BruteResult plain_loop() {
-    return support::BruteForce(demo().catalogue, demo().book, demo().job).run();
+support::BruteResult plain_loop(const site::Job& job) {
+    return support::BruteForce(demo().catalogue, demo().book, job).run();
 }
 
 /// The cheapest, then the roomiest, then the most dependable, then the first by key.
@@ -31,68 +31,83 @@ const support::BruteSound& best_of(const std::vector<support::BruteSound>& sound
 /// Why the search does not agree with the plain loop; empty when it does.
 std::string disagreement(const search::Result& found, const support::BruteResult& plain) {
     if (found.candidates != plain.candidates) return "another number of candidates";
-    if (found.sound != static_cast<long>(plain.sound.size())) return "another number of sound ones";
-    if (found.conditional != static_cast<long>(plain.conditional.size())) {
-        return "another number of conditional ones";
+    if (found.evaluated + found.set_aside + found.fallen != found.candidates) {
+        return "schemes that are not accounted for";
     }
     if (plain.sound.empty() || !found.any_sound()) return "nothing sound";
     if (found.contenders.front().key != best_of(plain.sound).key) return "another best scheme";
     return "";
 }
 
-/// Looked into once, before anything is timed.
-bool refused(benchmark::State& state) {
-    static const std::string why = disagreement(searched(), plain_loop());
-    if (why.empty()) return false;
-    state.SkipWithError(("the search and the plain loop disagree: " + why).c_str());
-    return true;
+/// The demo with the first so many families and device standards of a shop that grows.
+site::Job offering(std::size_t count) {
+    static const std::vector<std::string> families{
+        "armoured XLPE copper", "armoured PVC copper",    "armoured XLPE aluminium",
+        "flat twin and earth",  "unarmoured XLPE copper", "unarmoured PVC copper"};
+    static const std::vector<std::string> standards{"BS 88-3",     "BS EN 60898",   "BS 88-2",
+                                                    "BS EN 61009", "BS EN 60947-2", "BS 1361"};
+    site::Job job = demo().job;
+    const auto first = [count](const std::vector<std::string>& words) {
+        return std::vector<std::string>(words.begin(),
+                                        words.begin() + static_cast<std::ptrdiff_t>(count));
+    };
+    job.wishes.offer = first(families);
+    job.wishes.devices = first(standards);
+    return job;
 }
 
-void search_demo(benchmark::State& state) {
-    if (refused(state)) return;
+/// A search by itself, its counts beside its time.
+void run_search(benchmark::State& state, const site::Job& job) {
     search::Result found;
     for (auto _ : state) {
-        found = searched();
+        found = searched(job);
         benchmark::DoNotOptimize(found);
     }
     state.counters["candidates"] = static_cast<double>(found.candidates);
-    state.counters["judged_in_pairs"] = static_cast<double>(found.evaluated);
-    state.counters["sound"] = static_cast<double>(found.sound);
-    state.SetLabel(found.contenders.front().key);
+    state.counters["judged"] = static_cast<double>(found.evaluated);
+    state.counters["set_aside"] = static_cast<double>(found.set_aside);
     state.SetItemsProcessed(state.iterations() * found.candidates);
 }
 
-void plain_loop_demo(benchmark::State& state) {
-    if (refused(state)) return;
-    support::BruteResult plain;
-    for (auto _ : state) {
-        plain = plain_loop();
-        benchmark::DoNotOptimize(plain);
-    }
-    state.SetLabel(best_of(plain.sound).key);
-    state.SetItemsProcessed(state.iterations() * plain.candidates);
+void search_demo(benchmark::State& state) { run_search(state, demo().job); }
+
+/// Families and standards offered: as many as the argument says.
+void search_growing_shop(benchmark::State& state) {
+    run_search(state, offering(static_cast<std::size_t>(state.range(0))));
 }
 
-/// Both in turn, so that whatever else the machine does falls on both.
-void plain_loop_over_search(benchmark::State& state) {
-    if (refused(state)) return;
+/// Search and plain loop in turn, so that whatever else the machine does falls on both.
+void run_both(benchmark::State& state, const site::Job& job) {
     using Clock = std::chrono::steady_clock;
     double of_search = 0;
     double of_loop = 0;
     for (auto _ : state) {
         const auto start = Clock::now();
-        benchmark::DoNotOptimize(searched());
+        const search::Result found = searched(job);
         const auto middle = Clock::now();
-        benchmark::DoNotOptimize(plain_loop());
-        of_search += std::chrono::duration<double>(middle - start).count();
+        const support::BruteResult plain = plain_loop(job);
         of_loop += std::chrono::duration<double>(Clock::now() - middle).count();
+        of_search += std::chrono::duration<double>(middle - start).count();
+        const std::string why = disagreement(found, plain);
+        if (why.empty()) continue;
+        state.SkipWithError(("the search and the plain loop disagree: " + why).c_str());
+        return;
     }
+    state.counters["candidates"] = static_cast<double>(searched(job).candidates);
+    state.counters["search_ms"] = 1e3 * of_search / static_cast<double>(state.iterations());
     state.counters["ratio"] = of_loop / of_search;
 }
 
+void plain_loop_over_search(benchmark::State& state) { run_both(state, demo().job); }
+
+void plain_loop_over_search_growing_shop(benchmark::State& state) {
+    run_both(state, offering(static_cast<std::size_t>(state.range(0))));
+}
+
 BENCHMARK(search_demo)->Unit(benchmark::kMillisecond);
-BENCHMARK(plain_loop_demo)->Unit(benchmark::kMillisecond);
+BENCHMARK(search_growing_shop)->DenseRange(1, 6)->Unit(benchmark::kMillisecond);
 BENCHMARK(plain_loop_over_search)->Unit(benchmark::kMillisecond);
+BENCHMARK(plain_loop_over_search_growing_shop)->DenseRange(1, 6)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace toft::bench

@@ -4,9 +4,9 @@
 #include "curves/ink.h"
 #include "curves/marks.h"
 #include "drawing/hatch.h"
+#include "parts/words.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 
@@ -49,7 +49,7 @@ public:
             items_.emplace_back(Text{{left, y_ + row}, symbol, bold});
             first += 24;
         }
-        for (const std::string& part : picture::paragraph(words, box_.right - first, size, 3)) {
+        for (const std::string& part : parts::paragraph(words, box_.right - first, size, 3)) {
             y_ += row;
             items_.emplace_back(text({first, y_}, part, {.size = size}));
         }
@@ -65,7 +65,7 @@ public:
     }
     void words(const std::string& sentence, double indent = 0) {
         for (const std::string& part :
-             picture::paragraph(sentence, box_.right - box_.left - indent, size, 5)) {
+             parts::paragraph(sentence, box_.right - box_.left - indent, size, 5)) {
             y_ += row;
             items_.emplace_back(text({box_.left + indent, y_}, part, {.size = size}));
         }

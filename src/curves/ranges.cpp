@@ -2,7 +2,7 @@
 
 #include "base/text.h"
 #include "curves/ink.h"
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <fmt/format.h>
 
@@ -61,7 +61,7 @@ Items range_rows(const LogPaper& paper, const std::vector<Range>& ranges, double
         const TextStyle words{.size = letters};
         const double room = right - figures_wide - left;
         items.emplace_back(
-            text({left, y + 4}, picture::shortened(range.words, room, letters), words));
+            text({left, y + 4}, parts::shortened(range.words, room, letters), words));
         const TextStyle figures{.size = letters, .weight = Weight::bold, .anchor = Anchor::end};
         items.emplace_back(text({right, y + 4}, range_words(range.amperes), figures));
         y += range_row;

@@ -4,7 +4,7 @@
 #include "curves/ink.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <fmt/format.h>
 
@@ -109,7 +109,7 @@ std::vector<Withstand> withstands(const tables::Catalogue& catalogue,
             lines.push_back({one.name, one.energy, std::move(one.dash)});
         }
         section = one.section;
-        lines.back().names += ", " + picture::mm2(section);
+        lines.back().names += ", " + parts::mm2(section);
     }
     return lines;
 }

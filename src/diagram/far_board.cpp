@@ -2,7 +2,7 @@
 
 #include "diagram/run_figures.h"
 #include "diagram/wording.h"
-#include "picture/words.h"
+#include "parts/words.h"
 #include "symbol/board.h"
 #include "symbol/contact.h"
 #include "symbol/fuse.h"
@@ -98,7 +98,7 @@ void draw_far_board(const picture::Stage& stage, Ladder& ladder) {
     ladder.live(ladder.y(), ladder.y() + 5);
     ladder.skip(5);
     const double top = ladder.y();
-    ladder.device({"board of " + picture::name_or(stage.far->name, stage.far->id) + ": main switch",
+    ladder.device({"board of " + parts::name_or(stage.far->name, stage.far->id) + ": main switch",
                    {stage.scheme->building.main_switch},
                    fault_figures(*stage.scheme)},
                   contact_length, switch_disconnector);

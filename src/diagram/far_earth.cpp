@@ -1,8 +1,8 @@
 #include "diagram/far_earth.h"
 
 #include "diagram/wording.h"
-#include "picture/fittings.h"
-#include "picture/words.h"
+#include "parts/fittings.h"
+#include "parts/words.h"
 #include "symbol/board.h"
 #include "symbol/earth.h"
 
@@ -29,7 +29,7 @@ std::string unbonded_words(const picture::Part& part) {
 }
 
 void terminal_row(const picture::Stage& stage, bool carried, Ladder& ladder) {
-    Note note{"earth terminal of " + picture::name_or(stage.far->name, stage.far->id),
+    Note note{"earth terminal of " + parts::name_or(stage.far->name, stage.far->id),
               {source_words(stage), "each circuit's protective conductor is joined here"}};
     for (const picture::Part& part : stage.parts) {
         if (!part.bond) note.lines.push_back(unbonded_words(part));
@@ -45,7 +45,7 @@ void terminal_row(const picture::Stage& stage, bool carried, Ladder& ladder) {
     ladder.earth_from(y);
     const Columns& c = ladder.columns();
     ladder.draw(protective_earth(ladder.on_earth(y) - Point{28, 0}, ladder.pen()));
-    ladder.draw({Group{picture::terminal_bar({c.earth - 15, y - 4.5, c.earth + 15, y + 4.5}),
+    ladder.draw({Group{parts::terminal_bar({c.earth - 15, y - 4.5, c.earth + 15, y + 4.5}),
                        {},
                        "",
                        "far-terminal",
@@ -57,8 +57,8 @@ void bond_row(const picture::Part& part, Ladder& ladder) {
     if (part.kind == picture::PartKind::not_surveyed) {
         note.lines.push_back("not surveyed: if it is there");
     }
-    note.figures = {{"copper", {}, picture::mm2(part.bond->size_mm2)},
-                    {"at least", {}, picture::mm2(part.bond->required_mm2)}};
+    note.figures = {{"copper", {}, parts::mm2(part.bond->size_mm2)},
+                    {"at least", {}, parts::mm2(part.bond->required_mm2)}};
     const Row row = ladder.row(note, 34);
     ladder.live(row.top, row.foot);
     const double y = row.top + bar_at;

@@ -2,7 +2,7 @@
 
 #include "diagram/run_figures.h"
 #include "diagram/wording.h"
-#include "picture/device_words.h"
+#include "parts/device_words.h"
 #include "symbol/board.h"
 #include "symbol/contact.h"
 #include "symbol/fuse.h"
@@ -48,7 +48,7 @@ Note house_board_note(const site::HouseBoard& board) {
 
 /// "circuit breaker, new", "rewirable fuse, new", "RCBO, new".
 std::string head_words(const answer::DeviceAnswer& device) {
-    if (picture::opens_on_residual(device)) return "RCBO, new";
+    if (parts::opens_on_residual(device)) return "RCBO, new";
     if (device.curve.empty()) return (device.kind.empty() ? "fuse" : device.kind) + ", new";
     const bool moulded = device.kind.rfind("moulded", 0) == 0;
     return moulded ? "moulded-case circuit breaker, new" : "circuit breaker, new";
@@ -59,7 +59,7 @@ Note device_note(const answer::RunAnswer& run, const std::string& head) {
     std::string rating = rating_words(d.standard, d.curve, d.rating_a);
     if (run.phases == 3) rating = d.curve.empty() ? "three, " + rating : rating + ", three-pole";
     Note note{head, {rating}, near_figures(run)};
-    if (run.rcd && picture::opens_on_residual(d)) {
+    if (run.rcd && parts::opens_on_residual(d)) {
         note.lines.push_back("residual current " + residual_words(*run.rcd));
         note.lines.push_back("guards the whole run");
     }
@@ -69,7 +69,7 @@ Note device_note(const answer::RunAnswer& run, const std::string& head) {
 /// The overcurrent device at the head, with its residual part where it has one.
 void draw_device(const answer::RunAnswer& run, const std::string& where, Ladder& ladder) {
     const Note note = device_note(run, head_words(run.device) + where);
-    if (picture::opens_on_residual(run.device)) {
+    if (parts::opens_on_residual(run.device)) {
         ladder.device(note, residual_length, residual_breaker);
     } else if (run.device.curve.empty()) {
         ladder.device(note, fuse_length, fuse);
@@ -143,7 +143,7 @@ void draw_house_end(const picture::Stage& stage, Ladder& ladder) {
     } else {
         draw_spare_way(stage, ladder);
     }
-    if (!run.rcd || picture::opens_on_residual(run.device)) return;
+    if (!run.rcd || parts::opens_on_residual(run.device)) return;
     ladder.device(
         {"residual current device (RCD), new", {residual_words(*run.rcd), "guards the whole run"}},
         residual_length, residual_switch);

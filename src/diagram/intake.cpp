@@ -1,8 +1,8 @@
 #include "diagram/intake.h"
 
 #include "diagram/wording.h"
-#include "picture/fittings.h"
-#include "picture/words.h"
+#include "parts/fittings.h"
+#include "parts/words.h"
 #include "symbol/board.h"
 #include "symbol/earth.h"
 #include "symbol/fuse.h"
@@ -102,7 +102,7 @@ void meter_row(const site::Intake& in, Ladder& ladder) {
     Note note{"energy meter"};
     if (in.tails.known) {
         std::string tails = "tails " + fact_words(in.tails, "mm²");
-        if (in.tails_length.known) tails += ", " + picture::length_words(in.tails_length);
+        if (in.tails_length.known) tails += ", " + parts::length_words(in.tails_length);
         note.lines.push_back(tails);
     } else {
         note.lines.push_back("tails: size not known");
@@ -113,7 +113,7 @@ void meter_row(const site::Intake& in, Ladder& ladder) {
 /// A terminal bar on the protective conductor's column, with the sign of protective earth.
 void terminal(double y, Ladder& ladder) {
     const Point at = ladder.on_earth(y);
-    ladder.draw({Group{picture::terminal_bar({at.x - 15, at.y - 4.5, at.x + 15, at.y + 4.5}),
+    ladder.draw({Group{parts::terminal_bar({at.x - 15, at.y - 4.5, at.x + 15, at.y + 4.5}),
                        {},
                        "",
                        "main-earthing-terminal",

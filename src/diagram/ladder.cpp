@@ -1,6 +1,6 @@
 #include "diagram/ladder.h"
 
-#include "picture/fittings.h"
+#include "parts/fittings.h"
 
 #include <algorithm>
 
@@ -36,7 +36,7 @@ void Ladder::live(double top, double foot) {
 
 void Ladder::protective(const std::vector<Point>& points) {
     items_.emplace_back(
-        Group{picture::protective_line(points), {}, "", "protective", "protective conductor"});
+        Group{parts::protective_line(points), {}, "", "protective", "protective conductor"});
 }
 
 void Ladder::earth_to(double y) {

@@ -2,7 +2,7 @@
 
 #include "diagram/ink.h"
 #include "drawing/measure.h"
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <algorithm>
 
@@ -72,14 +72,14 @@ Items one_figure(const Figure& figure, const Box& column, double& y, double lett
     Items items;
     const TextStyle plain_style{.size = letters, .colour = palette::graphite};
     TextStyle value_style{.size = letters, .anchor = Anchor::end};
-    const std::string value = picture::shortened(figure.value, column.width(), letters);
+    const std::string value = parts::shortened(figure.value, column.width(), letters);
     const double symbol_wide =
         figure.symbol.empty() ? 0 : text_width(figure.symbol, plain_style) + 5;
     const double value_wide = text_width(value, letters) + 10;
     const double word_wide = text_width(figure.word, letters);
     const bool apart = word_wide + symbol_wide + value_wide > column.width();
     const double room = column.width() - symbol_wide - (apart ? 0 : value_wide);
-    const std::string word = picture::shortened(figure.word, room, letters);
+    const std::string word = parts::shortened(figure.word, room, letters);
     y += letters * 1.35;
     items.emplace_back(text({column.left, y - letters * 0.3}, word, plain_style));
     if (symbol_wide > 0) {
@@ -102,7 +102,7 @@ std::vector<std::string> broken(const std::string& words, double width, const Te
         if (most > 0) lines.back() += " …";
     }
     for (std::string& line : lines) {
-        line = picture::shortened(let_go(line), width, style.size, style.weight);
+        line = parts::shortened(let_go(line), width, style.size, style.weight);
     }
     return lines;
 }

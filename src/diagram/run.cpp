@@ -4,7 +4,7 @@
 #include "diagram/lanes.h"
 #include "diagram/run_figures.h"
 #include "diagram/run_notes.h"
-#include "picture/cable_words.h"
+#include "parts/cable_words.h"
 #include "symbol/board.h"
 #include "symbol/cable_end.h"
 
@@ -60,7 +60,7 @@ void near_end(const RunLine& run, std::vector<Figure> figures, Ladder& ladder) {
     const Row row = ladder.row(note, gland_foot + 14);
     const double ties = row.top + core_tie;
     double last = row.top;
-    if (picture::core_serves(first)) {
+    if (parts::core_serves(first)) {
         last = ties;
         tie_core(ties, ladder);
     }
@@ -101,7 +101,7 @@ void far_end(const RunLine& run, std::vector<Figure> figures, Ladder& ladder) {
         tie_armour(final, final.armour_far, y, ladder);
         if (final.armour_far) first = y;
     }
-    if (picture::core_serves(final) && !run.earth_stops) {
+    if (parts::core_serves(final) && !run.earth_stops) {
         const double y = foot + 8;
         first = std::min(first, y);
         tie_core(y, ladder);
@@ -145,7 +145,7 @@ void change_of_cable(const answer::StretchAnswer& before, const answer::StretchA
     Ties ties;
     if (before.armoured && before.armour_far) ties.at(row.top + 6);
     if (after.armoured && after.armour_near) ties.at(top + box + end - 6);
-    const bool cores = picture::core_serves(before) || picture::core_serves(after);
+    const bool cores = parts::core_serves(before) || parts::core_serves(after);
     const bool out = ties.any() || before.separate_mm2 || after.separate_mm2;
     if (cores && out) {
         ties.at(middle);

@@ -1,7 +1,7 @@
 #include "diagram/run_figures.h"
 
 #include "diagram/wording.h"
-#include "picture/device_words.h"
+#include "parts/device_words.h"
 
 #include <cmath>
 
@@ -51,7 +51,7 @@ void add_three_phase(const std::optional<answer::FaultRange>& line_line,
 
 /// Who opens on residual current at the head.
 std::string head_residual(const answer::SchemeAnswer& scheme) {
-    return picture::opens_on_residual(scheme.run.device) ? "the RCBO" : "the RCD";
+    return parts::opens_on_residual(scheme.run.device) ? "the RCBO" : "the RCD";
 }
 
 }  // namespace

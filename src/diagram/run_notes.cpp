@@ -1,9 +1,9 @@
 #include "diagram/run_notes.h"
 
 #include "base/text.h"
-#include "picture/cable_words.h"
-#include "picture/core_section.h"
-#include "picture/words.h"
+#include "parts/cable_words.h"
+#include "parts/core_section.h"
+#include "parts/words.h"
 
 #include <fmt/format.h>
 
@@ -19,7 +19,7 @@ std::string listed(const List& list, Word word) {
 }
 
 std::string armour_words(const answer::CableAnswer& cable) {
-    if (!picture::armour_serves(cable)) return "armour (dashed): covering only";
+    if (!parts::armour_serves(cable)) return "armour (dashed): covering only";
     if (cable.armour_far) return "armour (dashed): protective conductor";
     return "armour (dashed): earthed at its near end only, to guard the cable itself";
 }
@@ -33,20 +33,20 @@ std::string end_words(bool earthed) {
 Note stretch_note(const Stretch& s) {
     const answer::StretchAnswer& cable = s.cable;
     Note note;
-    note.head = picture::size_words(cable) + " " + picture::family_words(cable);
+    note.head = parts::size_words(cable) + " " + parts::family_words(cable);
     note.figures = {{"length", {}, significant(cable.length_m, 4) + " m"}};
     note.lines.push_back(listed(s.legs, [](const std::string& leg) { return leg; }));
     note.lines.push_back("cores: " + listed(cable.core_list, [](const answer::CoreAnswer& core) {
-                             return core.use + " " + picture::core_words(core);
+                             return core.use + " " + parts::core_words(core);
                          }));
     if (cable.parallel > 1) note.lines.push_back("side by side, of one length");
-    const std::string thin = picture::thin_core_words(cable);
+    const std::string thin = parts::thin_core_words(cable);
     if (!thin.empty()) note.lines.push_back(thin);
-    if (picture::aluminium(cable)) note.lines.push_back("aluminium: glands and lugs made for it");
+    if (parts::aluminium(cable)) note.lines.push_back("aluminium: glands and lugs made for it");
     if (cable.armoured) note.lines.push_back(armour_words(cable));
     if (cable.separate_mm2) {
         note.lines.push_back("beside it: protective conductor " +
-                             picture::mm2(*cable.separate_mm2) + " copper, green-and-yellow");
+                             parts::mm2(*cable.separate_mm2) + " copper, green-and-yellow");
     }
     return note;
 }
@@ -65,7 +65,7 @@ Note far_note(const RunLine& run) {
         note.head = last.parallel > 1 ? "glands at the outbuilding" : "gland at the outbuilding";
         note.lines.push_back(end_words(last.armour_far));
     }
-    if (run.earth_stops && picture::core_serves(last)) {
+    if (run.earth_stops && parts::core_serves(last)) {
         note.lines.push_back("protective core insulated here: joined to nothing");
     }
     return note;
@@ -73,7 +73,7 @@ Note far_note(const RunLine& run) {
 
 Note joint_note(const answer::StretchAnswer& before, const answer::StretchAnswer& after) {
     const auto cable = [](const answer::StretchAnswer& one) {
-        return picture::size_words(one) + " " + one.family;
+        return parts::size_words(one) + " " + one.family;
     };
     Note note{"joint box", {cable(before) + " to " + cable(after)}};
     if (before.armoured && !before.armour_far) {

@@ -6,8 +6,8 @@
 #include "diagram/intake.h"
 #include "diagram/run.h"
 #include "diagram/title.h"
+#include "parts/words.h"
 #include "picture/heading.h"
-#include "picture/words.h"
 
 #include <algorithm>
 
@@ -20,7 +20,7 @@ void draw_scheme(const picture::Stage& stage, Ladder& ladder) {
     draw_house_end(stage, ladder);
     draw_zone("the run", ladder);
     draw_run(run, *stage.scheme, ladder);
-    draw_zone(picture::name_or(stage.far->name, stage.far->id), ladder);
+    draw_zone(parts::name_or(stage.far->name, stage.far->id), ladder);
     draw_far_earth(stage, !run.earth_stops, ladder);
     draw_far_board(stage, ladder);
 }

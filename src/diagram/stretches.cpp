@@ -1,7 +1,7 @@
 #include "diagram/stretches.h"
 
 #include "diagram/wording.h"
-#include "picture/cable_words.h"
+#include "parts/cable_words.h"
 
 namespace toft::diagram {
 
@@ -27,7 +27,7 @@ RunLine run_line(const picture::Stage& stage) {
         }
         line.stretches.push_back(std::move(stretch));
     }
-    line.earth_stops = picture::earth_stops(*stage.scheme);
+    line.earth_stops = parts::earth_stops(*stage.scheme);
     return line;
 }
 

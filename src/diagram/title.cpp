@@ -1,10 +1,10 @@
 #include "diagram/title.h"
 
 #include "drawing/measure.h"
-#include "picture/fittings.h"
+#include "parts/fittings.h"
+#include "parts/words.h"
 #include "picture/heading.h"
 #include "picture/verdict_mark.h"
-#include "picture/words.h"
 #include "symbol/strokes.h"
 
 #include <algorithm>
@@ -85,7 +85,7 @@ void set_key(const Columns& c, SetTitle& out) {
         out.items.emplace_back(text(at + Point{32, 0}, words, TextStyle{.size = letters}));
     };
     line("protective conductor", [](Point at) {
-        return picture::protective_line({at, at + Point{26, 0}});
+        return parts::protective_line({at, at + Point{26, 0}});
     });
     line("armour", [](Point at) {
         return Items{Line{at, at + Point{26, 0}, dashed(palette::ink, 1.3, {5, 3})}};
@@ -163,7 +163,7 @@ void draw_zone(const std::string& name, Ladder& ladder) {
     const TextStyle style{.size = 10, .weight = Weight::bold, .colour = palette::graphite};
     const double y = ladder.y() + 9;
     const std::string words =
-        picture::shortened(picture::capital(name), c.right - c.words, style.size, style.weight);
+        parts::shortened(parts::capital(name), c.right - c.words, style.size, style.weight);
     ladder.draw({Line{{c.words - 24, y}, {c.words - 6, y}, stroked(palette::pencil, 0.8)},
                  text({c.words, y + 3.6}, words, style),
                  Line{{c.words + text_width(words, style.size, style.weight) + 8, y},

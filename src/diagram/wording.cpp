@@ -1,6 +1,6 @@
 #include "diagram/wording.h"
 
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <fmt/format.h>
 
@@ -31,16 +31,16 @@ std::string residual_words(const answer::RcdAnswer& rcd) {
 }
 
 std::string leg_words(const site::Leg& leg) {
-    std::string words = picture::length_words(leg.length) + " " + site::word(leg.method);
+    std::string words = parts::length_words(leg.length) + " " + site::word(leg.method);
     if (leg.method == site::LegMethod::overhead) {
         if (leg.surface) words += " over " + site::word(*leg.surface);
         if (!leg.height.known) return words + ", height not known";
-        return words + ", " + picture::length_words(leg.height) + " high";
+        return words + ", " + parts::length_words(leg.height) + " high";
     }
     if (!site::buried(leg.method)) return words;
     if (leg.surface) words += " under " + site::word(*leg.surface);
     if (!leg.depth.known) return words + ", depth not known";
-    return words + ", " + picture::length_words(leg.depth) + " deep";
+    return words + ", " + parts::length_words(leg.depth) + " deep";
 }
 
 std::string supply_words(const site::Intake& intake) {

@@ -1,10 +1,10 @@
 #include "picture/cable_ends.h"
 
 #include "drawing/measure.h"
-#include "picture/cable_words.h"
-#include "picture/gland.h"
+#include "parts/cable_words.h"
+#include "parts/gland.h"
+#include "parts/words.h"
 #include "picture/ink.h"
-#include "picture/words.h"
 
 namespace toft::picture {
 

@@ -2,11 +2,11 @@
 
 #include "base/text.h"
 #include "drawing/measure.h"
+#include "parts/words.h"
 #include "picture/ink.h"
 #include "picture/stage.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

@@ -3,11 +3,11 @@
 #include "base/text.h"
 #include "drawing/conductor_colours.h"
 #include "drawing/measure.h"
-#include "picture/device_words.h"
-#include "picture/fittings.h"
+#include "parts/device_words.h"
+#include "parts/fittings.h"
+#include "parts/texture.h"
+#include "parts/words.h"
 #include "picture/ink.h"
-#include "picture/texture.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

@@ -1,13 +1,14 @@
 #pragma once
-// Pictures speak the language of `drawing` without saying so each time. The names that mean
-// something else at the root of the project (a point of a curve, a line of working) are chosen
-// here, once.
+// Pictures speak the language of `drawing` and of their `parts` without saying so each time. The
+// names that mean something else at the root of the project (a point of a curve, a line of working)
+// are chosen here, once.
 
-#include "drawing/scene.h"
+#include "parts/ink.h"
 
 namespace toft::picture {
 
 using namespace drawing;
+using namespace parts;
 using drawing::Line;
 using drawing::Point;
 

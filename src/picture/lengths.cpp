@@ -3,9 +3,9 @@
 #include "base/text.h"
 #include "drawing/measure.h"
 #include "drawing/placement.h"
+#include "parts/words.h"
 #include "picture/ink.h"
 #include "picture/route.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

@@ -1,13 +1,13 @@
 #include "picture/lower_row.h"
 
 #include "drawing/measure.h"
+#include "parts/cable_section.h"
+#include "parts/cable_words.h"
+#include "parts/words.h"
 #include "picture/cable_ends.h"
-#include "picture/cable_section.h"
-#include "picture/cable_words.h"
 #include "picture/ink.h"
 #include "picture/use_bars.h"
 #include "picture/verdict_mark.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

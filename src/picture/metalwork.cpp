@@ -1,9 +1,9 @@
 #include "picture/metalwork.h"
 
 #include "drawing/hatch.h"
-#include "picture/fittings.h"
+#include "parts/fittings.h"
+#include "parts/words.h"
 #include "picture/ink.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

@@ -3,14 +3,14 @@
 #include "base/text.h"
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
-#include "picture/cable_words.h"
-#include "picture/device_words.h"
-#include "picture/fittings.h"
+#include "parts/cable_words.h"
+#include "parts/device_words.h"
+#include "parts/fittings.h"
+#include "parts/texture.h"
+#include "parts/words.h"
 #include "picture/house.h"
 #include "picture/ink.h"
 #include "picture/metalwork.h"
-#include "picture/texture.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

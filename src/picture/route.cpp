@@ -1,14 +1,14 @@
 #include "picture/route.h"
 
 #include "base/text.h"
-#include "picture/cable_words.h"
-#include "picture/fittings.h"
+#include "parts/cable_words.h"
+#include "parts/fittings.h"
+#include "parts/surface.h"
+#include "parts/words.h"
 #include "picture/house.h"
 #include "picture/ink.h"
 #include "picture/run_way.h"
 #include "picture/support.h"
-#include "picture/surface.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

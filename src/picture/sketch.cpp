@@ -1,8 +1,8 @@
 #include "picture/sketch.h"
 
 #include "drawing/measure.h"
+#include "parts/words.h"
 #include "picture/ink.h"
-#include "picture/words.h"
 
 #include <algorithm>
 

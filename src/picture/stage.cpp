@@ -1,10 +1,12 @@
 #include "picture/stage.h"
 
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <algorithm>
 
 namespace toft::picture {
+
+using namespace parts;
 
 namespace {
 

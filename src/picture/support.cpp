@@ -1,9 +1,9 @@
 #include "picture/support.h"
 
+#include "parts/surface.h"
+#include "parts/words.h"
 #include "picture/ink.h"
 #include "picture/run_way.h"
-#include "picture/surface.h"
-#include "picture/words.h"
 
 #include <algorithm>
 

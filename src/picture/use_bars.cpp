@@ -3,9 +3,9 @@
 #include "base/text.h"
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
+#include "parts/words.h"
 #include "picture/ink.h"
 #include "picture/verdict_mark.h"
-#include "picture/words.h"
 
 #include <fmt/format.h>
 

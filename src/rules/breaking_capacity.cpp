@@ -15,8 +15,8 @@ const RuleInfo breaking_capacity_rule{
 
 namespace {
 
-/// A domestic board of breakers behind an operator's fuse of the right kind is taken as rated for the
-/// declared fault current, whatever its breakers say. An old board of fuse carriers is not.
+/// A domestic board of breakers behind an operator's fuse of the right kind is taken as rated for
+/// the declared fault current, whatever its breakers say. An old board of fuse carriers is not.
 template <class L>
 bool backed(const Case<L>& c) {
     const tables::Kind kind = c.scheme.device->kind;

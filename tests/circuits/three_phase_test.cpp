@@ -225,12 +225,12 @@ public:
     /// All the faults of one run: three lines, line to line, line to neutral, line to earth.
     void lay_out(support::Circuit& circuit) {
         const auto& s = run_.setting.supply;
-        lines(circuit, "3c", s.zl_least.number(), cold_.line, s.c_max, true);
-        lines(circuit, "3h", s.zl_most.number(), hot_.line, s.c_min, false);
-        one(circuit, "nc", s.zn_least.number(), cold_.line + cold_.line, s.c_max, true);
-        one(circuit, "nh", s.zn_most.number(), hot_.line + hot_.line, s.c_min, false);
-        one(circuit, "ec", s.ze_least.number(), cold_.line + cold_.serving, s.c_max, true);
-        one(circuit, "eh", s.ze_most.number(), hot_.line + hot_.serving, s.c_min, false);
+        lines(circuit, "3c", s.zl_least.number(), cold_.line, true);
+        lines(circuit, "3h", s.zl_most.number(), hot_.line, false);
+        one(circuit, "nc", s.zn_least.number(), cold_.line + cold_.line, true);
+        one(circuit, "nh", s.zn_most.number(), hot_.line + hot_.line, false);
+        one(circuit, "ec", s.ze_least.number(), cold_.line + cold_.serving, true);
+        one(circuit, "eh", s.ze_most.number(), hot_.line + hot_.serving, false);
     }
 
     void expect(const std::map<std::string, double>& answers) const {
@@ -267,8 +267,13 @@ private:
         circuit.ask_current(name, fmt::format("{}k0", name));
     }
 
+    double factor(bool largest) const {
+        return largest ? run_.setting.supply.c_max : run_.setting.supply.c_min;
+    }
+
     void lines(support::Circuit& circuit, const char* kind, double z, const Impedance& path,
-               double c, bool largest) {
+               bool largest) {
+        const double c = factor(largest);
         const Sources at = sources(z, path);
         const Impedance source = largest ? at.least : at.most;
         const auto name = [&](const char* what) { return fmt::format("{}{}{}", what, kind, i_); };
@@ -278,8 +283,9 @@ private:
         star(circuit, name("farll"), source + path, c * u0, 2);
     }
 
-    void one(support::Circuit& circuit, const char* kind, double z, const Impedance& path, double c,
+    void one(support::Circuit& circuit, const char* kind, double z, const Impedance& path,
              bool largest) {
+        const double c = factor(largest);
         const Sources at = sources(z, path);
         const Impedance source = largest ? at.least : at.most;
         for (const char* place : {"near", "far"}) {

@@ -230,8 +230,8 @@ Settling answer(const char* name, site::Answer& (*fact)(site::Job&)) {
              [fact](site::Job& j) { fact(j) = site::Answer::yes; }}};
 }
 
-/// Every fact with a range of the rulebook, or a yes and no, with that range's two ends.
-std::vector<Settling> settlings() {
+/// Every fact with a range of the rulebook, with that range's two ends.
+std::vector<Settling> ranges() {
     using J = site::Job;
     const auto mm2 = [](double s) { return square_millimetres(s); };
     return {
@@ -271,6 +271,13 @@ std::vector<Settling> settlings() {
         number<Metres>(
             "depth", [](J & j) -> auto& { return j.runs[0].legs[0].depth; }, metres(0.3),
             metres(1)),
+    };
+}
+
+/// Every yes or no, and what is known by a choice.
+std::vector<Settling> choices() {
+    using J = site::Job;
+    return {
         answer(
             "indoors", [](J & j) -> auto& { return j.runs[0].legs[0].indoors; }),
         answer(
@@ -300,6 +307,12 @@ std::vector<Settling> settlings() {
               first_pipe(j).insulating_section = site::Answer::no;
           }}},
     };
+}
+
+std::vector<Settling> settlings() {
+    std::vector<Settling> all = ranges();
+    for (const Settling& choice : choices()) all.push_back(choice);
+    return all;
 }
 
 TEST(SoundLaws, AnUnknownFactIsNeverTreatedBetterThanItsWorstEnd) {

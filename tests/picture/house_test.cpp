@@ -1,11 +1,13 @@
 #include "picture/house.h"
 
-#include "picture/device_words.h"
+#include "parts/device_words.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
 
 namespace toft::picture {
+
+using namespace parts;
 namespace {
 
 Sketch house_of(const Example& one, const answer::SchemeAnswer* scheme) {

@@ -1,12 +1,12 @@
-#include "picture/gland.h"
+#include "parts/gland.h"
 
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
-#include "picture/fittings.h"
-#include "picture/ink.h"
-#include "picture/words.h"
+#include "parts/fittings.h"
+#include "parts/ink.h"
+#include "parts/words.h"
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -129,4 +129,4 @@ Items gland_detail(ArmourEnd end, const std::string& title, const Box& box) {
     return items;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,19 +1,19 @@
-#include "picture/cable_section.h"
+#include "parts/cable_section.h"
 
 #include "base/text.h"
 #include "drawing/conductor_colours.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
-#include "picture/cable_words.h"
-#include "picture/core_section.h"
-#include "picture/ink.h"
-#include "picture/words.h"
+#include "parts/cable_words.h"
+#include "parts/core_section.h"
+#include "parts/ink.h"
+#include "parts/words.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -197,4 +197,4 @@ Items cable_section(const answer::CableAnswer& cable, const Box& box) {
     return items;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,4 +1,4 @@
-#include "picture/texture.h"
+#include "parts/texture.h"
 
 #include "drawing/measure.h"
 #include "picture/looking.h"
@@ -7,7 +7,7 @@
 
 #include <set>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 const drawing::Box wall{100, 100, 300, 220};
@@ -45,4 +45,4 @@ TEST(Texture, TheNameKeepsUnderItsRoof) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,11 +1,11 @@
-#include "picture/core_section.h"
+#include "parts/core_section.h"
 
 #include "drawing/conductor_colours.h"
-#include "picture/ink.h"
+#include "parts/ink.h"
 
 #include <numbers>
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -80,4 +80,4 @@ std::string core_words(const answer::CoreAnswer& core) {
     return named(core.colour) + ", sleeved " + named(core.sleeve);
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

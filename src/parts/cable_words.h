@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// How the cable is made, as far as a drawing shows it.
 enum class Build { armoured, round, flat };
@@ -35,4 +35,4 @@ const answer::StretchAnswer& longest_stretch(const answer::RunAnswer& run);
 /// is joined to nothing there.
 bool earth_stops(const answer::SchemeAnswer& scheme);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

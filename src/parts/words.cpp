@@ -1,4 +1,4 @@
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include "base/text.h"
 #include "drawing/measure.h"
@@ -6,7 +6,7 @@
 
 #include <fmt/format.h>
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -67,4 +67,4 @@ std::string capital(std::string word) {
     return word;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

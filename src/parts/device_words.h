@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// True for a device that opens on overcurrent and on residual current: the run's RCD is its own.
 bool opens_on_residual(const answer::DeviceAnswer& device);
@@ -20,4 +20,4 @@ std::string rcd_words(const answer::RcdAnswer& rcd);
 /// The residual part of an RCBO: "opens on 30 mA too, type A".
 std::string own_residual_words(const answer::RcdAnswer& rcd);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -6,11 +6,11 @@
 
 #include <string>
 
-namespace toft::picture {
+namespace toft::parts {
 
 enum class ArmourEnd { earthed, insulated };
 
 /// The end drawn in the left part of `box`, its title and words right of it.
 drawing::Items gland_detail(ArmourEnd end, const std::string& title, const drawing::Box& box);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

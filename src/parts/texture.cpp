@@ -1,11 +1,11 @@
-#include "picture/texture.h"
+#include "parts/texture.h"
 
 #include "drawing/hatch.h"
 #include "drawing/measure.h"
-#include "picture/ink.h"
-#include "picture/words.h"
+#include "parts/ink.h"
+#include "parts/words.h"
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -116,4 +116,4 @@ Items building_shell(const Box& outer, double thick, double rise) {
     return items;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// Colour of a core by its word ("brown", "blue", "grey", "black"); none for a word that is not
 /// known.
@@ -22,4 +22,4 @@ drawing::Items separate_section(drawing::Point centre);
 /// "grey, sleeved blue", "bare, sleeved green-and-yellow".
 std::string core_words(const answer::CoreAnswer& core);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

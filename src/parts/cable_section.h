@@ -5,9 +5,9 @@
 #include "answer/answer.h"
 #include "drawing/scene.h"
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// The cable in the left part of `box`, words right of it.
 drawing::Items cable_section(const answer::CableAnswer& cable, const drawing::Box& box);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// A protective conductor: green-and-yellow, banded.
 drawing::Items protective_line(const std::vector<drawing::Point>& points, double width = 2.6);
@@ -53,4 +53,4 @@ drawing::Items pipe(const std::vector<drawing::Point>& points, double width);
 /// Two zigzags with a gap between them, across a line that runs level through `at`.
 drawing::Items break_mark(drawing::Point at, double height, drawing::Colour under);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,12 +1,12 @@
-#include "picture/fittings.h"
+#include "parts/fittings.h"
 
 #include "drawing/banded.h"
 #include "drawing/conductor_colours.h"
-#include "picture/ink.h"
+#include "parts/ink.h"
 
 #include <algorithm>
 
-namespace toft::picture {
+namespace toft::parts {
 
 Items protective_line(const std::vector<Point>& points, double width) {
     return banded(points, conductor::yellow, conductor::green, width);
@@ -163,4 +163,4 @@ Items break_mark(Point at, double height, Colour under) {
     return items;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,9 +1,9 @@
-#include "picture/surface.h"
+#include "parts/surface.h"
 
 #include "drawing/hatch.h"
-#include "picture/ink.h"
+#include "parts/ink.h"
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -87,4 +87,4 @@ Items fence(const Box& box) {
     return items;
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

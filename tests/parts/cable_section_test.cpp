@@ -1,12 +1,12 @@
-#include "picture/cable_section.h"
+#include "parts/cable_section.h"
 
 #include "drawing/conductor_colours.h"
-#include "picture/core_section.h"
+#include "parts/core_section.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 namespace conductor = drawing::conductor;
@@ -154,4 +154,4 @@ TEST(CableSection, AColourThatIsNotKnownIsNotGuessed) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace toft::picture {
+namespace toft::parts {
 
 /// `text` on one line no wider than `width` at `size`; what does not fit gives way to "…".
 std::string shortened(std::string_view text, double width, double size,
@@ -31,4 +31,4 @@ std::string name_or(const std::string& name, const std::string& id);
 /// `word` with a capital at its start when that is a plain letter.
 std::string capital(std::string word);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,4 +1,4 @@
-#include "picture/fittings.h"
+#include "parts/fittings.h"
 
 #include "drawing/conductor_colours.h"
 #include "drawing/measure.h"
@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 using drawing::Box;
@@ -75,4 +75,4 @@ TEST(Fittings, TerminalsPipesAndCablesKeepToTheirPlace) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

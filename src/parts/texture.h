@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace toft::picture {
+namespace toft::parts {
 
 drawing::Items wall_texture(site::Construction construction, const drawing::Box& wall);
 
@@ -20,4 +20,4 @@ drawing::Text building_name(const std::string& name, const drawing::Box& outer, 
 /// Two walls of `thick` cut through, and the roof over them. Inside is paper.
 drawing::Items building_shell(const drawing::Box& outer, double thick, double rise);
 
-}  // namespace toft::picture
+}  // namespace toft::parts

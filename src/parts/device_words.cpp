@@ -1,10 +1,10 @@
-#include "picture/device_words.h"
+#include "parts/device_words.h"
 
 #include "base/text.h"
 
 #include <fmt/format.h>
 
-namespace toft::picture {
+namespace toft::parts {
 
 bool opens_on_residual(const answer::DeviceAnswer& device) { return device.kind == "RCBO"; }
 
@@ -35,4 +35,4 @@ std::string own_residual_words(const answer::RcdAnswer& rcd) {
                        rcd.type);
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,12 +1,12 @@
-#include "picture/cable_words.h"
+#include "parts/cable_words.h"
 
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace toft::picture {
+namespace toft::parts {
 
 namespace {
 
@@ -57,4 +57,4 @@ bool earth_stops(const answer::SchemeAnswer& scheme) {
     return scheme.building.earthing == "own electrode";
 }
 
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,8 +1,8 @@
-#include "picture/device_words.h"
+#include "parts/device_words.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 TEST(DeviceWords, EachKindByItsName) {
@@ -30,4 +30,4 @@ TEST(DeviceWords, OnlyAnRcboOpensOnResidualCurrent) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,11 +1,11 @@
-#include "picture/surface.h"
+#include "parts/surface.h"
 
 #include "drawing/measure.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 const drawing::Box strip{100, 91, 300, 108};
@@ -33,4 +33,4 @@ TEST(Surface, AFenceStandsOnTheGround) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

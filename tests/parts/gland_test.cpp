@@ -1,11 +1,11 @@
-#include "picture/gland.h"
+#include "parts/gland.h"
 
 #include "drawing/conductor_colours.h"
 #include "picture/looking.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 const drawing::Box room{0, 0, 310, 96};
@@ -41,4 +41,4 @@ TEST(Gland, WordsStayInTheRoom) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

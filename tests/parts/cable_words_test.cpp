@@ -1,8 +1,8 @@
-#include "picture/cable_words.h"
+#include "parts/cable_words.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 answer::CableAnswer cable(const char* family, int cores, double mm2, bool armoured) {
@@ -61,4 +61,4 @@ TEST(CableWords, TheLongestStretchNamesTheRun) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -1,11 +1,11 @@
-#include "picture/words.h"
+#include "parts/words.h"
 
 #include "drawing/measure.h"
 #include "support/jobs.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::picture {
+namespace toft::parts {
 namespace {
 
 TEST(Words, WhatFitsIsLeftAlone) {
@@ -58,4 +58,4 @@ TEST(Words, NamesAndUnits) {
 }
 
 }  // namespace
-}  // namespace toft::picture
+}  // namespace toft::parts

@@ -44,6 +44,7 @@ RC_GTEST_PROP(Recorded, EveryFigureHasAWorkingWhoseFormulasGiveItsResults, ()) {
         RC_ASSERT(working.has_value());
         RC_ASSERT(!working->lines.empty());
         RC_ASSERT(!working->title.empty());
+        for (const std::string& line : unreadable_lines(working->lines)) RC_LOG() << line << "\n";
         RC_ASSERT(unreadable_lines(working->lines) == std::vector<std::string>{});
     }
 }

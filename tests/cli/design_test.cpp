@@ -110,7 +110,7 @@ TEST_F(Design, FaultsAreSaidOnStandardErrorWithWhatWasMeant) {
 TEST_F(Design, FilesThatCannotBeReadAreSaidAsFaults) {
     EXPECT_EQ(code_of(program_.run({"design", "no-such-file.json", "--json"})), "file");
     EXPECT_EQ(code_of(program_.run({"design", program_.folder().string(), "--json"})), "file");
-    EXPECT_EQ(code_of(program_.run({"design", "", "--json"})), "file");
+    EXPECT_EQ(program_.run({"design", "", "--json"}).code, 4) << "no job at all";
     EXPECT_EQ(code_of(program_.run({"design", "/dev/null", "--json"})), "not-json");
     EXPECT_EQ(code_of(program_.run({"design", "-", "--json"})), "not-json");
     const Ran screen = program_.run({"design", "no-such-file.json"});

@@ -79,8 +79,9 @@ TEST(IntakeOfAJob, NoFigureIsNegativeOrAbsurd) {
     }
 }
 
-TEST(IntakeOfAJob, ThreePhasesAreNotPlannedYet) {
-    EXPECT_EQ(said("intake", R"({"phases": 3})"), Gist{"/intake/phases not-supported"});
+TEST(IntakeOfAJob, ASupplyHasOnePhaseOrThree) {
+    EXPECT_EQ(said("intake", R"({"phases": 3})"), Gist{});
+    EXPECT_EQ(said("intake", R"({"phases": 2})"), Gist{"/intake/phases out-of-range"});
     EXPECT_EQ(said("intake", R"({"phases": 0})"), Gist{"/intake/phases out-of-range"});
 }
 

@@ -10,16 +10,32 @@
 namespace toft::codec {
 namespace {
 
+/// A leg that names no family may name no cores and no section.
+Tree without_what_hangs_on(const std::string& pointer, Tree job) {
+    Tree& leg = job["runs"][0]["legs"][0];
+    const bool named = leg.contains("family") && !leg["family"].is_null();
+    if (pointer != "/runs/0/legs/0/family" || named) return job;
+    leg.erase("cores");
+    leg.erase("live_mm2");
+    return job;
+}
+
 /// The whole job with `value` at `pointer`; what would contradict it is taken away.
 Tree with(const std::string& pointer, Tree value) {
     Tree job = whole_job();
     job[Pointer(pointer)] = std::move(value);
     if (pointer == "/buildings/0/load_w") job["buildings"][0].erase("load_a");
-    return job;
+    return without_what_hangs_on(pointer, std::move(job));
+}
+
+/// Said of a value that the format allows but the tables or the rest of the job do not.
+bool of_the_tables(const Fault& fault) {
+    return fault.code == "unknown-size" || fault.code == "unknown-device" || fault.code == "phases";
 }
 
 void expect_accepted(const std::string& pointer, const Tree& value) {
     for (const Fault& fault : faults_of(with(pointer, value))) {
+        if (of_the_tables(fault)) continue;
         ADD_FAILURE() << pointer << " = " << value << " is refused: " << fault.pointer << ": "
                       << fault.says;
     }
@@ -197,6 +213,7 @@ TEST_F(JobSchema, OnlyRequiredKeysMayNotBeLeftOut) {
         if (!job.contains(pointer) || !job.at(pointer.parent_pointer()).is_object()) return;
         job.at(pointer.parent_pointer()).erase(pointer.back());
         if (key.pointer == "/buildings/0/at") return;
+        job = without_what_hangs_on(key.pointer, std::move(job));
         bool said = false;
         for (const Fault& fault : faults_of(job)) said = said || fault.pointer == key.pointer;
         EXPECT_EQ(said, key.required) << key.pointer;
@@ -269,7 +286,7 @@ TEST_F(JobSchema, ListsAndObjectsHaveTheirKindAndLength) {
 
 TEST_F(JobSchema, WhatIsNotSupportedMayOnlyBeNull) {
     EXPECT_EQ(expect_refused("/runs/0/existing", Tree::object()).code, "not-supported");
-    EXPECT_EQ(expect_refused("/intake/phases", 3).code, "not-supported");
+    EXPECT_EQ(expect_refused("/intake/phases", 2).code, "out-of-range");
     for (const SchemaKey& key : job_keys()) {
         if (key.pointer == "/runs/0/existing") {
             EXPECT_EQ(key.schema.at("type"), "null");

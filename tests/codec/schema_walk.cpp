@@ -96,7 +96,7 @@ Tree make_whole_job() {
     job["runs"][0]["from"] = "house";
     job["runs"][0]["to"] = "shed";
     job["runs"][0]["legs"][0]["live_mm2"] = 10;  // a section and a rating that are made
-    job["runs"][0]["device"]["rating_a"] = 80;
+    job["runs"][0]["device"] = {{"standard", "BS EN 60898"}, {"curve", "B"}, {"rating_a", 32}};
     return job;
 }
 

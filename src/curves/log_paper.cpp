@@ -28,8 +28,8 @@ void verticals(const LogPaper& paper, Items& items) {
             items.emplace_back(Line{{x, paper.box.top}, {x, paper.box.bottom}, rule_style(digit)});
             if (digit != 1 && (paper.tight() || (digit != 2 && digit != 5))) continue;
             figure.weight = digit == 1 ? Weight::bold : Weight::normal;
-            items.emplace_back(
-                text({x, paper.box.bottom + 14}, ampere_words(digit * decade), figure));
+            items.emplace_back(text({x, paper.box.bottom + paper.letters + 4},
+                                    ampere_words(digit * decade), figure));
         }
     }
 }

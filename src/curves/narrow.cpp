@@ -28,7 +28,8 @@ Items axis_words(const LogPaper& paper) {
     Items items;
     items.emplace_back(text({edge, paper.box.top - 10}, "time", style));
     style.anchor = Anchor::end;
-    items.emplace_back(text({paper.box.left - 13, paper.box.bottom + 14}, "current", style));
+    items.emplace_back(
+        text({paper.box.left - 13, paper.box.bottom + paper.letters + 4}, "current", style));
     return items;
 }
 

@@ -7,6 +7,7 @@ namespace toft {
 Line Recording::start(const Name& name, std::string unit, double value) {
     Line line;
     line.symbol = name.symbol;
+    if (*name.of) line.symbol += std::string(".") + name.of;
     if (name.part > 0) line.symbol += "." + std::to_string(name.part);
     line.meaning = name.meaning;
     line.value = value;

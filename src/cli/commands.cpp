@@ -106,9 +106,9 @@ int demo() {
         const answer::Answer answer = designed(bench, *job, false);
         print("This is the demo job. For your own: toft design JOB.json (see toft --help)\n\n");
         print(design_screen(answer));
-        auto written = write_output(
-            "out/demo.svg",
-            drawing::to_svg(gallery::pictures().front().draw({bench.catalogue, *job, answer, 0})));
+        auto written =
+            write_output("out/demo.svg", drawing::to_svg(gallery::pictures().front().draw(
+                                             {bench.catalogue, *job, answer, 0, 0})));
         if (!written) return fault_exit(written.error(), false, "the picture was not written:");
         print(fmt::format("picture: {}\n", *written));
         return answer_exit(answer);
@@ -181,11 +181,13 @@ int write_picture(const drawing::Scene& scene, const std::string& path, const Pi
 
 /// The kind of file that is wanted; none, with a complaint, for an ending that says none.
 std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
-    PictureFile wanted{PictureKind::svg, arguments.dpi, arguments.date};
+    PictureFile wanted{PictureKind::svg, arguments.dpi, arguments.width == 0, arguments.date};
     if (arguments.out.empty()) return wanted;
     if (const auto kind = kind_of(arguments.out)) {
         wanted.kind = *kind;
-        return wanted;
+        if (*kind != PictureKind::pdf || arguments.width == 0) return wanted;
+        complain("toft: --width is for .svg and .png; a .pdf is laid out for paper\n");
+        return std::nullopt;
     }
     complain(
         fmt::format("toft: {}: the ending of the name says what to write: .svg, .pdf or .png\n",
@@ -210,7 +212,8 @@ int draw(const DrawArguments& arguments) {
                                 {}}},
                               false, "nothing to draw:");
         }
-        const drawing::Scene scene = picture->draw({bench.catalogue, job, answer, index});
+        const drawing::Scene scene =
+            picture->draw({bench.catalogue, job, answer, index, arguments.width});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);

@@ -46,6 +46,7 @@ struct DrawArguments {
     std::string picture = "place";  ///< a name of gallery::pictures()
     int dpi = 200;                  ///< of a PNG
     std::string date;               ///< a PDF names as its day of making; empty for today
+    double width = 0;               ///< of an SVG or a PNG, user units; 0 for the paper layout
 };
 
 /// The demo job, on screen and as a picture in out/.

@@ -66,6 +66,10 @@ void add_draw(CLI::App& app, DrawArguments& a) {
         ->check(CLI::Range(1, 1000));
     draw->add_option("--dpi", a.dpi, "dots an inch of a PNG (200)")
         ->check(CLI::Range(toft::print::least_dpi, toft::print::most_dpi));
+    draw->add_option("--width", a.width,
+                     "how wide an SVG or PNG is laid out, in units of 1/96 inch: 360 for a phone "
+                     "(left out: for paper)")
+        ->check(CLI::Range(toft::gallery::least_width, toft::gallery::most_width));
     draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
 }
 

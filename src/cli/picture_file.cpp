@@ -41,7 +41,10 @@ Outcome<print::Fonts> fonts() {
 Outcome<print::Printed> printed(const drawing::Scene& scene, const PictureFile& wanted) {
     const auto letters = fonts();
     if (!letters) return failed(letters.error());
-    if (wanted.kind == PictureKind::png) return print::to_png(scene, *letters, wanted.dpi);
+    if (wanted.kind == PictureKind::png) {
+        return print::to_png(scene, *letters, wanted.dpi,
+                             wanted.paper ? print::Ground::a4 : print::Ground::drawing);
+    }
     return print::to_pdf(scene, *letters, wanted.date.empty() ? today() : wanted.date);
 }
 

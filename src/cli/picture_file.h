@@ -17,8 +17,9 @@ std::optional<PictureKind> kind_of(const std::string& path);
 
 struct PictureFile {
     PictureKind kind = PictureKind::svg;
-    int dpi = 200;     ///< of PNG
-    std::string date;  ///< that PDF names as its day of making; empty for today
+    int dpi = 200;      ///< of PNG
+    bool paper = true;  ///< a PNG is of a whole sheet of paper; false: of the drawing alone
+    std::string date;   ///< that PDF names as its day of making; empty for today
 };
 
 struct FileContent {

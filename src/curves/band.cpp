@@ -22,6 +22,12 @@ Items named_sides(const LogPaper& paper, const tables::Device& device) {
         items.emplace_back(haloed(text(paper.at(1.25, 0.05), "sure to hold", style)));
     }
     style.anchor = Anchor::end;
+    if (paper.tight()) {
+        const Point end = paper.at(15000, 300);
+        items.emplace_back(haloed(text(end - Point{0, 16}, "sure to have", style)));
+        items.emplace_back(haloed(text(end, "operated", style)));
+        return items;
+    }
     items.emplace_back(haloed(text(paper.at(15000, 300), "sure to have operated", style)));
     return items;
 }

@@ -4,6 +4,7 @@
 #include "curves/ink.h"
 #include "curves/legend.h"
 #include "curves/marks.h"
+#include "curves/narrow.h"
 #include "curves/ranges.h"
 #include "picture/heading.h"
 #include "picture/lower_row.h"
@@ -49,10 +50,13 @@ Items plot(const tables::Catalogue& catalogue, const site::Job& job,
 
 }  // namespace
 
+static_assert(paper_wide == sheet_wide);
+
 Scene curves_picture(const tables::Catalogue& catalogue, const site::Job& job,
-                     const answer::Answer& answer, std::size_t scheme_index) {
+                     const answer::Answer& answer, std::size_t scheme_index, double width) {
     const answer::SchemeAnswer* scheme =
         scheme_index < answer.schemes.size() ? &answer.schemes[scheme_index] : nullptr;
+    if (width < paper_wide) return narrow_curves(catalogue, job, answer, scheme, width);
     Scene scene;
     scene.width = sheet_wide;
     scene.height = sheet_high;

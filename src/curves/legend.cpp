@@ -28,7 +28,7 @@ Style like(const double (&dash)[n], double width) {
 /// Sets one thing under another.
 class Column {
 public:
-    explicit Column(const Box& box) : box_(box), y_(box.top) {}
+    Column(const Box& box, std::size_t most) : box_(box), most_(most), y_(box.top) {}
 
     void heading(const std::string& words) {
         y_ += 20;
@@ -65,7 +65,7 @@ public:
     }
     void words(const std::string& sentence, double indent = 0) {
         for (const std::string& part :
-             parts::paragraph(sentence, box_.right - box_.left - indent, size, 5)) {
+             parts::paragraph(sentence, box_.right - box_.left - indent, size, most_)) {
             y_ += row;
             items_.emplace_back(text({box_.left + indent, y_}, part, {.size = size}));
         }
@@ -86,6 +86,7 @@ private:
     }
 
     Box box_;
+    std::size_t most_;  ///< lines of one sentence
     double y_ = 0;
     Items items_;
 };
@@ -132,8 +133,10 @@ void time_signs(const LegendOf& of, Column& column) {
     if (study::residual_at_head(of.scheme.scheme)) {
         column.line(like(residual_dash, 1.8), {}, "RCD at the head, earth faults only");
     }
-    for (const Withstand& one : of.withstands) {
-        column.line(dashed(palette::accent, 2, one.dash), {}, one.names + ": k²S²/I²");
+    for (std::size_t i = 0; i < of.withstands.size(); ++i) {
+        const Withstand& one = of.withstands[i];
+        column.line(dashed(palette::accent, 2, one.dash),
+                    of.lettered ? plain(line_letter(i)) : Spans{}, one.names + ": k²S²/I²");
     }
 }
 
@@ -159,7 +162,7 @@ std::string curve_basis(const tables::Device& device) {
 }
 
 Items legend(const LegendOf& of, const Box& box) {
-    Column column(box);
+    Column column(box, of.lettered ? 12 : 5);
     column.heading("the device");
     device_signs(of, column);
     column.heading("currents");

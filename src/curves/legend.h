@@ -11,6 +11,7 @@ struct LegendOf {
     const tables::Device& device;
     const answer::SchemeAnswer& scheme;
     const std::vector<Withstand>& withstands;
+    bool lettered = false;  ///< the lines of what the cable bears have letters (tight paper)
 };
 
 /// From the top of `box` down: the signs with their meaning, the verdicts, the cautions.

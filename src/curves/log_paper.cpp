@@ -20,21 +20,22 @@ Style rule_style(int digit) {
 }
 
 void verticals(const LogPaper& paper, Items& items) {
-    TextStyle figure{.size = 10, .anchor = Anchor::middle, .colour = palette::graphite};
+    TextStyle figure{.size = paper.letters - 1, .anchor = Anchor::middle};
+    figure.colour = palette::graphite;
     for (double decade = least_amperes; decade <= most_amperes; decade *= 10) {
         for (int digit = 1; digit < 10 && digit * decade <= most_amperes; ++digit) {
             const double x = paper.x(digit * decade);
             items.emplace_back(Line{{x, paper.box.top}, {x, paper.box.bottom}, rule_style(digit)});
-            if (digit != 1 && digit != 2 && digit != 5) continue;
+            if (digit != 1 && (paper.tight() || (digit != 2 && digit != 5))) continue;
             figure.weight = digit == 1 ? Weight::bold : Weight::normal;
-            items.emplace_back(
-                text({x, paper.box.bottom + 14}, ampere_words(digit * decade), figure));
+            items.emplace_back(text({x, paper.box.bottom + paper.letters + 4},
+                                    ampere_words(digit * decade), figure));
         }
     }
 }
 
 void levels(const LogPaper& paper, Items& items) {
-    TextStyle figure{.size = 10, .weight = Weight::bold, .anchor = Anchor::end};
+    TextStyle figure{.size = paper.letters - 1, .weight = Weight::bold, .anchor = Anchor::end};
     figure.colour = palette::graphite;
     for (double decade = least_seconds; decade <= most_seconds; decade *= 10) {
         for (int digit = 1; digit < 10 && digit * decade <= most_seconds * 1.001; ++digit) {
@@ -67,9 +68,15 @@ Items ruling(const LogPaper& paper) {
     Items items;
     verticals(paper, items);
     levels(paper, items);
-    const TextStyle named{.size = 10, .colour = palette::graphite};
-    items.emplace_back(text({paper.box.right + 5, paper.y(60) + 3.5}, "1 min", named));
-    items.emplace_back(text({paper.box.right + 5, paper.y(3600) + 3.5}, "1 h", named));
+    TextStyle named{.size = paper.letters - 1, .colour = palette::graphite};
+    Point shift{5, 3.5};
+    if (paper.tight()) {
+        shift = {-4, 3.5};
+        named.anchor = Anchor::end;
+        named.halo = palette::paper;
+    }
+    items.emplace_back(text(Point{paper.box.right, paper.y(60)} + shift, "1 min", named));
+    items.emplace_back(text(Point{paper.box.right, paper.y(3600)} + shift, "1 h", named));
     items.emplace_back(Rect{paper.box, stroked(palette::ink, weight::thin)});
     return items;
 }

@@ -15,11 +15,14 @@ inline constexpr double most_seconds = 10000;
 
 struct LogPaper {
     drawing::Box box;
+    double letters = 11;  ///< size of the words on it, user units
 
     /// Across the page, user units; currents off the paper count as its edge.
     double x(double amperes) const;
     /// Down the page; times off the paper count as its edge.
     double y(double seconds) const;
+    /// True where a decade is too short for figures between its ends, and for words along lines.
+    bool tight() const { return x(10) - x(1) < 130; }
     drawing::Point at(double amperes, double seconds) const { return {x(amperes), y(seconds)}; }
 };
 

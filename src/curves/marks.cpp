@@ -48,8 +48,9 @@ Items current_marks(const LogPaper& paper, const answer::RunAnswer& run) {
         items.emplace_back(Line{{x, paper.box.bottom}, {x, paper.box.top - rise}, mark.style});
         Spans words = symbol("I", mark.below);
         words.push_back({" " + ampere_words(mark.amperes)});
-        items.emplace_back(Text{
-            {x + 4, paper.box.top - rise + 8}, words, {.size = letters, .weight = Weight::bold}});
+        items.emplace_back(Text{{x + 4, paper.box.top - rise + 8},
+                                words,
+                                {.size = paper.letters, .weight = Weight::bold}});
         rise -= 15;
     }
     return items;
@@ -59,17 +60,21 @@ Items time_marks(const LogPaper& paper, const study::RunScheme& scheme, double a
     Items items;
     const double y = paper.y(allowed);
     items.emplace_back(Line{{paper.box.left, y}, {paper.box.right, y}, like(allowed_dash, 1.8)});
-    const TextStyle style{.size = letters, .weight = Weight::bold};
-    items.emplace_back(haloed(text({paper.box.left + 10, y - 5},
-                                   "earth fault off within " + second_words(allowed), style)));
+    const TextStyle style{.size = paper.letters, .weight = Weight::bold};
+    items.emplace_back(haloed(
+        text({paper.box.left + 10, y - 5},
+             (paper.tight() ? "off within " : "earth fault off within ") + second_words(allowed),
+             style)));
     const auto residual = study::residual_at_head(scheme);
     if (!residual) return items;
     const double longest = residual->longest.value.number();
     const double from = residual->sensitivity.number();
     items.emplace_back(
         Line{paper.at(from, longest), paper.at(most_amperes, longest), like(residual_dash, 1.8)});
-    items.emplace_back(haloed(text({paper.x(from) + 10, paper.y(longest) + 13},
-                                   "RCD at the head: off within " + second_words(longest), style)));
+    items.emplace_back(haloed(text(
+        {paper.x(from) + 10, paper.y(longest) + 13},
+        (paper.tight() ? "RCD: within " : "RCD at the head: off within ") + second_words(longest),
+        style)));
     return items;
 }
 

@@ -69,4 +69,24 @@ Items range_rows(const LogPaper& paper, const std::vector<Range>& ranges, double
     return items;
 }
 
+Items tall_range_rows(const LogPaper& paper, const std::vector<Range>& ranges, double left,
+                      double top) {
+    Items items;
+    const TextStyle bold{.size = paper.letters, .weight = Weight::bold};
+    items.emplace_back(
+        text({left, top + 14}, "fault currents of the run, smallest to largest", bold));
+    double y = top + range_heading;
+    for (const Range& range : ranges) {
+        TextStyle figures = bold;
+        figures.anchor = Anchor::end;
+        items.emplace_back(text({left, y + 14}, range.words, {.size = paper.letters}));
+        items.emplace_back(text({paper.box.right, y + 14}, range_words(range.amperes), figures));
+        items.emplace_back(
+            Line{{paper.box.left, y + 24}, {paper.box.right, y + 24}, stroked(palette::faint)});
+        bar(paper, range, y + 24, items);
+        y += tall_range_row;
+    }
+    return items;
+}
+
 }  // namespace toft::curves

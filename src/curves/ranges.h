@@ -24,6 +24,13 @@ std::string range_words(const answer::FaultRange& range);
 
 inline constexpr double range_row = 16;
 
+/// For tight paper: from `top` down, each range's words and figures on the paper's width over its
+/// bar, `tall_range_row` each below a heading of `range_heading`.
+drawing::Items tall_range_rows(const LogPaper& paper, const std::vector<Range>& ranges, double left,
+                               double top);
+inline constexpr double tall_range_row = 32;
+inline constexpr double range_heading = 20;
+
 /// Rows from `top` down, with words and figures right of the paper up to `right`.
 drawing::Items range_rows(const LogPaper& paper, const std::vector<Range>& ranges, double top,
                           double right);

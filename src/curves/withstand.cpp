@@ -94,6 +94,17 @@ Text names_along(const Withstand& line, std::pair<Point, Point> ends, int number
     return text(ends.first + way * start + aside, line.names, style);
 }
 
+/// Its letter over the line, each line's farther down than that of the one before.
+Text letter_on(const std::string& letter, std::pair<Point, Point> ends, int number) {
+    const TextStyle style{.size = 13,
+                          .weight = Weight::bold,
+                          .anchor = Anchor::middle,
+                          .halo = palette::paper,
+                          .halo_width = 3};
+    const double share = 0.08 + 0.2 * (number % 4);
+    return text(between(ends.first, ends.second, share) + Point{0, 4.5}, letter, style);
+}
+
 }  // namespace
 
 std::vector<Withstand> withstands(const tables::Catalogue& catalogue,
@@ -114,11 +125,16 @@ std::vector<Withstand> withstands(const tables::Catalogue& catalogue,
     return lines;
 }
 
+std::string line_letter(std::size_t number) {
+    return std::string(1, static_cast<char>('a' + std::min<std::size_t>(number, 25)));
+}
+
 Items withstand_lines(const LogPaper& paper, const std::vector<Withstand>& lines) {
     Items items;
     Items names;
     int number = 0;
-    for (const Withstand& line : lines) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const Withstand& line = lines[i];
         if (off_paper(line.energy)) continue;
         const auto ends = ends_of(paper, line.energy);
         items.emplace_back(
@@ -127,7 +143,8 @@ Items withstand_lines(const LogPaper& paper, const std::vector<Withstand>& lines
                   "",
                   "withstand",
                   line.names});
-        names.emplace_back(names_along(line, ends, number));
+        names.emplace_back(paper.tight() ? letter_on(line_letter(i), ends, number)
+                                         : names_along(line, ends, number));
         ++number;
     }
     append(items, std::move(names));

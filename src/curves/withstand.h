@@ -24,7 +24,10 @@ std::vector<Withstand> withstands(const tables::Catalogue& catalogue,
 /// The adiabatic law holds up to so long, seconds (434.5.2).
 inline constexpr double adiabatic_seconds = 5;
 
-/// Lines from 5 s down, each with its names along it.
+/// The letter that stands for line `number` (from 0) where the paper is tight: "a", "b" …
+std::string line_letter(std::size_t number);
+
+/// Lines from 5 s down, each with its names along it; on tight paper with its letter.
 drawing::Items withstand_lines(const LogPaper& paper, const std::vector<Withstand>& lines);
 
 }  // namespace toft::curves

@@ -11,6 +11,11 @@ using tables::Device;
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
+/// The name of a figure that helps to work out `of`.
+constexpr Name helper(const char* symbol, const char* meaning, const Name& of) {
+    return {symbol, meaning, of.part, "", "", *of.of ? of.of : of.symbol};
+}
+
 /// Number of the first point whose current exceeds `current`; points rise in current.
 std::size_t first_above(const Device& device, Amperes current) {
     std::size_t i = 0;
@@ -24,12 +29,14 @@ ValueIn<L, Seconds> between(L& ledger, const Name& name, const Device& device, s
                             const ValueIn<L, Amperes>& current) {
     const CurvePoint& a = device.points[i - 1];
     const CurvePoint& b = device.points[i];
-    const auto ia = ledger.table({"I.slow", "curve point below the current", name.part}, a.current);
-    const auto ib = ledger.table({"I.fast", "curve point above the current", name.part}, b.current);
+    const auto ia =
+        ledger.table(helper("I.slow", "curve point below the current", name), a.current);
+    const auto ib =
+        ledger.table(helper("I.fast", "curve point above the current", name), b.current);
     const auto ta =
-        ledger.stated({"t.slow", "time of the point below", name.part}, a.time, "curve");
+        ledger.stated(helper("t.slow", "time of the point below", name), a.time, "curve");
     const auto tb =
-        ledger.stated({"t.fast", "time of the point above", name.part}, b.time, "curve");
+        ledger.stated(helper("t.fast", "time of the point above", name), b.time, "curve");
     return ledger.let(name, ta * power(tb / ta, ln(current / ia) / ln(ib / ia)));
 }
 
@@ -58,10 +65,10 @@ ValueIn<L, Amperes> operating_current(L& ledger, const Name& name, const Device&
         return ledger.stated(name, amperes(never), "the curve does not reach so short a time");
     }
     if (points[i].time == time) return ledger.table(name, points[i].current);
-    const auto ia = ledger.table({"I.slow", "curve point of the longer time", name.part},
+    const auto ia = ledger.table(helper("I.slow", "curve point of the longer time", name),
                                  points[i - 1].current);
     const auto ib =
-        ledger.table({"I.fast", "curve point of the shorter time", name.part}, points[i].current);
+        ledger.table(helper("I.fast", "curve point of the shorter time", name), points[i].current);
     const double share = ln(time / points[i - 1].time) / ln(points[i].time / points[i - 1].time);
     return ledger.let(name, ia * power(ib / ia, share));
 }
@@ -73,7 +80,7 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     if (i == 0) {
         return ledger.stated(name, ampere_square_seconds(never), "the device need not operate");
     }
-    const Name time{"t.op", "longest operating time at that current", name.part};
+    const Name timehelper("t.op", "longest operating time at that current", name);
     if (i < device.points.size()) {
         const auto t = between(ledger, time, device, i, current);
         return ledger.let(name, squared(current) * t);
@@ -84,7 +91,7 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     // larger currents. A breaker and a bare wire wait for the current to pass through zero: there
     // it counts itself.
     const auto bound = device.limiting()
-                           ? squared(ledger.table({"I.last", "last point of the curve", name.part},
+                           ? squared(ledger.table(helper("I.last", "last point of the curve", name),
                                                   last.current)) *
                                  t
                            : squared(current) * t;
@@ -92,7 +99,7 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
         return ledger.let(name, bound);
     }
     const auto limit =
-        ledger.table({"I2t.class", "limit of the energy class", name.part}, *device.let_through);
+        ledger.table(helper("I2t.class", "limit of the energy class", name), *device.let_through);
     return ledger.let(name, least(bound, limit));
 }
 

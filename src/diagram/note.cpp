@@ -2,7 +2,6 @@
 
 #include "diagram/ink.h"
 #include "drawing/measure.h"
-#include "parts/words.h"
 
 #include <algorithm>
 
@@ -12,50 +11,6 @@ namespace {
 
 constexpr std::size_t most_head_lines = 2;
 constexpr std::size_t most_lines = 5;
-constexpr std::size_t longest = 4000;  // bytes of a text; no note has room for more
-
-/// A space that lines are not broken at.
-constexpr const char* held_space = "\xC2\xA0";
-
-constexpr const char* units[] = {"m", "mm²", "A", "kA", "mA", "V", "Ω", "W", "%", "°C", "s"};
-
-bool digit(char c) { return c >= '0' && c <= '9'; }
-
-bool unit_at(const std::string& words, std::size_t at) {
-    for (const std::string unit : units) {
-        if (words.compare(at, unit.size(), unit) != 0) continue;
-        const std::size_t after = at + unit.size();
-        if (after == words.size() || words[after] == ' ' || words[after] == ',' ||
-            words[after] == ';' || words[after] == ')' || words[after] == '.') {
-            return true;
-        }
-    }
-    return false;
-}
-
-/// `words` with each unit held to its figure.
-std::string with_units_held(const std::string& words) {
-    std::string held;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const bool hold = words[i] == ' ' && i > 0 && digit(words[i - 1]) && unit_at(words, i + 1);
-        if (hold) {
-            held += held_space;
-        } else {
-            held += words[i];
-        }
-    }
-    return held;
-}
-
-/// Held spaces as plain ones.
-std::string let_go(std::string line) {
-    const std::string held = held_space;
-    for (std::size_t at = line.find(held); at != std::string::npos; at = line.find(held, at)) {
-        line.replace(at, held.size(), " ");
-    }
-    return line;
-}
-
 /// The broken lines of `words` from `y` down; moves `y` to below them.
 Items paragraph_items(const std::string& words, const Box& column, double& y,
                       const TextStyle& style) {
@@ -92,20 +47,6 @@ Items one_figure(const Figure& figure, const Box& column, double& y, double lett
 }
 
 }  // namespace
-
-std::vector<std::string> broken(const std::string& words, double width, const TextStyle& style,
-                                std::size_t most) {
-    const std::string held = with_units_held(words.substr(0, longest));
-    std::vector<std::string> lines = wrap(held, width, style.size, style.weight);
-    if (lines.size() > most) {
-        lines.resize(most);
-        if (most > 0) lines.back() += " …";
-    }
-    for (std::string& line : lines) {
-        line = parts::shortened(let_go(line), width, style.size, style.weight);
-    }
-    return lines;
-}
 
 SetNote set_note(const Note& note, const Columns& c, double top) {
     SetNote set;

@@ -3,16 +3,14 @@
 
 #include "diagram/columns.h"
 #include "drawing/scene.h"
+#include "parts/words.h"
 
 #include <string>
 #include <vector>
 
 namespace toft::diagram {
 
-/// `words` broken at spaces into at most `most` lines, none wider than `width`; a unit stays with
-/// its figure, and what is left over gives way to "…".
-std::vector<std::string> broken(const std::string& words, double width,
-                                const drawing::TextStyle& style, std::size_t most);
+using parts::broken;
 
 struct Figure {
     std::string word;       ///< "load current"

@@ -3,21 +3,25 @@
 #include "curves/curves.h"
 #include "diagram/single_line.h"
 #include "picture/place.h"
+#include "picture/stage.h"
 
 namespace toft::gallery {
 
 namespace {
 
 drawing::Scene place(const Subject& s) {
-    return picture::place_picture(s.job, s.answer, s.scheme_index);
+    return picture::place_picture(s.job, s.answer, s.scheme_index,
+                                  s.width > 0 ? s.width : picture::sheet_wide);
 }
 
 drawing::Scene single_line(const Subject& s) {
-    return diagram::single_line(s.job, s.answer, s.scheme_index);
+    return diagram::single_line(s.job, s.answer, s.scheme_index,
+                                s.width > 0 ? s.width : diagram::paper_wide);
 }
 
 drawing::Scene curves(const Subject& s) {
-    return curves::curves_picture(s.catalogue, s.job, s.answer, s.scheme_index);
+    return curves::curves_picture(s.catalogue, s.job, s.answer, s.scheme_index,
+                                  s.width > 0 ? s.width : curves::paper_wide);
 }
 
 }  // namespace

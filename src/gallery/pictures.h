@@ -18,6 +18,7 @@ struct Subject {
     const site::Job& job;
     const answer::Answer& answer;
     std::size_t scheme_index = 0;
+    double width = 0;  ///< of the drawing, user units; 0 for the sheet that paper is given
 };
 
 struct Picture {
@@ -25,6 +26,10 @@ struct Picture {
     const char* says;  ///< what it shows, in a few words
     drawing::Scene (*draw)(const Subject& subject);
 };
+
+/// Widths that a drawing can be asked to have, user units.
+inline constexpr double least_width = 320;
+inline constexpr double most_width = 1400;
 
 /// All of them, the usual one first.
 const std::vector<Picture>& pictures();

@@ -18,6 +18,7 @@ namespace toft::parts {
 namespace {
 
 constexpr double letters = 11;
+constexpr double name_line = 13;
 constexpr double outer = 68;  // of the sheath
 constexpr double wires = 56;  // of the circle the armour's wires lie on
 constexpr double flat_half_wide = 70;
@@ -116,15 +117,22 @@ Items name_column(const std::vector<Named>& named, const Box& column) {
         column.height() / static_cast<double>(std::max<std::size_t>(1, named.size()));
     for (std::size_t i = 0; i < named.size(); ++i) {
         const double y = column.top + (static_cast<double>(i) + 0.5) * step;
-        const Box words{column.left - 5, y - 9, column.left, y + 9};
-        append(items, leader(words, named[i].at, palette::graphite));
+        const Box beside{column.left - 5, y - 9, column.left, y + 9};
+        append(items, leader(beside, named[i].at, palette::graphite));
         TextStyle bold{.size = letters, .weight = Weight::bold};
-        items.emplace_back(text({column.left + 3, y - 3},
-                                shortened(named[i].what, column.width() - 3, letters, Weight::bold),
-                                bold));
-        items.emplace_back(text({column.left + 3, y + 10},
-                                shortened(named[i].words, column.width() - 3, letters),
-                                TextStyle{.size = letters}));
+        const double room = column.width() - 3;
+        const std::size_t most = step >= 4 * name_line - 5 ? 2 : 1;
+        const auto what = broken(named[i].what, room, bold, most);
+        const auto words = broken(named[i].words, room, TextStyle{.size = letters}, most);
+        double base = y + 10 - 0.5 * name_line * static_cast<double>(what.size() + words.size());
+        for (const std::string& line : what) {
+            items.emplace_back(text({column.left + 3, base}, line, bold));
+            base += name_line;
+        }
+        for (const std::string& line : words) {
+            items.emplace_back(text({column.left + 3, base}, line, TextStyle{.size = letters}));
+            base += name_line;
+        }
     }
     return items;
 }

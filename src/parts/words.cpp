@@ -15,6 +15,50 @@ constexpr const char* dots = "…";
 /// Longer texts are cut before they are measured: no line has room for so many characters.
 constexpr std::size_t most_characters = 4000;
 
+constexpr std::size_t longest = 4000;  // bytes of a text; no note has room for more
+
+/// A space that lines are not broken at.
+constexpr const char* held_space = "\xC2\xA0";
+
+constexpr const char* units[] = {"m", "mm", "mm²", "A", "kA", "mA", "V", "Ω", "W", "%", "°C", "s"};
+
+bool digit(char c) { return c >= '0' && c <= '9'; }
+
+bool unit_at(const std::string& words, std::size_t at) {
+    for (const std::string unit : units) {
+        if (words.compare(at, unit.size(), unit) != 0) continue;
+        const std::size_t after = at + unit.size();
+        if (after == words.size() || words[after] == ' ' || words[after] == ',' ||
+            words[after] == ';' || words[after] == ')' || words[after] == '.') {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// `words` with each unit held to its figure.
+std::string with_units_held(const std::string& words) {
+    std::string held;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const bool hold = words[i] == ' ' && i > 0 && digit(words[i - 1]) && unit_at(words, i + 1);
+        if (hold) {
+            held += held_space;
+        } else {
+            held += words[i];
+        }
+    }
+    return held;
+}
+
+/// Held spaces as plain ones.
+std::string let_go(std::string line) {
+    const std::string held = held_space;
+    for (std::size_t at = line.find(held); at != std::string::npos; at = line.find(held, at)) {
+        line.replace(at, held.size(), " ");
+    }
+    return line;
+}
+
 }  // namespace
 
 std::string shortened(std::string_view text, double width, double size, drawing::Weight weight) {
@@ -43,6 +87,20 @@ std::vector<std::string> paragraph(std::string_view text, double width, double s
     if (lines.size() > most) {
         lines.resize(most);
         if (most > 0) lines.back() = shortened(lines.back() + " " + dots, width, size);
+    }
+    return lines;
+}
+
+std::vector<std::string> broken(const std::string& words, double width,
+                                const drawing::TextStyle& style, std::size_t most) {
+    const std::string held = with_units_held(words.substr(0, longest));
+    std::vector<std::string> lines = drawing::wrap(held, width, style.size, style.weight);
+    if (lines.size() > most) {
+        lines.resize(most);
+        if (most > 0) lines.back() += " …";
+    }
+    for (std::string& line : lines) {
+        line = shortened(let_go(line), width, style.size, style.weight);
     }
     return lines;
 }

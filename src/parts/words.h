@@ -19,6 +19,11 @@ std::string shortened(std::string_view text, double width, double size,
 std::vector<std::string> paragraph(std::string_view text, double width, double size,
                                    std::size_t most);
 
+/// `words` broken at spaces into at most `most` lines, none wider than `width`; a unit stays with
+/// its figure, and what is left over gives way to "…".
+std::vector<std::string> broken(const std::string& words, double width,
+                                const drawing::TextStyle& style, std::size_t most);
+
 /// "10 mm²".
 std::string mm2(double section);
 

@@ -18,7 +18,21 @@ namespace {
 
 constexpr double wide = sheet_wide - 2 * margin;
 
-/// The heaviest verdict of all findings, and worse than "meets" when facts are open.
+/// The cautions that the rules themselves gave, and those of the scheme, one a line; the last line
+/// says how many more there are.
+std::vector<std::string> caution_lines(const answer::SchemeAnswer& scheme, std::size_t most) {
+    std::vector<std::string> lines;
+    for (std::size_t i = 0; i < scheme.cautions.size() && i < most; ++i) {
+        std::string line = scheme.cautions[i];
+        const std::size_t more = scheme.cautions.size() - i - 1;
+        if (i + 1 == most && more > 0) line = fmt::format("(and {} more) {}", more, line);
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+}  // namespace
+
 rules::Verdict standing_of(const answer::SchemeAnswer& scheme) {
     rules::Verdict worst = rules::Verdict::meets;
     for (const answer::FindingAnswer& f : scheme.findings) worst = std::max(worst, f.verdict);
@@ -43,21 +57,6 @@ std::string standing_words(const answer::Answer& answer, const answer::SchemeAns
     for (const Span& span : rule_words(scheme.governed_by)) words += span.text;
     return words;
 }
-
-/// The cautions that the rules themselves gave, and those of the scheme, one a line; the last line
-/// says how many more there are.
-std::vector<std::string> caution_lines(const answer::SchemeAnswer& scheme, std::size_t most) {
-    std::vector<std::string> lines;
-    for (std::size_t i = 0; i < scheme.cautions.size() && i < most; ++i) {
-        std::string line = scheme.cautions[i];
-        const std::size_t more = scheme.cautions.size() - i - 1;
-        if (i + 1 == most && more > 0) line = fmt::format("(and {} more) {}", more, line);
-        lines.push_back(std::move(line));
-    }
-    return lines;
-}
-
-}  // namespace
 
 std::string no_scheme_words() {
     return "No sound scheme: nothing that can be bought and laid meets every rule as things stand.";

@@ -4,6 +4,7 @@
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
+#include "rules/rule.h"
 
 #include <string>
 
@@ -11,6 +12,12 @@ namespace toft::picture {
 
 /// What is said in place of a scheme's sentence.
 std::string no_scheme_words();
+
+/// The heaviest verdict of all findings, and worse than "meets" when facts are open.
+rules::Verdict standing_of(const answer::SchemeAnswer& scheme);
+
+/// Which of the schemes it is, how it stands, and how far it is from its limits.
+std::string standing_words(const answer::Answer& answer, const answer::SchemeAnswer& scheme);
 
 struct Heading {
     drawing::Items items;

@@ -37,7 +37,7 @@ std::vector<Point> part_way(const Stage& s, const site::Metalwork& metal, double
     const double deep = s.ground + 140;
     way.push_back({x, deep});
     const bool house = metal.comes_from == site::ComesFrom::house;
-    way.push_back({house ? s.route.far_start - 90 : sheet_wide - margin, deep});
+    way.push_back({house ? s.route.far_start - 90 : s.wide - margin, deep});
     return way;
 }
 

@@ -5,6 +5,7 @@
 #include "picture/ink.h"
 #include "picture/lengths.h"
 #include "picture/lower_row.h"
+#include "picture/narrow_place.h"
 #include "picture/outbuilding.h"
 #include "picture/route.h"
 #include "picture/stage.h"
@@ -39,9 +40,11 @@ Items section(const Stage& stage, double top) {
 
 }  // namespace
 
-Scene place_picture(const site::Job& job, const answer::Answer& answer, std::size_t scheme_index) {
+Scene place_picture(const site::Job& job, const answer::Answer& answer, std::size_t scheme_index,
+                    double width) {
     const answer::SchemeAnswer* scheme =
         scheme_index < answer.schemes.size() ? &answer.schemes[scheme_index] : nullptr;
+    if (width < sheet_wide) return narrow_place(job, answer, scheme, width);
     const Stage stage = set_stage(job, scheme);
     Scene scene;
     scene.width = sheet_wide;

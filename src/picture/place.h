@@ -4,6 +4,7 @@
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
+#include "picture/stage.h"
 #include "site/job.h"
 
 #include <cstddef>
@@ -11,9 +12,10 @@
 namespace toft::picture {
 
 /// The picture of scheme `scheme_index` of `answer`, which was worked out from `job` (valid). Where
-/// the index names no scheme, the place alone, with what fell and why. The same input gives the
-/// same scene.
+/// the index names no scheme, the place alone, with what fell and why. `width` in user units: from
+/// `sheet_wide` on the sheet for paper; less, a narrow sheet of that width, at least
+/// `narrowest_sheet`, as high as it needs. The same input gives the same scene.
 drawing::Scene place_picture(const site::Job& job, const answer::Answer& answer,
-                             std::size_t scheme_index);
+                             std::size_t scheme_index, double width = sheet_wide);
 
 }  // namespace toft::picture

@@ -166,7 +166,7 @@ std::string leg_words(const site::Leg& leg) {
 }
 
 void draw_ground(const Stage& s, Sketch& sketch) {
-    const double right = sheet_wide - margin;
+    const double right = s.wide - margin;
     sketch.put(Rect{{margin, s.ground, right, s.soil_foot}, filled(palette::soil)});
     for (std::size_t i = 0; i < s.run->legs.size(); ++i) {
         const site::Leg& leg = s.run->legs[i];

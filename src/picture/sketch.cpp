@@ -47,8 +47,11 @@ void Sketch::keep_line(const std::vector<Point>& points, double reach) {
     }
 }
 
-Callout note(Point target, std::string_view head, const std::vector<std::string>& more) {
-    Callout callout{.target = target};
+Note note(Point target, std::string_view head, const std::vector<std::string>& more) {
+    Note callout;
+    callout.target = target;
+    callout.head = head;
+    callout.more = more;
     callout.size = letters;
     callout.reach = 13;
     for (std::string& part : paragraph(head, column / bold_wider, letters, 2)) {

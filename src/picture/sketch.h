@@ -10,10 +10,16 @@
 
 namespace toft::picture {
 
+/// A callout with its words as they were before they were broken to its column.
+struct Note : drawing::Callout {
+    std::string head = {};
+    std::vector<std::string> more = {};
+};
+
 struct Sketch {
     drawing::Items items = {};
     std::vector<drawing::Box> taken = {};
-    std::vector<drawing::Callout> callouts = {};  ///< the most needed first
+    std::vector<Note> callouts = {};  ///< the most needed first
 
     /// Draws `more` in front.
     void draw(drawing::Items more) { drawing::append(items, std::move(more)); }
@@ -30,8 +36,7 @@ struct Sketch {
 
 /// A callout whose words are broken to a column: `head` in bold, each of `more` on lines of its
 /// own.
-drawing::Callout note(drawing::Point target, std::string_view head,
-                      const std::vector<std::string>& more = {});
+Note note(drawing::Point target, std::string_view head, const std::vector<std::string>& more = {});
 
 /// Sets the callouts in `frame`, clear of what is taken; those below `ground` stand on soil.
 /// Returns how many found no room and are left out.

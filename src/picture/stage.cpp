@@ -11,6 +11,7 @@ using namespace parts;
 namespace {
 
 constexpr double route_start = 250;
+constexpr double shortest_route = 190;
 constexpr double part_spacing = 38;
 
 bool could_be_bonded(const site::Metalwork& metal) {
@@ -85,7 +86,7 @@ double rods_room(const Stage& stage) {
 
 }  // namespace
 
-Stage set_stage(const site::Job& job, const answer::SchemeAnswer* scheme) {
+Stage set_stage(const site::Job& job, const answer::SchemeAnswer* scheme, double wide) {
     Stage stage;
     stage.job = &job;
     stage.scheme = scheme;
@@ -98,8 +99,10 @@ Stage set_stage(const site::Job& job, const answer::SchemeAnswer* scheme) {
     stage.soil_foot = stage.ground + 164;
     stage.chain = stage.soil_foot + 22;
     stage.units_per_metre_deep = std::min(150.0, 112 / deepest(*stage.run));
-    const double far_right = sheet_wide - margin - rods_room(stage);
-    stage.route = scale_route(stage.run->legs, route_start, far_right - far_room(stage) - 14);
+    const double far = far_room(stage) + 14 + rods_room(stage) + margin;
+    stage.wide = std::max(wide, route_start + shortest_route + far);
+    const double far_right = stage.wide - margin - rods_room(stage);
+    stage.route = scale_route(stage.run->legs, route_start, stage.wide - far);
     stage.house_box = {margin + 10, stage.eaves, stage.route.house_end - 3, stage.ground};
     stage.far_box = {stage.route.far_start + 3, stage.eaves + 14, far_right, stage.ground};
     return stage;

@@ -39,7 +39,8 @@ struct Stage {
     const answer::SchemeAnswer* scheme = nullptr;  ///< null when there is none
     std::vector<Part> parts;                       ///< bonded ones first
     RouteScale route;
-    double ground = 0;  ///< of the ground line
+    double wide = sheet_wide;  ///< of the sheet it is drawn on
+    double ground = 0;         ///< of the ground line
     double eaves = 0;
     double soil_foot = 0;  ///< where the drawn ground ends
     double chain = 0;      ///< of the line with the legs' lengths
@@ -55,7 +56,8 @@ struct Stage {
 };
 
 /// The stage for the job's first run and the building at its end. `scheme` may be null.
-/// Precondition: the job is valid (site/validate.h). Job and scheme must outlive the stage.
-Stage set_stage(const site::Job& job, const answer::SchemeAnswer* scheme);
+/// Precondition: the job is valid (site/validate.h). Job and scheme must outlive the stage. A sheet
+/// narrower than `sheet_wide` is made as wide as the buildings and a short route ask.
+Stage set_stage(const site::Job& job, const answer::SchemeAnswer* scheme, double wide = sheet_wide);
 
 }  // namespace toft::picture

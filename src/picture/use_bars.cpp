@@ -20,7 +20,6 @@ constexpr double letters = 11;
 constexpr double label_wide = 166;
 constexpr double verdict_wide = 82;
 constexpr double figures_wide = 190;
-constexpr double most_use = 1.2;  // how far past the limit a bar may reach
 
 struct RuleWords {
     const char* rule;
@@ -59,18 +58,7 @@ Items row_items(const UseBar& bar, const Box& row, double full) {
     items.emplace_back(Text{{row.left, base}, bar.label, style});
     const double left = row.left + label_wide;
     const Box whole{left, row.top + 3, left + full, row.bottom - 3};
-    items.emplace_back(Rect{whole, filled(palette::wash)});
-    const double used = std::isfinite(bar.use) ? std::clamp(bar.use, 0.0, most_use) : most_use;
-    Box part = whole;
-    part.right = left + full * used;
-    const bool fails = bar.verdict == rules::Verdict::fails;
-    if (part.width() > 0) {
-        Style ink = stroked(palette::ink, weight::hair);
-        ink.fill = fails ? palette::accent : palette::graphite;
-        if (bar.verdict == rules::Verdict::not_known) ink.fill = palette::paper;
-        items.emplace_back(Rect{part, ink});
-        if (bar.verdict == rules::Verdict::not_known) append(items, hatched(part, masonry));
-    }
+    append(items, bar_alone(bar, whole));
     const double after = left + full * most_use + 10;
     items.emplace_back(text({after, base}, bar.figures, style));
     append(items, verdict_words(bar.verdict, {row.right - verdict_wide, base}, letters));
@@ -116,6 +104,44 @@ std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme) 
         list.push_back({rule_words(f.rule), f.verdict});
     }
     return list;
+}
+
+Items bar_alone(const UseBar& bar, const Box& whole) {
+    Items items;
+    items.emplace_back(Rect{whole, filled(palette::wash)});
+    const double used = std::isfinite(bar.use) ? std::clamp(bar.use, 0.0, most_use) : most_use;
+    Box part = whole;
+    part.right = whole.left + whole.width() * used;
+    const bool fails = bar.verdict == rules::Verdict::fails;
+    if (part.width() > 0) {
+        Style ink = stroked(palette::ink, weight::hair);
+        ink.fill = fails ? palette::accent : palette::graphite;
+        if (bar.verdict == rules::Verdict::not_known) ink.fill = palette::paper;
+        items.emplace_back(Rect{part, ink});
+        if (bar.verdict == rules::Verdict::not_known) append(items, hatched(part, masonry));
+    }
+    return items;
+}
+
+Items tall_use_bars(const std::vector<UseBar>& bars, const Box& box) {
+    constexpr double size = 12;
+    Items items;
+    TextStyle figures{.size = size, .anchor = Anchor::end};
+    const double full = std::max(40.0, (box.width() - figures_wide) / most_use - 10);
+    double y = box.top;
+    for (const UseBar& bar : bars) {
+        Items one;
+        one.emplace_back(Text{{box.left, y + 13}, bar.label, TextStyle{.size = size}});
+        append(one, verdict_words(bar.verdict, {box.right - verdict_wide - 8, y + 13}, size));
+        append(one, bar_alone(bar, {box.left, y + 19, box.left + full, y + 30}));
+        const double limit = box.left + full;
+        one.emplace_back(
+            Line{{limit, y + 16}, {limit, y + 33}, stroked(palette::ink, weight::firm)});
+        one.emplace_back(text({box.right, y + 29}, bar.figures, figures));
+        items.emplace_back(Group{std::move(one), {}, "", "use-bar", ""});
+        y += tall_bar_row;
+    }
+    return items;
 }
 
 Items use_bars(const std::vector<UseBar>& bars, const Box& box) {

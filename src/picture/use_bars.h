@@ -32,6 +32,16 @@ std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme);
 /// The scheme's findings that have none, in the rulebook's order.
 std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme);
 
+/// The bar alone in `whole`, which is as long as the limit; over the limit it reaches beyond.
+drawing::Items bar_alone(const UseBar& bar, const drawing::Box& whole);
+/// How far past the limit a bar may reach, in shares of it.
+inline constexpr double most_use = 1.2;
+
+/// For narrow sheets: each rule with its verdict over its bar and figures, `tall_bar_row` each,
+/// from the top of `box` down over its width.
+drawing::Items tall_use_bars(const std::vector<UseBar>& bars, const drawing::Box& box);
+inline constexpr double tall_bar_row = 38;
+
 /// The bars from the top of `box` down, as many as it has room for; says how many are left out.
 drawing::Items use_bars(const std::vector<UseBar>& bars, const drawing::Box& box);
 

@@ -46,7 +46,7 @@ void state_size(std::string& png, int dpi) {
 
 }  // namespace
 
-Outcome<Printed> to_png(const drawing::Scene& scene, const Fonts& fonts, int dpi) {
+Outcome<Printed> to_png(const drawing::Scene& scene, const Fonts& fonts, int dpi, Ground ground) {
     if (dpi < least_dpi || dpi > most_dpi) {
         return failed(
             {"dpi",
@@ -55,7 +55,8 @@ Outcome<Printed> to_png(const drawing::Scene& scene, const Fonts& fonts, int dpi
              "",
              {}});
     }
-    const auto sheet = sheet_for(scene.width, scene.height);
+    const auto sheet = ground == Ground::a4 ? sheet_for(scene.width, scene.height)
+                                            : sheet_of(scene.width, scene.height);
     if (!sheet) return failed(sheet.error());
     const double dots = dpi / mm_per_inch;
     const Surface page(cairo_image_surface_create(

@@ -8,6 +8,8 @@ namespace {
 
 constexpr double largest_side = 1e7;
 
+constexpr double largest_own_side = 1e4;  // of an image without paper
+
 bool drawable_side(double side) { return side > 0 && side <= largest_side; }
 
 /// How large the drawing may be on a sheet of that size; all lengths in mm.
@@ -34,6 +36,14 @@ Outcome<Sheet> sheet_for(double width, double height) {
     sheet.scale = lies ? lying : standing;
     sheet.corner = {(sheet.wide - wide * sheet.scale) / 2, (sheet.high - high * sheet.scale) / 2};
     return sheet;
+}
+
+Outcome<Sheet> sheet_of(double width, double height) {
+    if (!drawable_side(width) || !drawable_side(height) ||
+        std::max(width, height) > largest_own_side) {
+        return failed({"no-size", "", "the drawing has no size that an image could have", "", {}});
+    }
+    return Sheet{drawing::mm_of_units(width), drawing::mm_of_units(height), 1, {}};
 }
 
 }  // namespace toft::print

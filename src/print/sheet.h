@@ -26,4 +26,8 @@ struct Sheet {
 /// units.
 Outcome<Sheet> sheet_for(double width, double height);
 
+/// A sheet of just the drawing's size. Fault `no-size` when a side is not above nothing or over
+/// ten thousand units.
+Outcome<Sheet> sheet_of(double width, double height);
+
 }  // namespace toft::print

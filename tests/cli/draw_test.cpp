@@ -75,6 +75,23 @@ TEST_F(Draw, EachSchemeOfTheListHasItsOwn) {
     EXPECT_EQ(none.out, "");
 }
 
+TEST_F(Draw, AWidthIsHeededAndAPdfStaysOnPaper) {
+    for (const gallery::Picture& one : gallery::pictures()) {
+        const Ran ran =
+            program_.run({"draw", example("demo"), "--picture", one.name, "--width", "360"});
+        EXPECT_EQ(ran.code, 0) << one.name;
+        EXPECT_EQ(fault_of(ran.out), "") << one.name;
+        EXPECT_NE(ran.out.find("viewBox=\"0 0 360 "), std::string::npos) << one.name;
+    }
+    const Ran pdf = program_.run({"draw", example("demo"), "--width", "360", "-o", "it.pdf"});
+    EXPECT_EQ(pdf.code, 4);
+    EXPECT_NE(pdf.error.find("--width"), std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(program_.folder() / "it.pdf"));
+    for (const char* width : {"319", "1401", "0", "wide"}) {
+        EXPECT_EQ(program_.run({"draw", example("demo"), "--width", width}).code, 4) << width;
+    }
+}
+
 TEST_F(Draw, WithoutASoundSchemeThereIsStillAPicture) {
     auto job = nlohmann::ordered_json::parse(text_of(example("demo")));
     job["runs"][0]["legs"][1]["length_m"] = 4000;

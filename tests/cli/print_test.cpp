@@ -86,6 +86,12 @@ TEST_F(Print, DotsAnInchAreHeeded) {
     }
 }
 
+TEST_F(Print, APngOfAWidthIsTheDrawingAlone) {
+    draw("demo", "it.png", {"--dpi", "96", "--width", "360"});
+    EXPECT_NE(shell("od -An -tu1 -j16 -N4 it.png").find("0   0   1 104"), std::string::npos)
+        << "360 dots wide";
+}
+
 TEST_F(Print, ANameTheFontLacksIsSaid) {
     auto job = nlohmann::ordered_json::parse(text_of(example("demo")));
     job["title"] = "Shed \xF0\x9F\x94\x8C";

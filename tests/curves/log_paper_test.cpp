@@ -47,5 +47,17 @@ TEST(LogPaper, FiguresAreWordedInTheirUnit) {
     EXPECT_EQ(second_words(0.1), "0.1 s");
 }
 
+TEST(LogPaper, TightPaperNamesDecadesOnly) {
+    const LogPaper tight{{60, 100, 350, 500}, 12};
+    EXPECT_TRUE(tight.tight());
+    EXPECT_FALSE(plain_paper().tight());
+    EXPECT_FALSE(picture::says(ruling(tight), "20 A"));
+    EXPECT_TRUE(picture::says(ruling(tight), "10 A"));
+    EXPECT_TRUE(picture::says(ruling(plain_paper()), "20 A"));
+    for (const drawing::Text& text : picture::texts_in(ruling(tight))) {
+        EXPECT_LE(picture::letters_of(text).right, 351) << picture::line_of(text);
+    }
+}
+
 }  // namespace
 }  // namespace toft::curves

@@ -34,5 +34,15 @@ TEST(Pictures, TheUsualOneIsThePlaceAndEachShowsSomethingElse) {
               drawing::to_svg(picture::place_picture(one.job, one.answer, 0)));
 }
 
+TEST(Pictures, EachHasTheWidthThatIsAskedFor) {
+    const picture::Example& one = picture::example("demo");
+    for (const Picture& each : pictures()) {
+        for (const double width : {least_width, 360.0, 794.0, most_width}) {
+            const auto scene = each.draw({support::catalogue(), one.job, one.answer, 0, width});
+            EXPECT_EQ(scene.width, width) << each.name;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace toft::gallery

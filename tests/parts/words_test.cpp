@@ -57,5 +57,12 @@ TEST(Words, NamesAndUnits) {
     EXPECT_EQ(capital("écurie"), "écurie");
 }
 
+TEST(Words, AUnitStaysWithItsFigure) {
+    const drawing::TextStyle style{.size = 12};
+    const double room = drawing::text_width("armour, 13.6", 12) + 1;
+    const auto lines = broken("armour, 13.6 mm", room, style, 3);
+    EXPECT_EQ(lines, (std::vector<std::string>{"armour,", "13.6 mm"}));
+}
+
 }  // namespace
 }  // namespace toft::parts

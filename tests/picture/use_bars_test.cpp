@@ -101,5 +101,14 @@ TEST(UseBars, AnUnknownRuleIsNamedAsItIs) {
     EXPECT_EQ(rule_words("disconnection")[1].script, drawing::Script::below);
 }
 
+TEST(UseBars, TallOnesGiveEveryRuleTwoLinesInsideTheBox) {
+    const auto bars = bars_of(example("demo").answer.schemes[0]);
+    const drawing::Box box{10, 100, 350, 100 + tall_bar_row * static_cast<double>(bars.size())};
+    const drawing::Items items = tall_use_bars(bars, box);
+    EXPECT_EQ(count_kind(items, "use-bar"), static_cast<int>(bars.size()));
+    EXPECT_EQ(clashes(items, box), "");
+    for (const UseBar& bar : bars) EXPECT_TRUE(says(items, bar.figures)) << bar.figures;
+}
+
 }  // namespace
 }  // namespace toft::picture

@@ -72,5 +72,11 @@ TEST(Png, DotsOutOfRangeAreRefused) {
     EXPECT_EQ(to_png(flat, fonts(), 72).error().front().code, "no-size");
 }
 
+TEST(Png, OfTheDrawingAloneHasNoPaperRoundIt) {
+    const std::string bytes = to_png(scene(), fonts(), 96, Ground::drawing)->bytes;
+    EXPECT_EQ(number_at(bytes, 16), 1000u);
+    EXPECT_EQ(number_at(bytes, 20), 700u);
+}
+
 }  // namespace
 }  // namespace toft::print

@@ -53,5 +53,17 @@ TEST(Sheet, WhatHasNoSizeIsRefused) {
     }
 }
 
+TEST(Sheet, OfADrawingAloneHasItsSize) {
+    const Sheet sheet = sheet_of(360, 1200).value();
+    EXPECT_DOUBLE_EQ(sheet.wide, mm_of_units(360));
+    EXPECT_DOUBLE_EQ(sheet.high, mm_of_units(1200));
+    EXPECT_EQ(sheet.scale, 1);
+    EXPECT_EQ(sheet.corner, drawing::Point{});
+    for (const double side : {0.0, -1.0, 1.1e4}) {
+        EXPECT_EQ(sheet_of(360, side).error().front().code, "no-size") << side;
+        EXPECT_EQ(sheet_of(side, 360).error().front().code, "no-size") << side;
+    }
+}
+
 }  // namespace
 }  // namespace toft::print

@@ -37,7 +37,7 @@ public:
     };
 
     Withstood withstood() {
-        live_stands_ = stands("k2S2.live", "what a live core withstands", make_.live,
+        live_stands_ = stands({"k2S2.live", "k.live"}, "what a live core withstands", make_.live,
                               section("S", "section of a core", stretch_.cable->section));
         path_stands_ = path_withstand();
         return {live_stands_, least(live_stands_, path_stands_)};
@@ -147,10 +147,16 @@ private:
             squared(i) * t);
     }
 
-    Energy stands(const char* symbol, const char* meaning, const FaultHeat& heat,
+    /// What a withstand is called, and the constant k in it.
+    struct HeatSymbols {
+        const char* withstand;
+        const char* k;
+    };
+
+    Energy stands(HeatSymbols symbols, const char* meaning, const FaultHeat& heat,
                   const ValueIn<L, SquareMillimetres>& s) {
-        const auto k = ledger_.table({"k", "fault heat constant", part_}, heat.k);
-        return cable::withstand(ledger_, {symbol, meaning, part_}, k, s);
+        const auto k = ledger_.table({symbols.k, "fault heat constant", part_}, heat.k);
+        return cable::withstand(ledger_, {symbols.withstand, meaning, part_}, k, s);
     }
 
     ValueIn<L, SquareMillimetres> section(const char* symbol, const char* meaning,
@@ -168,17 +174,17 @@ private:
             any = true;
         };
         if (stretch_.armoured()) {
-            also(stands("k2S2.armour", "what the armour withstands", make_.armour,
+            also(stands({"k2S2.armour", "k.armour"}, "what the armour withstands", make_.armour,
                         ledger_.table({"S.arm", "section of the armour", part_},
                                       stretch_.cable->armour_area)));
         }
         if (core_serves(stretch_.protective)) {
-            also(stands("k2S2.core", "what the protective core withstands", make_.core,
+            also(stands({"k2S2.core", "k.core"}, "what the protective core withstands", make_.core,
                         section("S.core", "section of the protective core", stretch_.cable->cpc)));
         }
         if (separate_serves(stretch_.protective)) {
             also(stands(
-                "k2S2.sep", "what the separate conductor withstands",
+                {"k2S2.sep", "k.sep"}, "what the separate conductor withstands",
                 s_.catalogue->cable_constants.separate,
                 section("S.sep", "section of the separate conductor", stretch_.separate->section)));
         }

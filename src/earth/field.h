@@ -3,7 +3,7 @@
 // layers: method of moments (Galerkin, even leakage along each piece) over Maxwell's images.
 //
 // Exact: superposition, reciprocity (the matrix is symmetric by construction and its terms agree
-// both ways), and the images (1e-8). Approximate: wires are lines seen from one radius away,
+// both ways), and the images (1e-6). Approximate: wires are lines seen from one radius away,
 // without end faces, and leak evenly along each piece. With pieces as `Cutting` proposes,
 // resistances lie within 1 % of finite elements for rods, rings and stacks of rings
 // (tests/earth/elements_test.cpp). No drying, no frost, no resistance of the metal itself. Page:

@@ -9,6 +9,10 @@ namespace toft::earth {
 
 namespace {
 
+/// Bars shorter than this share of the distance to the first image of a tail see it straight: an
+/// error of at most 4e-4 of the tail's bend.
+constexpr double straight = 0.05;
+
 /// The bar at depth `sign` z + `shift`.
 Bar moved(const Bar& bar, double sign, double shift) {
     Bar image = bar;
@@ -54,8 +58,8 @@ double Ground::row_sum(const Bar& a, const Bar& b, const Row& row) const {
     const Vector d = a.middle - b.middle;
     const double w = row.base + row.up * a.middle.z + row.down * b.middle.z;
     const double reach = std::sqrt(d.x * d.x + d.y * d.y + w * w) + a.half + b.half;
-    const long start = tail_.start_for(reach);
-    const long end = start == 0 ? tail_.last() : start;
+    const ImageTail::From* rest = tail_.from(reach);
+    const long end = rest ? rest->start() : tail_.last();
     const double sign = -row.up * row.down;
     double power = 1;
     double sum = 0;
@@ -65,10 +69,11 @@ double Ground::row_sum(const Bar& a, const Bar& b, const Row& row) const {
         if (row.both) images += mean_inverse(a, moved(b, sign, row.up * away));
         sum += power * images;
     }
-    return start == 0 ? sum : sum + tail(a, b, row, start);
+    return rest ? sum + mean_tail(a, b, row, *rest) : sum;
 }
 
-double Ground::tail(const Bar& a, const Bar& b, const Row& row, long start) const {
+double Ground::mean_tail(const Bar& a, const Bar& b, const Row& row,
+                         const ImageTail::From& tail) const {
     const auto at = [&](double on_a, double on_b) {
         const Vector p = a.middle + on_a * a.along;
         const Vector q = b.middle + on_b * b.along;
@@ -76,11 +81,11 @@ double Ground::tail(const Bar& a, const Bar& b, const Row& row, long start) cons
         const double y = p.y - q.y;
         const double w = row.base + row.up * p.z + row.down * q.z;
         const double r2 = x * x + y * y;
-        return row.both ? tail_.both(start, r2, w) : tail_.one(start, r2, w);
+        return row.both ? tail.both(r2, w) : tail.one(r2, w);
     };
     // The tail bends over the distance of its first image; short bars see it straight.
-    const double first = 2 * static_cast<double>(start) * thickness_;
-    if (a.half + b.half < 0.02 * first) return at(0, 0);
+    const double first = 2 * static_cast<double>(tail.start()) * thickness_;
+    if (a.half + b.half < straight * first) return at(0, 0);
     const double ga = a.half / std::sqrt(3.0);
     const double gb = b.half / std::sqrt(3.0);
     return (at(ga, gb) + at(-ga, -gb) + at(ga, -gb) + at(-ga, gb)) / 4;

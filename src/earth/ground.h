@@ -1,8 +1,8 @@
 #pragma once
 // What a bar that leaks one ampere evenly does to another bar or to a point, in two layers of soil:
 // Maxwell's images. The surface lets no current through; at the boundary potential and current are
-// continuous. The series of images is exact; its end is summed as image_tail.h says, so that the
-// error stays below 1e-8 of the value whatever the soil.
+// continuous. The series of images is exact; its end is summed as image_tail.h says. For points the
+// error stays below 1e-6 of the value whatever the soil; for bars it is that of bar.h.
 
 #include "earth/bar.h"
 #include "earth/image_tail.h"
@@ -30,7 +30,7 @@ private:
     };
 
     double row_sum(const Bar& a, const Bar& b, const Row& row) const;
-    double tail(const Bar& a, const Bar& b, const Row& row, long start) const;
+    double mean_tail(const Bar& a, const Bar& b, const Row& row, const ImageTail::From& tail) const;
 
     double upper_;
     double lower_;

@@ -20,75 +20,84 @@ long first_negligible(double k) {
     return n;
 }
 
+/// The recurrence of Legendre polynomials: P(l+1) = up[l] x P(l) - back[l] P(l-1).
+struct Recurrence {
+    std::array<double, ImageTail::degree> up{};
+    std::array<double, ImageTail::degree> back{};
+
+    constexpr Recurrence() {
+        for (int l = 1; l < ImageTail::degree; ++l) {
+            up[l] = (2.0 * l + 1) / (l + 1);
+            back[l] = static_cast<double>(l) / (l + 1);
+        }
+    }
+};
+constexpr Recurrence legendre;
+
 }  // namespace
 
-ImageTail::ImageTail(double k, double thickness)
-    : thickness_(thickness), last_(first_negligible(k)) {
-    double first_power = 1;  // k^(start - 1)
-    for (long start = 1; start <= farthest_start && start < last_; start *= 2) {
-        Series sums{};
-        double power = first_power;
-        for (long n = start; n <= last_; ++n, power *= k) {
-            const double ratio = static_cast<double>(start) / static_cast<double>(n);
-            double term = power * ratio;
-            for (int l = 0; l <= degree && std::fabs(term) > 1e-16 * std::fabs(first_power); ++l) {
-                sums[l] += term;
-                term *= ratio;
-            }
+ImageTail::From::From(long start, long last, double k, double thickness)
+    : start_(start), scale_(1 / (2 * static_cast<double>(start) * thickness)) {
+    const double first = std::pow(k, static_cast<double>(start - 1));
+    double power = first;
+    for (long n = start; n <= last; ++n, power *= k) {
+        const double ratio = static_cast<double>(start) / static_cast<double>(n);
+        double term = power * ratio;
+        for (int l = 0; l <= degree && std::fabs(term) > 1e-16 * std::fabs(first); ++l) {
+            series_[l] += term;
+            term *= ratio;
         }
-        const double farthest = 2 * static_cast<double>(start) * thickness;
-        for (int l = 0; l <= degree; ++l) sums[l] /= l % 2 == 0 ? farthest : -farthest;
-        series_.push_back(sums);
-        first_power *= std::pow(k, static_cast<double>(start));
     }
+    for (int l = 0; l <= degree; ++l) series_[l] *= l % 2 == 0 ? scale_ : -scale_;
 }
 
-long ImageTail::start_for(double reach) const {
-    long start = 1;
-    for (std::size_t i = 0; i < series_.size(); ++i, start *= 2) {
-        if (static_cast<double>(start) * thickness_ >= reach) return start;
-    }
-    return 0;
-}
-
-const ImageTail::Series& ImageTail::series(long start) const {
-    std::size_t i = 0;
-    while ((1L << i) < start) ++i;
-    return series_[i];
-}
-
-double ImageTail::one(long start, double r2, double w) const {
-    const Series& c = series(start);
-    const double scale = 1 / (2 * static_cast<double>(start) * thickness_);
-    const double x = w * scale;
-    const double square = r2 * scale * scale + x * x;
+double ImageTail::From::one(double r2, double w) const {
+    const double x = w * scale_;
+    const double square = r2 * scale_ * scale_ + x * x;
     double before = 1;
     double now = x;
-    double sum = c[0] + c[1] * x;
+    double sum = series_[0] + series_[1] * x;
     for (int l = 1; l < degree; ++l) {
-        const double next = ((2 * l + 1) * x * now - l * square * before) / (l + 1);
-        sum += c[l + 1] * next;
+        const double next = legendre.up[l] * x * now - legendre.back[l] * square * before;
+        sum += series_[l + 1] * next;
         before = now;
         now = next;
     }
     return sum;
 }
 
-double ImageTail::both(long start, double r2, double w) const {
-    const Series& c = series(start);
-    const double scale = 1 / (2 * static_cast<double>(start) * thickness_);
-    const double x = w * scale;
-    const double square = r2 * scale * scale + x * x;
+double ImageTail::From::both(double r2, double w) const {
+    const double x = w * scale_;
+    const double square = r2 * scale_ * scale_ + x * x;
     double before = 1;
     double now = x;
-    double sum = c[0];
-    for (int l = 1; l < degree; ++l) {
-        const double next = ((2 * l + 1) * x * now - l * square * before) / (l + 1);
-        if (l % 2 == 1) sum += c[l + 1] * next;
-        before = now;
-        now = next;
+    double sum = series_[0];
+    for (int l = 1; l < degree; l += 2) {
+        const double even = legendre.up[l] * x * now - legendre.back[l] * square * before;
+        sum += series_[l + 1] * even;
+        if (l + 1 == degree) break;
+        const double odd = legendre.up[l + 1] * x * even - legendre.back[l + 1] * square * now;
+        before = even;
+        now = odd;
     }
     return 2 * sum;
+}
+
+ImageTail::ImageTail(double k, double thickness)
+    : thickness_(thickness), last_(first_negligible(k)) {
+    for (long start = 1; start <= farthest_start && start < last_; start *= 2) {
+        tails_.emplace_back(start, last_, k, thickness);
+        const long between = start + start / 2;
+        if (start > 1 && between < last_) tails_.emplace_back(between, last_, k, thickness);
+    }
+}
+
+const ImageTail::From* ImageTail::from(double reach) const {
+    const double layers = reach / thickness_;
+    for (const From& tail : tails_) {
+        if (static_cast<double>(tail.start()) >= layers) return &tail;
+    }
+    return nullptr;
 }
 
 }  // namespace toft::earth

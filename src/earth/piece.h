@@ -21,9 +21,10 @@ struct Piece {
     int electrode = 0;
 };
 
-/// Cuts every wire at the boundary of the layers and into pieces of equal length on either side,
-/// no shorter than four radii where the wire allows that. Refuses wires above the ground, without
-/// length or thickness, stout ones (shorter than ten radii) and electrodes without a wire.
+/// Cuts every wire at the boundary of the layers and into pieces on either side, shorter towards
+/// the ends of each part; on average no shorter than four radii where the wire allows that. Refuses
+/// wires above the ground, without length or thickness, stout ones (shorter than four radii) and
+/// electrodes without a wire.
 Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoil& soil,
                                 const Cutting& cutting);
 

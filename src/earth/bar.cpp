@@ -10,6 +10,7 @@ namespace {
 /// How many lengths apart bars count as far.
 constexpr double far_lengths = 6;
 
+constexpr int most_halvings = 4;
 constexpr int gauss_points = 6;
 constexpr double gauss_place[] = {-0.932469514203152, -0.661209386466265, -0.238619186083197,
                                   0.238619186083197,  0.661209386466265,  0.932469514203152};
@@ -44,8 +45,26 @@ double parallel_mean(const Bar& a, const Bar& b, const Vector& d, double nearest
            (4 * a.half * b.half);
 }
 
-/// Gauss points on `a`, the exact integral over `b`.
-double crossed_mean(const Bar& a, const Bar& b, double nearest) {
+double distance_to(const Bar& bar, const Vector& point) {
+    const Vector d = point - bar.middle;
+    const double u = std::clamp(dot(d, bar.along), -bar.half, bar.half);
+    const Vector rest = d - u * bar.along;
+    return std::sqrt(dot(rest, rest));
+}
+
+/// Gauss points on `a`, the exact integral over `b`. Parts of `a` that lie close to `b` are halved,
+/// at most `halvings` times.
+double crossed_mean(const Bar& a, const Bar& b, double nearest, int halvings) {
+    if (halvings > 0 && distance_to(b, a.middle) < 2 * a.half) {
+        Bar one = a;
+        one.half = a.half / 2;
+        Bar other = one;
+        one.middle = a.middle - one.half * a.along;
+        other.middle = a.middle + one.half * a.along;
+        return (crossed_mean(one, b, nearest, halvings - 1) +
+                crossed_mean(other, b, nearest, halvings - 1)) /
+               2;
+    }
     double sum = 0;
     for (int i = 0; i < gauss_points; ++i) {
         const Vector point = a.middle + a.half * gauss_place[i] * a.along;
@@ -69,7 +88,9 @@ double mean_inverse(const Bar& a, const Bar& b) {
     if (a.half == 0) return point_mean(a.middle, b, nearest);
     if (b.half == 0) return point_mean(b.middle, a, nearest);
     if (std::fabs(dot(a.along, b.along)) > 1 - 1e-12) return parallel_mean(a, b, d, nearest);
-    return (crossed_mean(a, b, nearest) + crossed_mean(b, a, nearest)) / 2;
+    return (crossed_mean(a, b, nearest, most_halvings) +
+            crossed_mean(b, a, nearest, most_halvings)) /
+           2;
 }
 
 }  // namespace toft::earth

@@ -30,8 +30,9 @@ struct Bar {
 
 /// The mean over both bars of 1/distance. Parallel bars and points: exact. Bars farther apart than
 /// six lengths: a series to the second order, within 1e-4 of the value. Others: one integral exact,
-/// the other by six Gauss points, both ways round; within 1e-3 where bars meet at a corner, far
-/// better elsewhere. Equal to the last digits when the bars change places.
+/// the other by six Gauss points on parts the finer the nearer, both ways round; within 1e-3 where
+/// bars meet at a corner, far better elsewhere. Equal to the last digits when the bars change
+/// places.
 double mean_inverse(const Bar& a, const Bar& b);
 
 }  // namespace toft::earth

@@ -7,8 +7,8 @@ namespace {
 template <class L>
 Trust trust_in(const LayeredRod<L>& rod) {
     if (plain(rod.lower) > plain(rod.upper)) return Trust::unsafe;
-    const bool through = plain(rod.thickness) < plain(rod.length);
-    return through || plain(rod.lower) == plain(rod.upper) ? Trust::within : Trust::outside;
+    const bool half_through = 2.0 * plain(rod.thickness) <= plain(rod.length);
+    return half_through || plain(rod.lower) == plain(rod.upper) ? Trust::within : Trust::outside;
 }
 
 }  // namespace

@@ -15,7 +15,7 @@ namespace toft::support {
 namespace {
 
 constexpr double two_pi = 6.28318530717958648;
-constexpr double far = 3000;    ///< radius of the ground that is meshed
+constexpr double far = 1000;   ///< radius of the ground that is meshed
 constexpr double edge = 1e-5;  ///< width of a box round an edge
 
 std::string text_of(const std::filesystem::path& file) {
@@ -127,7 +127,7 @@ std::string TurnedField::geometry() const {
     text += "upper() = Surface In " + box(0, -thickness_, far, 0) + ";\n";
     text += "lower() = Surface In " + box(0, -far, far, -thickness_) + ";\n";
     text += "Physical Surface(1) = upper();\nPhysical Surface(2) = lower();\n";
-    text += "outer() = CombinedBoundary{ Surface{upper(), lower()}; };\n";
+    text += "outer() = Abs(CombinedBoundary{ Surface{upper(), lower()}; });\n";
     text += "axis() = Curve In " + box(0, -far, 0, 0) + ";\nouter() -= axis();\n";
     text += "top() = Curve In " + box(0, 0, far, 0) + ";\nouter() -= top();\n";
     std::string fields;

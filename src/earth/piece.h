@@ -11,8 +11,8 @@
 namespace toft::earth {
 
 struct Cutting {
-    Metres longest = metres(0.5);  ///< piece
-    int fewest = 6;                ///< pieces of one wire, before it is cut at the boundary
+    Metres longest = metres(0.15);  ///< piece
+    int fewest = 1;                 ///< pieces of one wire, before it is cut at the boundary
 };
 
 struct Piece {

@@ -31,7 +31,7 @@ Spot spot(double east, double depth) { return {metres(east), metres(0), metres(d
 void compare(const Ground2& ground, const support::TurnedField& elements,
              const std::vector<Wire>& wires, const Places& places, int fed = 0) {
     const auto theirs = elements.solve(fed, places);
-    const auto field = solve_field(ground.soil(), wires, {metres(0.15), 1});
+    const auto field = solve_field(ground.soil(), wires);
     ASSERT_TRUE(field);
     ASSERT_EQ(static_cast<std::size_t>(field->electrodes()), theirs.rises.size());
     Currents currents(theirs.rises.size());

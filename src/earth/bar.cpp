@@ -27,16 +27,16 @@ double far_mean(const Bar& a, const Bar& b, const Vector& d, double square) {
 }
 
 /// The mean over the bar of 1/distance to a point.
-double point_mean(const Vector& point, const Bar& bar, double nearest) {
+double point_mean(const Vector& point, const Bar& bar, double soft) {
     const Vector d = point - bar.middle;
     const double u = dot(d, bar.along);
-    const double p = std::sqrt(std::max(dot(d, d) - u * u, nearest));
+    const double p = std::sqrt(std::max(dot(d, d) - u * u, 0.0) + soft);
     return (std::asinh((u + bar.half) / p) - std::asinh((u - bar.half) / p)) / (2 * bar.half);
 }
 
-double parallel_mean(const Bar& a, const Bar& b, const Vector& d, double nearest) {
+double parallel_mean(const Bar& a, const Bar& b, const Vector& d, double soft) {
     const double u = dot(d, a.along);
-    const double p2 = std::max(dot(d, d) - u * u, nearest);
+    const double p2 = std::max(dot(d, d) - u * u, 0.0) + soft;
     const double p = std::sqrt(p2);
     const auto twice = [&](double x) { return x * std::asinh(x / p) - std::sqrt(x * x + p2); };
     const double sum = a.half + b.half;
@@ -54,23 +54,36 @@ double distance_to(const Bar& bar, const Vector& point) {
 
 /// Gauss points on `a`, the exact integral over `b`. Parts of `a` that lie close to `b` are halved,
 /// at most `halvings` times.
-double crossed_mean(const Bar& a, const Bar& b, double nearest, int halvings) {
+double crossed_mean(const Bar& a, const Bar& b, double soft, int halvings) {
     if (halvings > 0 && distance_to(b, a.middle) < 2 * a.half) {
         Bar one = a;
         one.half = a.half / 2;
         Bar other = one;
         one.middle = a.middle - one.half * a.along;
         other.middle = a.middle + one.half * a.along;
-        return (crossed_mean(one, b, nearest, halvings - 1) +
-                crossed_mean(other, b, nearest, halvings - 1)) /
+        return (crossed_mean(one, b, soft, halvings - 1) +
+                crossed_mean(other, b, soft, halvings - 1)) /
                2;
     }
     double sum = 0;
     for (int i = 0; i < gauss_points; ++i) {
         const Vector point = a.middle + a.half * gauss_place[i] * a.along;
-        sum += gauss_weight[i] * point_mean(point, b, nearest);
+        sum += gauss_weight[i] * point_mean(point, b, soft);
     }
     return sum / 2;
+}
+
+/// The mean over the bar of 1/distance to a point, not nearer than its surface.
+double seen_from(const Vector& point, const Bar& bar) {
+    const Vector d = point - bar.middle;
+    const double u = dot(d, bar.along);
+    const double p2 = std::max(dot(d, d) - u * u, 0.0);
+    return point_mean(point, bar, std::max(bar.radius * bar.radius - p2, 0.0));
+}
+
+double near_mean(const Bar& a, const Bar& b, const Vector& d, double soft) {
+    if (std::fabs(dot(a.along, b.along)) > 1 - 1e-12) return parallel_mean(a, b, d, soft);
+    return (crossed_mean(a, b, soft, most_halvings) + crossed_mean(b, a, soft, most_halvings)) / 2;
 }
 
 }  // namespace
@@ -79,18 +92,15 @@ double mean_inverse(const Bar& a, const Bar& b) {
     const Vector d = a.middle - b.middle;
     const double square = dot(d, d);
     const double length = 2 * std::max(a.half, b.half);
-    if (square > far_lengths * far_lengths * length * length && square > 0) {
-        return far_mean(a, b, d, square);
+    const bool far = square > far_lengths * far_lengths * length * length && square > 0;
+    if (a.half == 0 || b.half == 0) {
+        if (far) return far_mean(a, b, d, square);
+        if (b.half > 0) return seen_from(a.middle, b);
+        if (a.half > 0) return seen_from(b.middle, a);
+        return 1 / std::sqrt(square);
     }
-    const double nearest = a.radius > 0 && b.radius > 0 ? a.radius * b.radius
-                                                        : std::pow(std::max(a.radius, b.radius), 2);
-    if (a.half == 0 && b.half == 0) return 1 / std::sqrt(std::max(square, nearest));
-    if (a.half == 0) return point_mean(a.middle, b, nearest);
-    if (b.half == 0) return point_mean(b.middle, a, nearest);
-    if (std::fabs(dot(a.along, b.along)) > 1 - 1e-12) return parallel_mean(a, b, d, nearest);
-    return (crossed_mean(a, b, nearest, most_halvings) +
-            crossed_mean(b, a, nearest, most_halvings)) /
-           2;
+    const double soft = (a.radius * a.radius + b.radius * b.radius) / 2;
+    return far ? far_mean(a, b, d, square + soft) : near_mean(a, b, d, soft);
 }
 
 }  // namespace toft::earth

@@ -10,6 +10,9 @@ namespace toft::earth {
 namespace {
 
 constexpr double most_contrast = 1e4;
+/// Metal that is all at one potential takes in no current anywhere. Where pieces shorter than thick
+/// meet at sharp corners a little does; more than this share of the whole is no solution.
+constexpr double most_inflow = 0.05;
 
 Faults faults_of(const LayeredSoil& soil) {
     const double upper = soil.upper.number();
@@ -63,6 +66,8 @@ Outcome<Field> solve_field(const LayeredSoil& soil, const std::vector<Wire>& wir
         "field", "", "the wires lie in each other: the field has no solution", "", {}};
     if (factor.info() != Eigen::Success) return failed(unsolved);
     const Eigen::MatrixXd shares = factor.solve(unit_rises);
+    const Eigen::VectorXd together = shares.rowwise().sum();
+    if (together.minCoeff() < -most_inflow * together.sum()) return failed(unsolved);
     const Eigen::MatrixXd conductance = unit_rises.transpose() * shares;
     const Eigen::MatrixXd symmetric = (conductance + conductance.transpose()) / 2;
     const Eigen::LLT<Eigen::MatrixXd> inverse(symmetric);

@@ -8,7 +8,7 @@
 namespace toft::earth {
 namespace {
 
-Bar bar(const Vector& from, const Vector& to, double radius = 0.01) {
+Bar bar(const Vector& from, const Vector& to, double radius = 1e-3) {
     const Vector d = to - from;
     const double length = std::sqrt(dot(d, d));
     return {0.5 * (from + to), (1 / length) * d, length / 2, radius};

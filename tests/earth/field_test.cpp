@@ -193,6 +193,44 @@ TEST(Field, SoilsAndWiresThatCannotBeAreRefused) {
     EXPECT_FALSE(twice) << "two rods in one place";
 }
 
+TEST(Field, StaysSoundWherePiecesNoLongerThanThickMeetAtASharpCorner) {
+    const auto soil = layers(273, 21.8, 0.946);
+    const std::vector<Wire> wires{
+        {spot(0, 0, 0.5), spot(-0.461, -1.042, 0.5), metres(0.0032), 0},
+        {spot(-0.461, -1.042, 0.5), spot(1.41, 0.763, 0.5), metres(0.0077), 0}};
+    double before = joined(soil, wires, 0.5, 1);
+    for (double longest : {0.2, 0.1, 0.05, 0.03}) {
+        const double now = joined(soil, wires, longest, 1);
+        EXPECT_LT(now, before * (1 + 1e-6)) << longest;
+        EXPECT_GT(now, before * 0.99) << longest;
+        before = now;
+    }
+}
+
+RC_GTEST_PROP(Field, OfWiresThrownAnyhowIsSolvedAndErrsHighWithFewPieces, ()) {
+    const auto number = [](int low, int high) { return *rc::gen::inRange(low, high) / 100.0; };
+    const auto soil =
+        layers(*rc::gen::inRange(5, 3000), *rc::gen::inRange(5, 3000), number(10, 300));
+    const auto place = [&] { return spot(number(-200, 200), number(-200, 200), number(0, 250)); };
+    std::vector<Wire> wires;
+    Spot last = place();
+    const int count = *rc::gen::inRange(1, 6);
+    for (int i = 0; i < count; ++i) {
+        const Spot next = place();
+        const Vector d = vector_of(next) - vector_of(last);
+        RC_PRE(dot(d, d) > 0.1);
+        wires.push_back({last, next, metres(*rc::gen::inRange(3, 12) / 1000.0), 0});
+        if (*rc::gen::arbitrary<bool>()) last = next;
+    }
+    const auto few = solve_field(soil, wires, {metres(0.3), 4});
+    const auto many = solve_field(soil, wires, {metres(0.1), 12});
+    RC_ASSERT(few.has_value());
+    RC_ASSERT(many.has_value());
+    const double ratio = few->joined() / many->joined();
+    RC_ASSERT(ratio > 0.999);
+    RC_ASSERT(ratio < 1.03);
+}
+
 RC_GTEST_PROP(Field, MoreMetalNeverHasMoreResistanceAndFiguresSuperpose, ()) {
     const auto soil = layers(*rc::gen::inRange(10, 2000), *rc::gen::inRange(10, 2000),
                              *rc::gen::inRange(3, 30) / 10.0);

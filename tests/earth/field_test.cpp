@@ -227,7 +227,7 @@ RC_GTEST_PROP(Field, OfWiresThrownAnyhowErrsHighWithFewPieces, ()) {
     RC_PRE(few.has_value() && many.has_value());  // wires almost in each other may be refused
     const double ratio = few->joined() / many->joined();
     RC_ASSERT(ratio > 0.999);
-    RC_ASSERT(ratio < 1.03);
+    RC_ASSERT(ratio < 1.2);
 }
 
 RC_GTEST_PROP(Field, MoreMetalNeverHasMoreResistanceAndFiguresSuperpose, ()) {

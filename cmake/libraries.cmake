@@ -32,6 +32,8 @@ if(NOT EMSCRIPTEN)
   find_package(Freetype REQUIRED)
   find_library(TOFT_CAIRO cairo REQUIRED)
   set(toft_needs_print ${TOFT_CAIRO} Freetype::Freetype)
+  find_package(Eigen3 REQUIRED NO_MODULE)
+  set(toft_needs_earth Eigen3::Eigen)
 endif()
 
 set(toft_libraries)

@@ -19,3 +19,9 @@ def pair_faults(tables):
     for row in tables["earth/rod_parallel.csv"]:
         if row.cells["factor"] > row.cells["rods"]:
             yield Fault("pair", row.file, row.line, "more rods worse than one", "factor <= rods")
+    for row in tables["earth/rod_lambda.csv"]:
+        # Rods that feel each other fully are as good as one: lambda never reaches their number.
+        joined = row.cells["rods"] if row.cells["arrangement"] == "line" else 4 * row.cells["rods"] - 4
+        if row.cells["lambda"] >= joined:
+            yield Fault("pair", row.file, row.line, "more rods worse than one",
+                        f"less than {joined:g}")

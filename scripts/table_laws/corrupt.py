@@ -62,8 +62,8 @@ def cell_tries(blobs):
             kind = kind_of(file, name)
             bad = [("blank", "")] if kind != OPTIONAL else []
             if isinstance(kind, Number):
-                bad += [("number", "-1"), ("number", "1e1"), ("number", "nan"),
-                        ("range", str(kind.high + 1)), ("range", f"{kind.low * 0.99 - 0.001:.6f}")]
+                bad += [("number", "+1" if kind.low < 0 else "-1"), ("number", "1e1"), ("number", "nan"),
+                        ("range", str(kind.high + 1)), ("range", f"{kind.low - abs(kind.low) * 0.01 - 0.001:.6f}")]
                 bad = [b for b in bad if b != ("range", f"{-0.001:.6f}")]
             elif isinstance(kind, Words):
                 bad += [("word", "gibberish"), ("word", kind.words[0].upper() + "x")]

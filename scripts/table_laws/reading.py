@@ -15,7 +15,8 @@ def cell_fault(kind, text):
     if isinstance(kind, Words) and text not in kind.words:
         return "word", ", ".join(kind.words)
     if isinstance(kind, Number):
-        if not re.fullmatch(r"\d+(\.\d+)?", text):
+        sign = "-?" if kind.low < 0 else ""
+        if not re.fullmatch(sign + r"\d+(\.\d+)?", text):
             return "number", "a plain decimal number"
         if not kind.low <= float(text) <= kind.high:
             return "range", f"{kind.low} to {kind.high}"

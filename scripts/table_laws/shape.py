@@ -106,6 +106,13 @@ TABLES = {
     "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),
                                high_ohm_m=Number(1, 20000))),
     "earth/rod_parallel.csv": (1, dict(rods=Number(1, 24), factor=Number(1, 3))),
+    "earth/rod_lambda.csv": (2, {
+        "arrangement": Words(("line", "square")), "rods": Number(2, 24),
+        "lambda": Number(1, 10)}),
+    "earth/wire_star.csv": (1, dict(arms=Number(2, 8), c0=Number(-1, 20), c1=Number(-10, 1),
+                                    c2=Number(0, 10), c4=Number(-2, 0))),
+    "earth/concrete.csv": (1, dict(state=Words(("moist",)), low_ohm_m=Number(10, 1000),
+                                   high_ohm_m=Number(10, 1000))),
     "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0.01, 5000), note=TEXT))}
 UNCITED = ("sources.csv", "price/demo.csv")
 ORDER_OF = {"sources.csv": ("key", "title", "edition", "where", "seen", "note")}
@@ -137,7 +144,10 @@ ORDERS = (
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
-    ("earth/rod_parallel.csv", "", "rods", "factor", "fall"))
+    ("earth/rod_parallel.csv", "", "rods", "factor", "fall"),
+    ("earth/rod_lambda.csv", "arrangement", "rods", "lambda", "fall"),
+    ("earth/wire_star.csv", "", "arms", "c0", "fall"),
+    ("earth/wire_star.csv", "", "arms", "c1", "rise"))
 
 # (file, lower column, upper column)
 INTERVALS = (
@@ -146,7 +156,8 @@ INTERVALS = (
     ("device/hold.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
-    ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"))
+    ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
+    ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"))
 
 
 def header(file):

@@ -55,6 +55,10 @@ def wanted_rows(tables):
     for name in ("soil", "depth"):
         wanted[f"cable/factor_{name}.csv"] = (("laying", "factor"), {("direct", 1), ("duct", 1)})
     wanted["earth/rod_parallel.csv"] = (("rods",), {(1,), (2,), (3,), (4,)})
+    wanted["earth/rod_lambda.csv"] = (("arrangement", "rods"),
+                                      {(a, n) for a in ("line", "square") for n in range(2, 11)})
+    wanted["earth/wire_star.csv"] = (("arms",), {(2,), (3,), (4,), (6,), (8,)})
+    wanted["earth/concrete.csv"] = (("state",), {("moist",)})
     wanted["cable/factor_insulation.csv"] = (("length_mm",), {(500,)})
     return wanted
 

@@ -5,6 +5,7 @@
 #include "base/outcome.h"
 #include "tables/cable.h"
 #include "tables/device.h"
+#include "tables/electrode.h"
 #include "tables/embedded.h"
 #include "tables/rulebook.h"
 
@@ -49,6 +50,7 @@ struct Catalogue {
     std::vector<OpenRange> open_ranges;
     std::vector<Soil> soils;
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
+    ElectrodeConstants electrode;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -120,25 +120,12 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     }
 }
 
-void read_earth(EmbeddedFiles files, Catalogue& c, Faults& faults) {
-    Sheet soil(files, "earth/soil.csv", c.citations, faults);
-    for (std::size_t i = 0; i < soil.rows(); ++i) {
-        c.soils.push_back({soil.word(i, "soil"),
-                           soil.cited(i, ohm_metres(soil.number(i, "low_ohm_m"))),
-                           soil.cited(i, ohm_metres(soil.number(i, "high_ohm_m")))});
-    }
-    Sheet rods(files, "earth/rod_parallel.csv", c.citations, faults);
-    for (std::size_t i = 0; i < rods.rows(); ++i) rods.points(c.rod_parallel, i, "rods", "factor");
-    sort_points(c.rod_parallel);
-}
-
 }  // namespace
 
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     const LimitMap limits = read_limits(files, catalogue, faults);
     fill_limits(catalogue.limits, LimitPicker(limits, faults));
     read_rule_tables(files, catalogue, faults);
-    read_earth(files, catalogue, faults);
 }
 
 }  // namespace toft::tables

@@ -10,6 +10,7 @@
 #include "network/drop.h"
 #include "network/loop.h"
 #include "published/device_methods.h"
+#include "published/earth_methods.h"
 #include "study/figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
@@ -265,7 +266,10 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"device", device},
         {"residual times", residual_times},
         {"largest electrode", largest_electrode},
-        {"earth rods", earth_rods}};
+        {"earth rods", earth_rods},
+        {"step beside a rod", step_beside_rod},
+        {"rods round a rectangle", rods_round_rectangle},
+        {"mesh", mesh}};
     return known;
 }
 

@@ -88,7 +88,10 @@ const char* const files[] = {"VERSION",
                              "rules/dependability.csv",
                              "rules/unknown.csv",
                              "earth/soil.csv",
-                             "earth/rod_parallel.csv"};
+                             "earth/rod_parallel.csv",
+                             "earth/rod_lambda.csv",
+                             "earth/wire_star.csv",
+                             "earth/concrete.csv"};
 
 TEST(Catalogue, RefusesToLoadWithoutAnyOneOfItsFiles) {
     for (const char* file : files) {

@@ -22,7 +22,10 @@ std::string device_words(const RunAnswer& run) {
     if (d.standard == "BS EN 60947-2") {
         return fmt::format("a {} A {}{} ({} kA)", rating, poles, d.kind, breaking);
     }
-    return fmt::format("a {} A {}type {} {} ({} kA)", rating, poles, d.curve, d.kind, breaking);
+    const std::string residual =
+        run.rcd && d.kind == "RCBO" ? significant(run.rcd->sensitivity_ma, 4) + " mA, " : "";
+    return fmt::format("a {} A {}type {} {} ({}{} kA)", rating, poles, d.curve, d.kind, residual,
+                       breaking);
 }
 
 /// "3-core 10 mm² armoured", "two 2-core 50 mm² armoured PVC copper side by side".

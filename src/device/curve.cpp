@@ -80,7 +80,7 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     if (i == 0) {
         return ledger.stated(name, ampere_square_seconds(never), "the device need not operate");
     }
-    const Name timehelper("t.op", "longest operating time at that current", name);
+    const Name time = helper("t.op", "longest operating time at that current", name);
     if (i < device.points.size()) {
         const auto t = between(ledger, time, device, i, current);
         return ledger.let(name, squared(current) * t);

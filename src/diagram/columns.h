@@ -2,6 +2,8 @@
 // Where things stand across the sheet: the live conductors' line, the protective conductor beside
 // it, the words, and where there is room a column of figures.
 
+#include "parts/word_column.h"
+
 namespace toft::diagram {
 
 /// User units from the sheet's left edge.
@@ -19,7 +21,7 @@ struct Columns {
     double figures_width() const { return right - figures; }
 };
 
-inline constexpr double narrowest_sheet = 320;
+using parts::narrowest_sheet;
 /// From here on the figures have a column of their own.
 inline constexpr double roomy_sheet = 640;
 /// A4 upright at 96 units an inch.

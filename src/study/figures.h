@@ -14,8 +14,8 @@ namespace toft::study {
 enum class Stage { none, rating, drop, current, heat };
 
 /// Resistance states of the protective path and the line: at 20 °C as tests find it; at the highest
-/// working temperature; a tenth of the way from there to the temperature the worst fault may leave,
-/// for faults that end before they heat much; and half the way.
+/// working temperature; a tenth of the way from there to the highest temperature a fault may leave,
+/// for faults that end before they heat much; and that highest temperature.
 enum class Heat { cold, working, early, fault };
 inline constexpr double early_share = 0.1;
 

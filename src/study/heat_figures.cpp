@@ -48,16 +48,16 @@ public:
     void faults(const Withstood& on_the_way) {
         neutral_ =
             most(by_device("I2t.near", "energy of a short circuit, near end", at_.short_most),
-                 smallest(Kind{&Least::neutral, "t.early.n", "I2t.early.n", "I2t.far", nullptr},
+                 smallest(Kind{&Least::neutral, "I2t.early.n", "I2t.first.n", "I2t.far", nullptr},
                           on_the_way.live));
         auto earth = most(
             until_open("I2t.e.near", "energy of an earth fault, near end", at_.earth_most,
                        "I2t.rcd"),
-            smallest(Kind{&Least::earth, "t.early.e", "I2t.early.e", "I2t.e.far", "I2t.rcd.far"},
+            smallest(Kind{&Least::earth, "I2t.early.e", "I2t.first.e", "I2t.e.far", "I2t.rcd.far"},
                      on_the_way.all));
         if (residual_) earth = most(earth, energy_where_equal());
         if (stretch_.armoured() && !armour_serves(stretch_.protective)) {
-            earth = most(earth, smallest(Kind{&Least::armour, "t.early.arm", "I2t.early.arm",
+            earth = most(earth, smallest(Kind{&Least::armour, "I2t.early.arm", "I2t.first.arm",
                                               "I2t.arm.far", "I2t.rcd.arm"},
                                          on_the_way.all));
         }
@@ -93,7 +93,7 @@ private:
     /// residual current device sees it.
     struct Kind {
         Current Least::*current;
-        const char *time, *brief, *far, *rcd;
+        const char *early, *first, *far, *rcd;
     };
 
     Energy by_device(const char* symbol, const char* meaning, const Current& i) {
@@ -113,17 +113,11 @@ private:
 
     /// Energy of the smallest fault at the far end. One that ends before it has used a tenth of
     /// what anything on its way withstands never falls below the current of conductors so little
-    /// heated; any other is taken with conductors half way to their highest temperature.
+    /// heated; any other is taken with conductors as hot as they may get.
     Energy smallest(const Kind& kind, const Energy& withstood) {
-        const Current& early = at_.early.*kind.current;
-        const Current& first = at_.working.*kind.current;
-        const auto t = device::operating_time(
-            ledger_,
-            {kind.time, "time the device may take while the conductors are hardly warmed", part_},
-            *scheme_.device, early);
-        const auto brief =
-            ledger_.let({kind.brief, "energy of the smallest fault if it ends so soon", part_},
-                        squared(first) * t);
+        const char* soon = "energy of the smallest fault while the conductors are hardly warmed";
+        const auto brief = most(by_device(kind.early, soon, at_.early.*kind.current),
+                                by_device(kind.first, soon, at_.working.*kind.current));
         if (plain(brief) <= plain(withstood) * early_share) return brief;
         const Current& hot = at_.hot.*kind.current;
         const char* meaning = "energy of the smallest fault, far end";

@@ -78,7 +78,7 @@ ParallelNames path_names(Heat heat, int part) {
 
 /// How far from its temperature before a fault towards the highest after it.
 double share_of_heating(Heat heat) {
-    return heat == Heat::early ? early_share : heat == Heat::fault ? 0.5 : 0.0;
+    return heat == Heat::early ? early_share : heat == Heat::fault ? 1.0 : 0.0;
 }
 
 template <class L>

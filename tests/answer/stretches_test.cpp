@@ -77,7 +77,8 @@ TEST(Stretches, CoresAreNamedByTheColoursTheyComeIn) {
         auto scheme = support::scheme(cable, Protective::core, support::fuse(32));
         scheme.phases = phases;
         std::string text;
-        for (const CoreAnswer& c : stretches_of(setting, scheme)[0].core_list) {
+        const auto stretches = stretches_of(setting, scheme);
+        for (const CoreAnswer& c : stretches[0].core_list) {
             text += c.colour + (c.sleeve.empty() ? "" : "(" + c.sleeve + ")") + " " + c.use + "; ";
         }
         return text;

@@ -30,7 +30,8 @@ Tree with(const std::string& pointer, Tree value) {
 
 /// Said of a value that the format allows but the tables or the rest of the job do not.
 bool of_the_tables(const Fault& fault) {
-    return fault.code == "unknown-size" || fault.code == "unknown-device" || fault.code == "phases";
+    return fault.code == "unknown-size" || fault.code == "unknown-device" ||
+           fault.code == "phases" || fault.code == "nothing-on-offer";
 }
 
 void expect_accepted(const std::string& pointer, const Tree& value) {

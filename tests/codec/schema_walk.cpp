@@ -97,6 +97,16 @@ Tree make_whole_job() {
     job["runs"][0]["to"] = "shed";
     job["runs"][0]["legs"][0]["live_mm2"] = 10;  // a section and a rating that are made
     job["runs"][0]["device"] = {{"standard", "BS EN 60898"}, {"curve", "B"}, {"rating_a", 32}};
+    job["runs"][0]["fed_from"] = "spare way";
+    job["runs"][0]["legs"][0]["family"] = "armoured XLPE copper";
+    job["runs"][0]["legs"][0]["cores"] = 2;
+    job["runs"][0]["phases"] = 1;
+    job["intake"]["phases"] = 1;
+    job["buildings"][0]["circuits"][0]["phases"] = 1;
+    job["intake"]["board"]["takes"] = "BS EN 60898";
+    job["wishes"]["offer"] = {"armoured XLPE copper"};  // and that something is left to build with
+    job["wishes"]["devices"] = {"BS EN 60898"};
+    job["wishes"]["smallest_core_mm2"] = 1.5;
     return job;
 }
 

@@ -9,6 +9,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 namespace conductor = drawing::conductor;
 
 const drawing::Box room{0, 0, 376, 210};

@@ -9,6 +9,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 using drawing::Box;
 
 int rects_with(const drawing::Items& items, drawing::Colour stroke) {

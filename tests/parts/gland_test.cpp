@@ -8,6 +8,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 const drawing::Box room{0, 0, 310, 96};
 
 bool has_protective_line(const drawing::Items& items) {

@@ -8,6 +8,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 const drawing::Box strip{100, 91, 300, 108};
 
 TEST(Surface, EverySurfaceIsDrawnOnItsStrip) {

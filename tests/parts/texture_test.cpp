@@ -10,6 +10,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 const drawing::Box wall{100, 100, 300, 220};
 
 TEST(Texture, EveryConstructionLooksDifferent) {

@@ -7,6 +7,8 @@
 namespace toft::parts {
 namespace {
 
+using namespace picture;
+
 TEST(WordColumn, WordsStandUnderOneAnotherInsideIt) {
     WordColumn column(10, 210, 20);
     column.words("a sentence that is longer than the column is wide, by far", {.size = 12});

@@ -18,7 +18,7 @@ TEST(NarrowHeading, EveryCautionIsSaidInFull) {
     const Example& one = example("tt-shed");
     const answer::SchemeAnswer& scheme = one.answer.schemes.front();
     ASSERT_FALSE(scheme.cautions.empty());
-    WordColumn column(10, 350, 10);
+    parts::WordColumn column(10, 350, 10);
     narrow_heading(one.answer, &scheme, column);
     const double foot = column.y();
     const drawing::Items items = column.take();
@@ -34,14 +34,14 @@ TEST(NarrowHeading, EveryCautionIsSaidInFull) {
 TEST(NarrowHeading, MoreCautionsThanASheetBearsAreCounted) {
     answer::Answer a = example("tt-shed").answer;
     a.schemes.front().cautions.assign(9, "mind the rod");
-    WordColumn column(10, 350, 10);
+    parts::WordColumn column(10, 350, 10);
     narrow_heading(a, &a.schemes.front(), column);
     EXPECT_TRUE(says(column.take(), "and 3 more cautions in the answer"));
 }
 
 TEST(NarrowHeading, WithoutASchemeItFailsAndTheReasonsStand) {
     const Example& one = example("caravan-no-scheme");
-    WordColumn column(10, 350, 10);
+    parts::WordColumn column(10, 350, 10);
     narrow_heading(one.answer, nullptr, column);
     narrow_reasons(one.answer, column);
     const double foot = column.y();
@@ -54,7 +54,7 @@ TEST(NarrowHeading, WithoutASchemeItFailsAndTheReasonsStand) {
 
 TEST(NarrowHeading, TheFootSaysWhoDecides) {
     const Example& one = example("demo");
-    WordColumn column(10, 350, 10);
+    parts::WordColumn column(10, 350, 10);
     narrow_footing(one.answer, column);
     const std::string words = running(column.take());
     EXPECT_NE(words.find("the local code and the network operator decide."), std::string::npos);

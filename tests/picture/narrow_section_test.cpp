@@ -15,7 +15,7 @@ struct Drawn {
 Drawn section(const Example& one, std::size_t index, double width) {
     const answer::SchemeAnswer* scheme =
         index < one.answer.schemes.size() ? &one.answer.schemes[index] : nullptr;
-    WordColumn column(10, width - 10, 10);
+    parts::WordColumn column(10, width - 10, 10);
     narrow_section(set_stage(one.job, scheme, width), column);
     const double foot = column.y();
     return {column.take(), foot};

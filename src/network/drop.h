@@ -9,8 +9,16 @@
 
 namespace toft::network {
 
+/// A load at the end of a line.
 template <class L>
-ValueIn<L, Volts> line_drop(L& ledger, const ValueIn<L, Volts>& u0, const ValueIn<L, Amperes>& i,
-                            const ValueIn<L, double>& power_factor, const ImpedanceIn<L>& line);
+struct Loading {
+    ValueIn<L, Amperes> i{};
+    ValueIn<L, double> power_factor{};  ///< lagging, 0 to 1
+    int line = 0;                       ///< number of the line, for the working
+};
+
+template <class L>
+ValueIn<L, Volts> line_drop(L& ledger, const ValueIn<L, Volts>& u0, const Loading<L>& load,
+                            const ImpedanceIn<L>& line);
 
 }  // namespace toft::network

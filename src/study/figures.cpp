@@ -81,7 +81,9 @@ ValueIn<L, Volts> unlike_lines_drop(L& ledger, const Setting<L>& s, const Impeda
         const auto i = ledger.let({"I.felt", "current of line and neutral", number}, s.ib * size);
         const auto lost = ledger.let(
             {"dU.line", "voltage the line loses", number},
-            network::line_drop(ledger, s.supply.u0, i, factor, ImpedanceIn<L>{r, felt_x}) * 1.0);
+            network::line_drop(ledger, s.supply.u0, network::Loading<L>{i, factor, number},
+                               ImpedanceIn<L>{r, felt_x}) *
+                1.0);
         worst = any ? most(worst, lost) : lost;
         any = true;
     }
@@ -102,8 +104,10 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
     }
     run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
     run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);
-    f.drop = unlike_lines(s) ? unlike_lines_drop(ledger, s, run)
-                             : network::line_drop(ledger, s.supply.u0, s.ib, s.power_factor, run);
+    f.drop = unlike_lines(s)
+                 ? unlike_lines_drop(ledger, s, run)
+                 : network::line_drop(ledger, s.supply.u0,
+                                      network::Loading<L>{s.ib, s.power_factor, 0}, run);
     f.drop_percent = ledger.let({"drop", "voltage drop of the run", 0, "%", "525"},
                                 100.0 * f.drop / s.supply.u0);
 }

@@ -81,9 +81,11 @@ DrawnRun draw(Dice& dice) {
     };
     run.earth_fault_a = current(run.source + run.path.line + run.path.serving);
     run.neutral_fault_a = current(run.source + run.path.line + run.path.line);
-    run.load_v = u0 - network::line_drop(ledger, volts(u0), amperes(run.load_a), run.power_factor,
-                                         run.drop_line)
-                          .number();
+    run.load_v =
+        u0 - network::line_drop(ledger, volts(u0),
+                                network::Loading<Silent>{amperes(run.load_a), run.power_factor, 0},
+                                run.drop_line)
+                 .number();
     return run;
 }
 

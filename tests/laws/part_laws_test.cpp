@@ -124,7 +124,9 @@ RC_GTEST_PROP(ImpedanceLaws, TheDropIsThatOfThePhasorDiagram, ()) {
     const double power_factor = number_between(0.1, 1);
     const Impedance line{ohms(number_between(1e-4, 2)), ohms(number_between(0, 1))};
     const double drop =
-        network::line_drop(ledger, volts(u0), amperes(current), power_factor, line).number();
+        network::line_drop(ledger, volts(u0),
+                           network::Loading<Silent>{amperes(current), power_factor, 0}, line)
+            .number();
     // Build the sending voltage from the voltage left and the lagging current.
     const std::complex<double> i = std::polar(current, -std::acos(power_factor));
     const std::complex<double> sending = (u0 - drop) + i * phasor(line);

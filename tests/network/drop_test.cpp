@@ -13,7 +13,8 @@ namespace {
 
 double drop(double current, double power_factor, double r, double x, double u0 = 230) {
     Silent ledger;
-    return line_drop(ledger, volts(u0), amperes(current), power_factor, Impedance{ohms(r), ohms(x)})
+    return line_drop(ledger, volts(u0), Loading<Silent>{amperes(current), power_factor, 0},
+                     Impedance{ohms(r), ohms(x)})
         .number();
 }
 
@@ -43,9 +44,9 @@ RC_GTEST_PROP(LineDrop, WritesWorkingThatHolds, ()) {
     const ImpedanceIn<Recording> line{
         ledger.stated({"R", ""}, ohms(number_between(0, 2)), "survey"),
         ledger.stated({"X", ""}, ohms(number_between(0, 2)), "survey")};
-    const auto recorded = line_drop(ledger, u0, i, pf, line);
+    const auto recorded = line_drop(ledger, u0, Loading<Recording>{i, pf, 0}, line);
     Silent silent;
-    RC_ASSERT(recorded.value == line_drop(silent, u0.value, i.value, pf.value,
+    RC_ASSERT(recorded.value == line_drop(silent, u0.value, Loading<Silent>{i.value, pf.value, 0},
                                           Impedance{line.r.value, line.x.value}));
     for (const std::string& wrong : support::wrong_lines(ledger.lines())) RC_FAIL(wrong);
 }

@@ -156,9 +156,11 @@ Results voltage_drop(const PublishedCase& c) {
     const Metres length = metres(c.number("length"));
     const Impedance line{ohms_per_metre(c.number("r")) * length,
                          ohms_per_metre(c.number("x", 0)) * length};
-    return {{"dU", network::line_drop(ledger, volts(c.number("U0")), amperes(c.number("Ib")),
-                                      c.number("pf", 1), line)
-                       .number()}};
+    return {
+        {"dU", network::line_drop(
+                   ledger, volts(c.number("U0")),
+                   network::Loading<Silent>{amperes(c.number("Ib")), c.number("pf", 1), 0}, line)
+                   .number()}};
 }
 
 /// The drop and the conductor temperature of the study's own leg, with the size from the tables.
@@ -189,7 +191,9 @@ Results working_temperature(const PublishedCase& c) {
     const auto leg = cable::leg_drop(ledger, in);
     return {{"t", leg.conductor.number()},
             {"Cs", factors.cs},
-            {"dU", network::line_drop(ledger, volts(230), in.ib, 1.0, leg.loop).number()}};
+            {"dU", network::line_drop(ledger, volts(230), network::Loading<Silent>{in.ib, 1.0, 0},
+                                      leg.loop)
+                       .number()}};
 }
 
 /// Line and armour of a cable of given resistances at given temperatures, along the study's own

@@ -63,7 +63,7 @@ from 0.05 to 0.35 Ω.
 constexpr const char* foot =
     R"(
 **Reading it.** Where the cable may stand behind its device, armour is enough for every household
-fuse and every B breaker to 40 A up to 25 m, and up to 50 m for fuses to 20 A and B breakers to
+fuse and every B breaker to 40 A up to 20 m, and up to 50 m for fuses to 20 A and B breakers to
 25 A. It gives out early in three cases:
 
 - *C breakers* ask ten times their rating, twice what B breakers ask: a loop that thin armour cannot

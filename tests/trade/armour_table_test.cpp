@@ -61,7 +61,7 @@ const std::vector<Break>& breaks() {
         {"C32", 6, 23, "fault-heat", ten_times},
         {"C32", 10, 29, "fault-heat", ten_times},
         {"C32", 16, 47, "fault-heat", ten_times},
-        {"C40", 4, 11, "fault-heat", ten_times},
+        {"C40", 4, 11, "disconnection", ten_times},
         {"C40", 6, 13, "fault-heat", ten_times},
         {"C40", 10, 17, "fault-heat", ten_times},
         {"C40", 16, 28, "fault-heat", ten_times},

@@ -60,11 +60,11 @@ TEST(Describe, OneOfEachByHand) {
     s.run = run_of(3, 10, "core and armour");
     s.run.fed_from = "tails";
     s.run.device = {"BS 88-3", "", "fuse", 32, 16};
-    EXPECT_EQ(
-        sentence_of(s),
-        "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a box of its "
-        "own on the tails; carry the house's earth out through the core and armour; bond the water "
-        "pipe, the frame and the drain there with 10 mm² copper.");
+    EXPECT_EQ(sentence_of(s),
+              "Feed it with 3-core 10 mm² armoured cable from a 32 A BS 88-3 fuse in a "
+              "switch-fuse on the tails, behind an isolator; carry the house's earth out through "
+              "the core "
+              "and armour; bond the water pipe, the frame and the drain there with 10 mm² copper.");
     EXPECT_EQ(short_words(s), "3-core 10 mm², core and armour, supply earth, 32 A fuse, tails");
 }
 

@@ -97,7 +97,7 @@ TEST(Paint, AHaloSurroundsItsLettersAndTurningTurnsBoth) {
 }
 
 TEST(Paint, ATurnedTextLeavesTheNextOneItsWidth) {
-    const Text level = text({5, 20}, "earth fault", {.size = 12, .colour = red});
+    const Text level = text({5, 30}, "HHHHHH", {.size = 16, .weight = Weight::bold, .colour = red});
     Text turned = level;
     turned.style.turn = 50;
     turned.style.colour = palette::paper;

@@ -37,7 +37,8 @@ std::string complaint(const Line& line, const std::string& says) {
 
 bool agree(double a, double b, double tolerance) {
     if (std::isinf(a) || std::isinf(b)) return a == b;
-    return std::fabs(a - b) <= tolerance * std::fmax(std::fabs(a), std::fabs(b)) + 1e-12;
+    return std::fabs(a - b) <=
+           tolerance * std::fmax(std::fabs(a), std::fabs(b)) + 1e-8;  // printed to 12 digits
 }
 
 std::vector<std::string> wrong_lines(const std::vector<Line>& lines) {

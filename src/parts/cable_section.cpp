@@ -100,7 +100,7 @@ CorePlace core_place(const answer::CableAnswer& cable, int i, Point centre) {
 }
 
 std::string armour_words(const answer::CableAnswer& cable) {
-    if (!cable.armour_far) return "earthed at its near end only";
+    if (!cable.armour_far) return "earthed at near end";
     return armour_serves(cable) ? "serves as protective conductor" : "earthed at both ends";
 }
 

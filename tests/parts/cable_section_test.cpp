@@ -80,7 +80,7 @@ TEST(CableSection, TwoCoresAndASeparateConductor) {
     EXPECT_EQ(count_kind(items, "separate-section"), 1);
     EXPECT_TRUE(has(colours_in(items, "separate-section"), conductor::yellow));
     EXPECT_TRUE(says(items, "separate conductor 16 mm²"));
-    EXPECT_TRUE(says(items, "earthed at its near end only"));
+    EXPECT_TRUE(says(items, "earthed at near end"));
     EXPECT_EQ(count_kind(cable_section(three_core(), room), "separate-section"), 0);
 }
 

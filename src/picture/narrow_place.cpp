@@ -18,7 +18,7 @@ namespace {
 
 constexpr double edge = 10;
 constexpr double widest_detail = 420;
-constexpr double name_room = 48;  // height that each part of the cable is given for its name
+constexpr double name_room = 72;  // height that each part of the cable is given for its name
 
 /// A detail of that height over the width that suits it.
 Box detail_box(const WordColumn& column, double high) {

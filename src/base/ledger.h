@@ -27,7 +27,7 @@ struct Name {
     int part = 0;
     const char* unit = "";    ///< for bare numbers that still have one, such as "%"
     const char* clause = "";  ///< where the formula stands
-    const char* of = "";      ///< symbol of the figure it helps to work out, where several do
+    const char* of = "";  ///< symbol of the figure it is a step to, where that tells it from others
 };
 
 /// How a line of working came about.

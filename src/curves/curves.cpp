@@ -1,10 +1,10 @@
 #include "curves/curves.h"
 
-#include "curves/band.h"
 #include "curves/ink.h"
 #include "curves/legend.h"
 #include "curves/marks.h"
 #include "curves/narrow.h"
+#include "curves/plot.h"
 #include "curves/ranges.h"
 #include "picture/heading.h"
 #include "picture/lower_row.h"
@@ -37,11 +37,7 @@ Items plot(const tables::Catalogue& catalogue, const site::Job& job,
     const std::vector<Withstand> lines = withstands(catalogue, scheme.scheme);
     Items items = ruling(paper);
     append(items, axis_words(paper));
-    append(items, band(paper, *scheme.scheme.device));
-    append(items, current_marks(paper, scheme.run));
-    append(items, time_marks(paper, scheme.scheme, time_allowed(catalogue, job)));
-    append(items, withstand_lines(paper, lines));
-    append(items, fault_marks(paper, scheme.run.figures));
+    append(items, plotted(paper, {catalogue, job, scheme, lines}));
     append(items, range_rows(paper, ranges, paper.box.bottom + 24, paper.box.right + 340));
     const Box column{column_left, top - 12, sheet_wide - margin, paper.box.bottom + 20};
     append(items, legend({*scheme.scheme.device, scheme, lines}, column));

@@ -1,9 +1,9 @@
 #include "curves/narrow.h"
 
-#include "curves/band.h"
 #include "curves/ink.h"
 #include "curves/legend.h"
 #include "curves/marks.h"
+#include "curves/plot.h"
 #include "curves/ranges.h"
 #include "drawing/measure.h"
 #include "picture/heading.h"
@@ -44,11 +44,7 @@ void plot(const tables::Catalogue& catalogue, const site::Job& job,
     const std::vector<Withstand> lines = withstands(catalogue, scheme.scheme);
     Items items = ruling(paper);
     append(items, axis_words(paper));
-    append(items, band(paper, *scheme.scheme.device));
-    append(items, current_marks(paper, scheme.run));
-    append(items, time_marks(paper, scheme.scheme, time_allowed(catalogue, job)));
-    append(items, withstand_lines(paper, lines));
-    append(items, fault_marks(paper, scheme.run.figures));
+    append(items, plotted(paper, {catalogue, job, scheme, lines}));
     const double below = paper.box.bottom + 24;
     append(items, tall_range_rows(paper, ranges, column.left(), below));
     const double foot = below + range_heading + tall_range_row * static_cast<double>(ranges.size());

@@ -11,8 +11,8 @@ using tables::Device;
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-/// The name of a figure that helps to work out `of`.
-constexpr Name helper(const char* symbol, const char* meaning, const Name& of) {
+/// The name of a figure on the way to `of`.
+constexpr Name step_to(const char* symbol, const char* meaning, const Name& of) {
     return {symbol, meaning, of.part, "", "", *of.of ? of.of : of.symbol};
 }
 
@@ -30,13 +30,13 @@ ValueIn<L, Seconds> between(L& ledger, const Name& name, const Device& device, s
     const CurvePoint& a = device.points[i - 1];
     const CurvePoint& b = device.points[i];
     const auto ia =
-        ledger.table(helper("I.slow", "curve point below the current", name), a.current);
+        ledger.table(step_to("I.slow", "curve point below the current", name), a.current);
     const auto ib =
-        ledger.table(helper("I.fast", "curve point above the current", name), b.current);
+        ledger.table(step_to("I.fast", "curve point above the current", name), b.current);
     const auto ta =
-        ledger.stated(helper("t.slow", "time of the point below", name), a.time, "curve");
+        ledger.stated(step_to("t.slow", "time of the point below", name), a.time, "curve");
     const auto tb =
-        ledger.stated(helper("t.fast", "time of the point above", name), b.time, "curve");
+        ledger.stated(step_to("t.fast", "time of the point above", name), b.time, "curve");
     return ledger.let(name, ta * power(tb / ta, ln(current / ia) / ln(ib / ia)));
 }
 
@@ -65,10 +65,10 @@ ValueIn<L, Amperes> operating_current(L& ledger, const Name& name, const Device&
         return ledger.stated(name, amperes(never), "the curve does not reach so short a time");
     }
     if (points[i].time == time) return ledger.table(name, points[i].current);
-    const auto ia = ledger.table(helper("I.slow", "curve point of the longer time", name),
+    const auto ia = ledger.table(step_to("I.slow", "curve point of the longer time", name),
                                  points[i - 1].current);
     const auto ib =
-        ledger.table(helper("I.fast", "curve point of the shorter time", name), points[i].current);
+        ledger.table(step_to("I.fast", "curve point of the shorter time", name), points[i].current);
     const double share = ln(time / points[i - 1].time) / ln(points[i].time / points[i - 1].time);
     return ledger.let(name, ia * power(ib / ia, share));
 }
@@ -80,7 +80,7 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     if (i == 0) {
         return ledger.stated(name, ampere_square_seconds(never), "the device need not operate");
     }
-    const Name time = helper("t.op", "longest operating time at that current", name);
+    const Name time = step_to("t.op", "longest operating time at that current", name);
     if (i < device.points.size()) {
         const auto t = between(ledger, time, device, i, current);
         return ledger.let(name, squared(current) * t);
@@ -90,16 +90,16 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     // The energy of a filled fuse falls along its curve, so that of the last point bounds all
     // larger currents. A breaker and a bare wire wait for the current to pass through zero: there
     // it counts itself.
-    const auto bound = device.limiting()
-                           ? squared(ledger.table(helper("I.last", "last point of the curve", name),
-                                                  last.current)) *
-                                 t
-                           : squared(current) * t;
+    const auto bound =
+        device.limiting() ? squared(ledger.table(step_to("I.last", "last point of the curve", name),
+                                                 last.current)) *
+                                t
+                          : squared(current) * t;
     if (!device.let_through || plain(current) > device.breaking.value) {
         return ledger.let(name, bound);
     }
     const auto limit =
-        ledger.table(helper("I2t.class", "limit of the energy class", name), *device.let_through);
+        ledger.table(step_to("I2t.class", "limit of the energy class", name), *device.let_through);
     return ledger.let(name, least(bound, limit));
 }
 

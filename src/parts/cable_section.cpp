@@ -121,7 +121,7 @@ Items name_column(const std::vector<Named>& named, const Box& column) {
         append(items, leader(beside, named[i].at, palette::graphite));
         TextStyle bold{.size = letters, .weight = Weight::bold};
         const double room = column.width() - 3;
-        const std::size_t most = step >= 4 * name_line - 5 ? 2 : 1;
+        const std::size_t most = step >= 4 * name_line + 4 ? 2 : 1;
         const auto what = broken(named[i].what, room, bold, most);
         const auto words = broken(named[i].words, room, TextStyle{.size = letters}, most);
         double base = y + 10 - 0.5 * name_line * static_cast<double>(what.size() + words.size());

@@ -5,10 +5,9 @@
 #include "drawing/placement.h"
 #include "drawing/scaled.h"
 #include "parts/words.h"
-#include "picture/house.h"
 #include "picture/ink.h"
 #include "picture/lengths.h"
-#include "picture/outbuilding.h"
+#include "picture/place.h"
 #include "picture/route.h"
 #include "picture/sketch.h"
 
@@ -23,18 +22,6 @@ constexpr double disc = 8.5;  // radius of a number's disc
 constexpr double indent = 26;
 constexpr double two_columns = 620;  // from this width on
 constexpr double roof = 62;          // drawn above the eaves
-
-/// The whole section at the size it was made for.
-Sketch whole_section(const Stage& stage) {
-    Sketch sketch;
-    draw_ground(stage, sketch);
-    draw_outbuilding_shell(stage, sketch);
-    draw_house(stage, sketch);
-    draw_route(stage, sketch);
-    draw_head_rcd(stage, sketch);
-    draw_outbuilding_fittings(stage, sketch);
-    return sketch;
-}
 
 /// From the section's own units to the sheet's.
 struct Fit {

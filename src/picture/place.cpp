@@ -20,13 +20,7 @@ constexpr double lower_foot = 932;
 
 /// House, ground, run and outbuilding.
 Items section(const Stage& stage, double top) {
-    Sketch sketch;
-    draw_ground(stage, sketch);
-    draw_outbuilding_shell(stage, sketch);
-    draw_house(stage, sketch);
-    draw_route(stage, sketch);
-    draw_head_rcd(stage, sketch);
-    draw_outbuilding_fittings(stage, sketch);
+    Sketch sketch = whole_section(stage);
     const Box frame{margin, top, sheet_wide - margin, stage.soil_foot - 2};
     const std::size_t left_out = settle_callouts(sketch, frame, stage.ground);
     if (left_out > 0) {
@@ -39,6 +33,17 @@ Items section(const Stage& stage, double top) {
 }
 
 }  // namespace
+
+Sketch whole_section(const Stage& stage) {
+    Sketch sketch;
+    draw_ground(stage, sketch);
+    draw_outbuilding_shell(stage, sketch);
+    draw_house(stage, sketch);
+    draw_route(stage, sketch);
+    draw_head_rcd(stage, sketch);
+    draw_outbuilding_fittings(stage, sketch);
+    return sketch;
+}
 
 Scene place_picture(const site::Job& job, const answer::Answer& answer, std::size_t scheme_index,
                     double width) {

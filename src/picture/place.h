@@ -4,12 +4,16 @@
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
+#include "picture/sketch.h"
 #include "picture/stage.h"
 #include "site/job.h"
 
 #include <cstddef>
 
 namespace toft::picture {
+
+/// House, ground, run and outbuilding, their notes not yet placed.
+Sketch whole_section(const Stage& stage);
 
 /// The picture of scheme `scheme_index` of `answer`, which was worked out from `job` (valid). Where
 /// the index names no scheme, the place alone, with what fell and why. `width` in user units: from

@@ -54,6 +54,11 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
     board(settler, *s.job, out.spare_ways, out.max_device_least, out.behind_rcd);
     out.takes = in.board.takes;
     out.tails_known = in.tails_length.known;
+    if (!in.tails_length.known) {
+        s.assumed.push_back(
+            "the tails are taken as no longer than the operator allows without a switch-fuse: "
+            "measure them");
+    }
     out.tails_most = in.tails_length.high;
     site::Fact<Amperes> fuse;
     if (in.service_fuse) fuse = {true, in.service_fuse->rating, in.service_fuse->rating};

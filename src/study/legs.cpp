@@ -157,6 +157,11 @@ bool may_lack_armour(const tables::Catalogue& catalogue, const std::vector<site:
     return unarmoured && !open_air;
 }
 
+/// Whether a leg's method lets a cable be hidden without anyone having said so.
+bool may_hide(LegMethod method) {
+    return method == LegMethod::in_conduit || method == LegMethod::in_insulation;
+}
+
 /// What a cable without armour would meet on a leg, and how high a leg hangs.
 template <class L>
 void lie_of_leg(Settler& settler, const site::Leg& leg, const std::string& at, bool may_lack_armour,
@@ -165,10 +170,8 @@ void lie_of_leg(Settler& settler, const site::Leg& leg, const std::string& at, b
         out.indoors = settler.settle(
             leg.indoors, {at + "/indoors", "the leg lies indoors, out of sun and wet", ""}, false);
         // What is clipped to a surface or lies in trunking is in sight unless the survey says not.
-        const bool may_hide =
-            leg.method == LegMethod::in_conduit || leg.method == LegMethod::in_insulation;
         out.concealed =
-            may_hide || leg.concealed != site::Answer::unknown
+            may_hide(leg.method) || leg.concealed != site::Answer::unknown
                 ? settler.settle(
                       leg.concealed,
                       {at + "/concealed", "cable hidden in a wall less than 50 mm deep", ""}, true)
@@ -178,6 +181,21 @@ void lie_of_leg(Settler& settler, const site::Leg& leg, const std::string& at, b
         out.height_least =
             settler.settle(leg.height, {at + "/height_m", "height of the overhead cable", "height"})
                 .bounds.least;
+    }
+}
+
+/// Says so where an unknown is read on its kinder side.
+template <class L>
+void say_what_is_in_sight(Setting<L>& s) {
+    for (const LegSetting<L>& leg : s.legs) {
+        const site::Leg& stated = s.run->legs[static_cast<std::size_t>(&leg - s.legs.data())];
+        if (stated.concealed != site::Answer::unknown || may_hide(leg.method)) continue;
+        if (!may_lack_armour(*s.catalogue, s.run->legs, s.stretches[leg.stretch])) continue;
+        s.assumed.push_back(
+            "clipped cable, and cable on tray or in trunking, is taken as in sight: say so where "
+            "it "
+            "is hidden in a wall");
+        return;
     }
 }
 
@@ -230,6 +248,7 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         lie_of_leg(settler, legs[i], fmt::format("/runs/{}/legs/{}", run_index, i),
                    may_lack_armour(*s.catalogue, legs, s.stretches[s.legs[i].stretch]), s.legs[i]);
     }
+    say_what_is_in_sight(s);
     bool alone = false;
     for (const site::Leg& leg : legs) {
         alone = alone || (site::buried(leg.method) && !leg.other_loaded_circuits.known);

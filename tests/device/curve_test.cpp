@@ -14,6 +14,7 @@
 namespace toft::device {
 namespace {
 
+using support::any_current;
 using support::any_device;
 using support::any_larger_than;
 using support::any_smaller_device;
@@ -36,8 +37,6 @@ double energy_at(const tables::Device& device, double amps) {
     Silent ledger;
     return let_through(ledger, name, device, amperes(amps)).number();
 }
-
-double any_current() { return std::pow(10.0, support::number_between(0, 4.3)); }
 
 TEST(Curve, PassesThroughItsTabulatedPoints) {
     EXPECT_EQ(current_for(fuse(63), 0.4), 607);

@@ -14,6 +14,7 @@
 namespace toft::device {
 namespace {
 
+using support::any_current;
 using support::any_device;
 using support::any_larger_than;
 using support::any_smaller_device;
@@ -31,8 +32,6 @@ double operated(const tables::Device& device, double amps) {
     Silent ledger;
     return operating_time(ledger, name, device, amperes(amps)).number();
 }
-
-double any_current() { return std::pow(10.0, support::number_between(0, 4.3)); }
 
 TEST(Hold, AFuseHoldsTheLowerGatesOfItsStandard) {
     EXPECT_EQ(held(fuse(63), 78.75), 3600);

@@ -1,9 +1,11 @@
 #include "support/device_draws.h"
 
 #include "support/catalogue.h"
+#include "support/draws.h"
 
 #include <rapidcheck.h>
 
+#include <cmath>
 #include <vector>
 
 namespace toft::support {
@@ -31,6 +33,8 @@ std::vector<const tables::Device*> larger_than(const tables::Device& small) {
 }
 
 }  // namespace
+
+double any_current() { return std::pow(10.0, number_between(0, 4.3)); }
 
 const tables::Device& any_device() {
     return any_of([](const tables::Device&) { return true; });

@@ -14,6 +14,9 @@ const tables::Device& any_smaller_device();
 /// A larger one of the same standard and curve; must exist.
 const tables::Device& any_larger_than(const tables::Device& small);
 
+/// Any current from 1 A to 20 kA, amperes.
+double any_current();
+
 /// Any device whose energy an energy class limits.
 const tables::Device& any_device_of_a_class();
 

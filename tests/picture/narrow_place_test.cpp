@@ -28,7 +28,7 @@ TEST(NarrowPlace, NoWordsCoverOthersOnAnyExample) {
     const std::vector<std::string>& names = support::example_names();
     for (const std::string& name : names) {
         const Example& one = example(name);
-        for (std::size_t i = 0; i <= one.answer.schemes.size(); i += 8) {
+        for (std::size_t i = 0; i <= one.answer.schemes.size(); i += 5) {
             for (const double width : {360.0, 794.0}) {
                 const drawing::Scene scene = place_picture(one.job, one.answer, i, width);
                 EXPECT_EQ(clashes(scene.items, {0, 0, scene.width, scene.height}), "")

@@ -1,8 +1,8 @@
 // Fields of wires in two layers of soil: cutting, moments, solving, on one core. A rod in a ring is
 // also given to finite elements, so that there is a figure to hold ours against.
 
-#include "earth/electrode_shape.h"
-#include "earth/field.h"
+#include "field/electrode_shape.h"
+#include "field/field.h"
 
 #include "support/elements.h"
 
@@ -14,7 +14,7 @@
 namespace toft::bench {
 namespace {
 
-using namespace earth;
+using namespace field;
 
 LayeredSoil layers(double upper, double lower, double thickness) {
     return {ohm_metres(upper), ohm_metres(lower), metres(thickness)};

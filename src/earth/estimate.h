@@ -2,11 +2,10 @@
 // What a closed formula answers: a resistance to earth, and how far it can be trusted there.
 
 #include "base/ledger.h"
+#include "base/pi.h"
 #include "base/units.h"
 
 namespace toft::earth {
-
-inline constexpr double pi = 3.14159265358979324;
 
 enum class Trust {
     within,   ///< inside the range for which the header states an error

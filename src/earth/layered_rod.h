@@ -5,7 +5,7 @@
 //   rho_a = L/(h/rho1 + (L - h)/rho2)
 //
 // Where the lower soil is worse (rock under loam) it reads low, by up to 26 % at ten times and 36 %
-// at thirty times: `unsafe`, use the field (earth/field.h). Where the lower soil is better it reads
+// at thirty times: `unsafe`, use the field (field/field.h). Where the lower soil is better it reads
 // high: 3 to 11 % for rods that stand at least half in it (`within`), up to 35 % for rods that only
 // just reach it, without bound for rods that do not (`outside`).
 // Page: docs/methods/layered-rod.md.

@@ -1,8 +1,8 @@
 // Rods, rings and half balls in uniform and layered soil, solved as fields of thin wires by the
 // program and by finite elements with gmsh and getdp. They must agree to one per cent.
 
-#include "earth/electrode_shape.h"
-#include "earth/field.h"
+#include "field/electrode_shape.h"
+#include "field/field.h"
 #include "support/elements.h"
 
 #include <gtest/gtest.h>
@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 constexpr double agreement = 0.01;
@@ -122,4 +122,4 @@ TEST(Axial, ALayerLeftOutWouldBeNoticed) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,11 +1,11 @@
 #include "published/earth_methods.h"
 
 #include "earth/buried_mesh.h"
-#include "earth/electrode_shape.h"
-#include "earth/field.h"
 #include "earth/rod.h"
 #include "earth/rod_group.h"
 #include "earth/rod_pair.h"
+#include "field/electrode_shape.h"
+#include "field/field.h"
 #include "support/catalogue.h"
 
 #include <stdexcept>
@@ -26,10 +26,10 @@ Ohms one_rod(const PublishedCase& c) {
 }
 
 /// Rods evenly round a rectangle, the first at a corner.
-std::vector<earth::Wire> round_rectangle(const PublishedCase& c, double length, double width) {
+std::vector<field::Wire> round_rectangle(const PublishedCase& c, double length, double width) {
     const auto count = static_cast<int>(c.number("n"));
     const double rim = 2 * (length + width);
-    std::vector<earth::Wire> wires;
+    std::vector<field::Wire> wires;
     for (int i = 0; i < count; ++i) {
         double way = rim * i / count;
         double x = 0;
@@ -45,7 +45,7 @@ std::vector<earth::Wire> round_rectangle(const PublishedCase& c, double length, 
         } else {
             y = rim - way;
         }
-        wires.push_back(earth::rod_wire({metres(x), metres(y), metres(0)}, metres(c.number("L")),
+        wires.push_back(field::rod_wire({metres(x), metres(y), metres(0)}, metres(c.number("L")),
                                         metres(c.number("d") / 2)));
     }
     return wires;
@@ -67,7 +67,7 @@ Results step_beside_rod(const PublishedCase& c) {
 Results rods_round_rectangle(const PublishedCase& c) {
     const double side = (c.number("n") / 4) * c.number("s", 1);
     const auto wires = round_rectangle(c, c.number("length", side), c.number("width", side));
-    const auto field = earth::solve_field(earth::uniform_soil(ohm_metres(c.number("rho", 100))),
+    const auto field = field::solve_field(field::uniform_soil(ohm_metres(c.number("rho", 100))),
                                           wires, {metres(0.5), 6});
     if (!field) throw std::runtime_error(field.error().front().says);
     const Ohms r = field->joined();

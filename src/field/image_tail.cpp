@@ -1,8 +1,8 @@
-#include "earth/image_tail.h"
+#include "field/image_tail.h"
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 namespace {
 
@@ -100,4 +100,4 @@ const ImageTail::From* ImageTail::from(double reach) const {
     return nullptr;
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -2,7 +2,7 @@
 // The mean of 1/distance between two straight thin bars: the geometry that all fields of wires are
 // made of. Plain numbers in metres.
 
-namespace toft::earth {
+namespace toft::field {
 
 struct Vector {
     double x = 0;
@@ -41,4 +41,4 @@ struct Bar {
 /// places.
 double mean_inverse(const Bar& a, const Bar& b);
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,11 +1,11 @@
-#include "earth/bar.h"
+#include "field/bar.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 Bar bar(const Vector& from, const Vector& to, double radius = 1e-3) {
@@ -93,4 +93,4 @@ RC_GTEST_PROP(Bar, NearAndFarMeetAndBothWaysAreEqual, ()) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,11 +1,11 @@
-#include "earth/ground.h"
+#include "field/ground.h"
 
-#include "earth/estimate.h"
+#include "base/pi.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 namespace {
 
@@ -91,4 +91,4 @@ double Ground::mean_tail(const Bar& a, const Bar& b, const Row& row,
     return (at(ga, gb) + at(-ga, -gb) + at(ga, -gb) + at(-ga, gb)) / 4;
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

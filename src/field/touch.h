@@ -2,9 +2,9 @@
 // Touch and step voltage along a straight line over the surface, from a solved field. Prospective
 // values: volts between places of the ground, without the body, shoes or flooring in between.
 
-#include "earth/field.h"
+#include "field/field.h"
 
-namespace toft::earth {
+namespace toft::field {
 
 inline constexpr double pace_m = 1;  ///< of a step, and the reach of an arm
 
@@ -25,4 +25,4 @@ struct Footing {
 /// One entry for each place of the walk, in order.
 std::vector<Footing> walk_over(const Field& field, const Currents& currents, const Walk& walk);
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,14 +1,14 @@
-#include "earth/field.h"
+#include "field/field.h"
 
 #include "earth/buried_ring.h"
 #include "earth/buried_wire.h"
-#include "earth/estimating.h"
+#include "support/grounds.h"
 
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 /// A rod, a slanting wire and a ring, all apart, in two layers.
@@ -54,16 +54,16 @@ TEST(Field, ErrorFallsWithRefinement) {
 
 TEST(Field, RingAndWireMeetTheirClosedForms) {
     Silent ledger;
-    const auto ring =
-        buried_ring(ledger, {"R", ""},
-                    BuriedRing<Silent>{ohm_metres(100), metres(5), metres(0.008), metres(0.6)});
+    const auto ring = earth::buried_ring(
+        ledger, {"R", ""},
+        earth::BuriedRing<Silent>{ohm_metres(100), metres(5), metres(0.008), metres(0.6)});
     EXPECT_NEAR(
         joined(plain_soil(), ring_wires(spot(0, 0, 0.6), metres(5), metres(0.004), 48), 1, 1) /
             ring.resistance.number(),
         1, 0.01);
-    const auto wire =
-        buried_wire(ledger, {"R", ""},
-                    BuriedWire<Silent>{ohm_metres(100), metres(10), metres(0.004), metres(0.6)});
+    const auto wire = earth::buried_wire(
+        ledger, {"R", ""},
+        earth::BuriedWire<Silent>{ohm_metres(100), metres(10), metres(0.004), metres(0.6)});
     EXPECT_NEAR(joined(plain_soil(), {{spot(0, 0, 0.6), spot(10, 0, 0.6), metres(0.004), 0}}) /
                     wire.resistance.number(),
                 1, 0.01);
@@ -250,4 +250,4 @@ RC_GTEST_PROP(Field, MoreMetalNeverHasMoreResistanceAndFiguresSuperpose, ()) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,9 +1,11 @@
 #pragma once
-// Uniform soil, or two layers with a horizontal boundary.
+// Uniform soil, two layers, or any number of them, with horizontal boundaries.
 
 #include "base/units.h"
 
-namespace toft::earth {
+#include <vector>
+
+namespace toft::field {
 
 /// Two layers; uniform soil is two equal ones of any thickness.
 struct LayeredSoil {
@@ -19,4 +21,20 @@ inline double reflection(const LayeredSoil& soil) {
     return (soil.lower - soil.upper) / (soil.lower + soil.upper);
 }
 
-}  // namespace toft::earth
+/// A layer with an end.
+struct Stratum {
+    OhmMetres resistivity{};
+    Metres thickness{};
+};
+
+/// Layers from the surface down, over ground without end.
+struct Strata {
+    std::vector<Stratum> layers;
+    OhmMetres deepest{};
+};
+
+inline Strata strata(const LayeredSoil& soil) {
+    return {{{soil.upper, soil.thickness}}, soil.lower};
+}
+
+}  // namespace toft::field

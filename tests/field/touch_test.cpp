@@ -1,10 +1,10 @@
-#include "earth/touch.h"
+#include "field/touch.h"
 
-#include "earth/estimating.h"
+#include "support/grounds.h"
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 TEST(Touch, OfARodGrowsAndItsStepFallsWithDistance) {
@@ -43,4 +43,4 @@ TEST(Touch, OfAMeshIsLeastInsideAndDependsOnWhatIsTouched) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

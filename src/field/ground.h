@@ -4,11 +4,11 @@
 // continuous. The series of images is exact; its end is summed as image_tail.h says. For points the
 // error stays below 1e-6 of the value whatever the soil; for bars it is that of bar.h.
 
-#include "earth/bar.h"
-#include "earth/image_tail.h"
-#include "earth/soil.h"
+#include "field/bar.h"
+#include "field/image_tail.h"
+#include "field/soil.h"
 
-namespace toft::earth {
+namespace toft::field {
 
 class Ground {
 public:
@@ -40,4 +40,4 @@ private:
     ImageTail tail_;
 };
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -3,7 +3,7 @@
 
 #include "base/units.h"
 
-namespace toft::earth {
+namespace toft::field {
 
 /// A place in the ground: two distances along the surface and the depth below it.
 struct Spot {
@@ -20,4 +20,4 @@ struct Wire {
     int electrode = 0;  ///< wires of one number are joined; numbers count from 0 without gaps
 };
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,10 +1,10 @@
-#include "earth/electrode_shape.h"
+#include "field/electrode_shape.h"
 
-#include "earth/estimating.h"
+#include "support/grounds.h"
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 double length_of(const std::vector<Wire>& wires) {
@@ -40,4 +40,4 @@ TEST(ElectrodeShape, MeshHasEverySideOnce) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -2,13 +2,13 @@
 // Wires cut into the short bars that a field is solved on.
 
 #include "base/outcome.h"
-#include "earth/bar.h"
-#include "earth/soil.h"
-#include "earth/wire.h"
+#include "field/bar.h"
+#include "field/soil.h"
+#include "field/wire.h"
 
 #include <vector>
 
-namespace toft::earth {
+namespace toft::field {
 
 struct Cutting {
     Metres longest = metres(0.15);  ///< piece
@@ -31,4 +31,4 @@ Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoi
 /// Metres as bare numbers.
 Vector vector_of(const Spot& spot);
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,13 +1,13 @@
-#include "earth/piece.h"
+#include "field/piece.h"
 
-#include "earth/estimate.h"
+#include "base/pi.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 namespace {
 
@@ -122,4 +122,4 @@ Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoi
     return pieces;
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,10 +1,10 @@
-#include "earth/piece.h"
+#include "field/piece.h"
 
-#include "earth/estimating.h"
+#include "support/grounds.h"
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 std::string refused(const std::vector<Wire>& wires, const Cutting& cutting = {}) {
@@ -69,4 +69,4 @@ TEST(Piece, WhatIsNoThinWireInTheGroundIsRefused) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

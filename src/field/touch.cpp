@@ -1,9 +1,9 @@
-#include "earth/touch.h"
+#include "field/touch.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 std::vector<Footing> walk_over(const Field& field, const Currents& currents, const Walk& walk) {
     const Metres east = walk.to.east - walk.from.east;
@@ -29,4 +29,4 @@ std::vector<Footing> walk_over(const Field& field, const Currents& currents, con
     return footings;
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

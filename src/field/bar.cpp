@@ -1,9 +1,9 @@
-#include "earth/bar.h"
+#include "field/bar.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 namespace {
 
@@ -103,4 +103,4 @@ double mean_inverse(const Bar& a, const Bar& b) {
     return far ? far_mean(a, b, d, square + soft) : near_mean(a, b, d, soft);
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

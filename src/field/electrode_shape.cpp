@@ -1,11 +1,11 @@
-#include "earth/electrode_shape.h"
+#include "field/electrode_shape.h"
 
-#include "earth/estimate.h"
+#include "base/pi.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 Wire rod_wire(const Spot& top, Metres length, Metres radius, int electrode) {
     return {top, {top.east, top.north, top.depth + length}, radius, electrode};
@@ -42,4 +42,4 @@ std::vector<Wire> mesh_wires(const MeshShape& shape, Metres radius, int electrod
     return wires;
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,12 +1,12 @@
-#include "earth/ground.h"
+#include "field/ground.h"
 
-#include "earth/estimating.h"
+#include "support/grounds.h"
 
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 Bar point(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
@@ -123,4 +123,4 @@ RC_GTEST_PROP(Ground, IsTheMeanOverTheBarsOfWhatPointsFeel, ()) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

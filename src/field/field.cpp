@@ -1,11 +1,11 @@
-#include "earth/field.h"
+#include "field/field.h"
 
 #include <Eigen/Dense>
 
 #include <algorithm>
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 
 namespace {
 
@@ -138,4 +138,4 @@ Volts Field::potential(const Spot& spot, const Currents& currents) const {
     return volts(sum);
 }
 
-}  // namespace toft::earth
+}  // namespace toft::field

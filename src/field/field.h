@@ -6,15 +6,15 @@
 // both ways), and the images (1e-6). Approximate: wires are lines seen from one radius away,
 // without end faces, and leak evenly along each piece. With pieces as `Cutting` proposes,
 // resistances lie within 1 % of finite elements for rods, rings and stacks of rings
-// (tests/earth/elements_test.cpp). No drying, no frost, no resistance of the metal itself. Page:
+// (tests/elements/axial_test.cpp). No drying, no frost, no resistance of the metal itself. Page:
 // docs/methods/field.md.
 
-#include "earth/ground.h"
-#include "earth/piece.h"
+#include "field/ground.h"
+#include "field/piece.h"
 
 #include <vector>
 
-namespace toft::earth {
+namespace toft::field {
 
 /// Current into each electrode, by its number.
 using Currents = std::vector<Amperes>;
@@ -65,4 +65,4 @@ private:
 Outcome<Field> solve_field(const LayeredSoil& soil, const std::vector<Wire>& wires,
                            const Cutting& cutting = {});
 
-}  // namespace toft::earth
+}  // namespace toft::field

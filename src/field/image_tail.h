@@ -10,7 +10,7 @@
 #include <array>
 #include <vector>
 
-namespace toft::earth {
+namespace toft::field {
 
 class ImageTail {
 public:
@@ -49,4 +49,4 @@ private:
     std::vector<From> tails_;  ///< for N = 1, 2, 3, 4, 6, 8, 12, …
 };
 
-}  // namespace toft::earth
+}  // namespace toft::field

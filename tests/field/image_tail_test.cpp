@@ -1,10 +1,10 @@
-#include "earth/image_tail.h"
+#include "field/image_tail.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 
-namespace toft::earth {
+namespace toft::field {
 namespace {
 
 /// The tail term by term.
@@ -60,4 +60,4 @@ TEST(ImageTail, HasNoneWhereTheBoundaryMirrorsNothing) {
 }
 
 }  // namespace
-}  // namespace toft::earth
+}  // namespace toft::field

@@ -1,11 +1,11 @@
 #pragma once
 // Wires of the usual electrodes, for the field. Radii of the metal in metres.
 
-#include "earth/wire.h"
+#include "field/wire.h"
 
 #include <vector>
 
-namespace toft::earth {
+namespace toft::field {
 
 /// A vertical rod from `top` downwards.
 Wire rod_wire(const Spot& top, Metres length, Metres radius, int electrode = 0);
@@ -26,4 +26,4 @@ struct MeshShape {
 /// The wires of a mesh, one for each side of each mesh.
 std::vector<Wire> mesh_wires(const MeshShape& shape, Metres radius, int electrode = 0);
 
-}  // namespace toft::earth
+}  // namespace toft::field

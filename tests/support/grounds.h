@@ -1,0 +1,38 @@
+#pragma once
+// Soils and electrodes in few words, and the field of wires in them.
+
+#include "field/electrode_shape.h"
+#include "field/field.h"
+
+#include <stdexcept>
+
+namespace toft::field {
+
+inline Spot spot(double east, double north, double depth) {
+    return {metres(east), metres(north), metres(depth)};
+}
+
+inline LayeredSoil layers(double upper, double lower, double thickness) {
+    return {ohm_metres(upper), ohm_metres(lower), metres(thickness)};
+}
+
+inline Wire rod(double east, double north, double length, double diameter, int electrode = 0) {
+    return rod_wire(spot(east, north, 0), metres(length), metres(diameter / 2), electrode);
+}
+
+inline Field field_of(const LayeredSoil& soil, const std::vector<Wire>& wires,
+                      double longest = 0.25, int fewest = 12) {
+    auto field = solve_field(soil, wires, {metres(longest), fewest});
+    if (!field) throw std::runtime_error(field.error().front().says);
+    return *field;
+}
+
+inline double joined(const LayeredSoil& soil, const std::vector<Wire>& wires, double longest = 0.25,
+                     int fewest = 12) {
+    return field_of(soil, wires, longest, fewest).joined().number();
+}
+
+/// Uniform soil of 100 ohm metres.
+inline LayeredSoil plain_soil() { return uniform_soil(ohm_metres(100)); }
+
+}  // namespace toft::field

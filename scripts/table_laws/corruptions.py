@@ -97,6 +97,8 @@ CELLS = (
     ("whole", "earth/rod_lambda.csv", "arrangement=line;rods=7", "delete", "no row"),
     ("order", "earth/wire_star.csv", "arms=3", "c0=-0.5", ""),
     ("range", "earth/wire_star.csv", "arms=4", "c4=0.145", ""),
+    ("whole", "earth/season.csv", "season=frozen crust", "delete", "no row"),
+    ("range", "earth/season.csv", "season=dry crust", "factor=0.4", ""),
     ("interval", "earth/concrete.csv", "state=moist", "low_ohm_m=95", "above"),
     ("device", DEVICE, "standard=BS 88-3;rating_a=45", "rating_a=50", "no curve"),
     ("device", DEVICE, "standard=BS 88-3;rating_a=45", "curve=B", "a fuse"),

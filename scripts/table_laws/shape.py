@@ -113,6 +113,8 @@ TABLES = {
                                     c2=Number(0, 10), c4=Number(-2, 0))),
     "earth/concrete.csv": (1, dict(state=Words(("moist",)), low_ohm_m=Number(10, 1000),
                                    high_ohm_m=Number(10, 1000))),
+    "earth/season.csv": (1, dict(season=Words(("dry crust", "frozen crust")),
+                                 depth_m=Number(0.1, 3), factor=Number(1, 50))),
     "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0.01, 5000), note=TEXT))}
 UNCITED = ("sources.csv", "price/demo.csv")
 ORDER_OF = {"sources.csv": ("key", "title", "edition", "where", "seen", "note")}

@@ -59,6 +59,7 @@ def wanted_rows(tables):
                                       {(a, n) for a in ("line", "square") for n in range(2, 11)})
     wanted["earth/wire_star.csv"] = (("arms",), {(2,), (3,), (4,), (6,), (8,)})
     wanted["earth/concrete.csv"] = (("state",), {("moist",)})
+    wanted["earth/season.csv"] = (("season",), {("dry crust",), ("frozen crust",)})
     wanted["cable/factor_insulation.csv"] = (("length_mm",), {(500,)})
     return wanted
 

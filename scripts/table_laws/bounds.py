@@ -19,6 +19,13 @@ LIMITS = {
     "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25)}
 
+# key: (unit, least, greatest believable value)
+SHOCK = {
+    "feet.contact": ("1/m", 1, 2), "electrode.short": ("A.(ohm.s)^0.5/m^1.5", 7000, 12000),
+    "electrode.short.longest": ("s", 1, 10), "electrode.long": ("A/m2", 10, 100),
+    "electrode.rise": ("K", 20, 80), "soil.conductivity.low": ("W/(m.K)", 0.3, 2),
+    "soil.conductivity.high": ("W/(m.K)", 0.3, 2.5)}
+
 # fact: (unit, least believable low, greatest believable high)
 UNKNOWNS = {
     "ze.tn-c-s": ("ohm", 0.005, 1), "ze.tn-s": ("ohm", 0.005, 2), "ln_loop.tt": ("ohm", 0.005, 2),

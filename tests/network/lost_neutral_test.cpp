@@ -79,6 +79,16 @@ TEST(LostNeutral, ThreeUnevenLinesPullTheStarPointAside) {
     EXPECT_NEAR(solved(three_lines(10000, 8000, 6000, 20)).magnitude.number(), 30, 0.51);
 }
 
+/// Mitolo, Electrical Safety of Low-Voltage Systems, equation 8.1: a line that touches ground lifts
+/// a neutral earthed through R_N to V_ph R_N/(R_E + R_N). It is the same circuit.
+TEST(LostNeutral, ALineDownOnTheGroundLiftsTheNeutralInTheSameWay) {
+    for (double line_to_ground : {10.0, 36.0, 100.0}) {
+        const double watts = 230 * 230 / line_to_ground;
+        EXPECT_NEAR(solved(one_line(watts, 10)).magnitude.number(),
+                    230 * 10 / (line_to_ground + 10), 1e-9);
+    }
+}
+
 TEST(LostNeutral, WithoutLoadOrWithEvenLinesNothingIsLifted) {
     EXPECT_EQ(solved(one_line(0, 50)).magnitude, volts(0));
     EXPECT_NEAR(solved(three_lines(4000, 4000, 4000, 50)).magnitude.number(), 0, 1e-9);

@@ -20,6 +20,13 @@ LIMITS = {
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
     "rod.section": ("m", 0.6, 3), "rod.deepest": ("m", 2.4, 30), "rod.most": ("rods", 1, 10)}
 
+# key: (unit, least, greatest believable value)
+SHOCK = {
+    "feet.contact": ("1/m", 1, 2), "electrode.short": ("A.(ohm.s)^0.5/m^1.5", 7000, 12000),
+    "electrode.short.longest": ("s", 1, 10), "electrode.long": ("A/m2", 10, 100),
+    "electrode.rise": ("K", 20, 80), "soil.conductivity.low": ("W/(m.K)", 0.3, 2),
+    "soil.conductivity.high": ("W/(m.K)", 0.3, 2.5)}
+
 # fact: (unit, least believable low, greatest believable high)
 UNKNOWNS = {
     "ze.tn-c-s": ("ohm", 0.005, 1), "ze.tn-s": ("ohm", 0.005, 2), "ln_loop.tt": ("ohm", 0.005, 2),

@@ -4,6 +4,7 @@
 
 #include "rules/rule.h"
 #include "search/search.h"
+#include "walk/walk.h"
 
 #include <optional>
 #include <string>
@@ -198,6 +199,7 @@ struct Answer {
     std::vector<DroppedAnswer> dropped;
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
+    std::vector<walk::Walk> walks;  ///< how each outbuilding should be earthed, and why
     SearchAnswer search;
     std::vector<SourceAnswer> sources;
     std::vector<std::string> cautions;  ///< that belong to every job

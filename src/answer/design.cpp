@@ -4,6 +4,7 @@
 #include "answer/recorded.h"
 #include "answer/stretches.h"
 #include "answer/unknowns.h"
+#include "answer/why.h"
 #include "base/text.h"
 #include "study/main_bonding.h"
 
@@ -286,6 +287,11 @@ Answer design(const Question& q) {
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
         const auto more = writer.citations();
+        citations.insert(citations.end(), more.begin(), more.end());
+    }
+    answer.walks = walks_of(q.catalogue, q.job);
+    for (const walk::Walk& walk : answer.walks) {
+        const auto more = citations_of(walk);
         citations.insert(citations.end(), more.begin(), more.end());
     }
     add_sources(q.catalogue, citations, answer.sources);

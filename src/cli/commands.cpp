@@ -1,6 +1,8 @@
 #include "cli/commands.h"
 
+#include "answer/describe.h"
 #include "answer/find.h"
+#include "answer/why.h"
 #include "base/nearest.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
@@ -10,6 +12,7 @@
 #include "codec/job.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
+#include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
 #include "tables/embedded.h"
@@ -160,6 +163,16 @@ int explain(const ExplainArguments& arguments) {
             const std::string key = study::scheme_key(*scheme);
             print(arguments.json ? codec::write_working(*working, key)
                                  : working_screen(*working, key));
+            return static_cast<int>(done);
+        });
+}
+
+int why(const WhyArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto walks = answer::walks_of(bench.catalogue, job);
+            print(arguments.json ? codec::write_why(job.title, walks)
+                                 : why_screen(job.title, walks, answer::standing_cautions()));
             return static_cast<int>(done);
         });
 }

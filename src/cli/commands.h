@@ -39,6 +39,11 @@ struct TablesArguments {
     bool json = false;
 };
 
+struct WhyArguments {
+    std::string job;
+    bool json = false;
+};
+
 struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
@@ -54,6 +59,7 @@ int demo();
 int design(const DesignArguments& arguments);
 int tables(const TablesArguments& arguments);
 int explain(const ExplainArguments& arguments);
+int why(const WhyArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);
 int sources();

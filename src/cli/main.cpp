@@ -25,6 +25,7 @@ constexpr const char* about =
     "  toft design --distance 34 --load 5kW --earthing TN-C-S    a first answer\n"
     "  toft tables my-job.json              how far each cable reaches\n"
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
+    "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n\n"
@@ -44,6 +45,7 @@ struct Arguments {
     DesignArguments design;
     TablesArguments tables;
     ExplainArguments explain;
+    WhyArguments why;
     DrawArguments draw;
     bool rules_json = false;
     std::string schema;
@@ -113,6 +115,10 @@ void add_commands(CLI::App& app, Arguments& a) {
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
+    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
+    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
+    why->add_flag("--json", a.why.json, "print the steps as JSON");
+
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
@@ -129,6 +135,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("design")) return design(a.design);
     if (app.got_subcommand("tables")) return toft::cli::tables(a.tables);
     if (app.got_subcommand("explain")) return explain(a.explain);
+    if (app.got_subcommand("why")) return why(a.why);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();

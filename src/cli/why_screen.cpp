@@ -88,9 +88,16 @@ std::string basis_text(const walk::Step& step) {
                    7);
 }
 
+bool bears(const walk::Walk& w, const walk::Step& step) {
+    for (const walk::Way& way : w.ways) {
+        if (step.ruling[way.choice].bearing != Bearing::neutral) return true;
+    }
+    return false;
+}
+
 std::string step_text(const walk::Walk& w, const walk::Step& step, std::size_t number) {
-    const bool open = step.ruling.known == walk::Known::unknown;
-    std::string text = wrapped(fmt::format("\n{:>3} ", number), step.asks, 4);
+    const bool open = step.ruling.known == walk::Known::unknown && bears(w, step);
+    std::string text = "\n" + wrapped(fmt::format("{:>3} ", number), step.asks, 4);
     text += wrapped("    ", step.found + (open ? " (not known: taken at its worse end)" : ""), 6);
     return text + consequences_text(w, step) + basis_text(step);
 }

@@ -41,7 +41,7 @@ const Way* first_at(const Walk& walk, Standing standing) {
     return nullptr;
 }
 
-/// The words of the first step that bears on the choice in that way; empty when none does.
+/// The words of the first step that bears on the choice in that way, a known one if there is one.
 std::string why(const Walk& walk, Choice choice, Bearing bearing) {
     for (const bool open : {false, true}) {
         for (const Step& step : walk.steps) {
@@ -52,24 +52,76 @@ std::string why(const Walk& walk, Choice choice, Bearing bearing) {
     return "";
 }
 
-std::string of_way(const Walk& walk, const Way& way) {
-    const std::string name = choice_word(way.choice);
+const char* subject_of(Choice choice) {
+    switch (choice) {
+        case Choice::supply_earth:
+            return "the supply's earth";
+        case Choice::added_electrode:
+            return "the supply's earth with an added electrode";
+        case Choice::own_electrode:
+            return "an electrode of its own";
+        case Choice::shared_electrode:
+            return "the house's electrode, shared";
+    }
+    return "";
+}
+
+std::string capital(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text;
+}
+
+std::string of_way(const Walk& walk, const Way& way, const std::string& subject) {
     switch (way.standing) {
         case Standing::required:
-            return fmt::format("{}: required: {}.", name, why(walk, way.choice, Bearing::required));
+            return fmt::format("{} is required: {}.", capital(subject),
+                               why(walk, way.choice, Bearing::required));
         case Standing::open:
-            return fmt::format("{}: open, nothing speaks against it.", name);
+            return fmt::format("Nothing speaks against {}.", subject);
         case Standing::judgement:
-            return fmt::format("{}: a matter of judgement: {}.", name,
+            return fmt::format("{} is a matter of judgement: {}.", capital(subject),
                                why(walk, way.choice, Bearing::speaks_against));
         case Standing::not_known:
-            return fmt::format("{}: not known: {}.", name,
+            return fmt::format("Whether {} can serve is not known: {}.", subject,
                                why(walk, way.choice, Bearing::ruled_out));
         case Standing::ruled_out:
-            return fmt::format("{}: ruled out: {}.", name,
+            return fmt::format("{} is ruled out: {}.", capital(subject),
                                why(walk, way.choice, Bearing::ruled_out));
     }
     return "";
+}
+
+/// All ways in sentences; the supply's earth with and without an added electrode in one where they
+/// stand alike.
+std::string of_ways(const Walk& walk) {
+    std::string text;
+    for (std::size_t i = 0; i < walk.ways.size(); ++i) {
+        const Way& way = walk.ways[i];
+        std::string subject = subject_of(way.choice);
+        if (way.choice == Choice::supply_earth && i + 1 < walk.ways.size() &&
+            of_way(walk, way, "") == of_way(walk, walk.ways[i + 1], "")) {
+            subject += ", with an added electrode or without,";
+            ++i;
+        }
+        text += " " + of_way(walk, way, subject);
+    }
+    return text;
+}
+
+/// What is open and bears on some way, in one sentence.
+std::string of_unknowns(const Walk& walk) {
+    std::string text;
+    for (const Step& step : walk.steps) {
+        bool bears = false;
+        for (const Way& way : walk.ways) {
+            bears = bears || step.ruling[way.choice].bearing != Bearing::neutral;
+        }
+        if (!bears || step.ruling.known != Known::unknown || step.would_change.empty()) continue;
+        text += (text.empty() ? " To be found out: " : "; ") + step.would_change.front();
+    }
+    return text.empty() ? "" : text + ".";
 }
 
 int left(const Walk& walk) {
@@ -80,7 +132,7 @@ int left(const Walk& walk) {
 
 std::string head_of(const Walk& walk) {
     if (const Way* required = first_at(walk, Standing::required)) {
-        return fmt::format("The {} is required here.", choice_word(required->choice));
+        return fmt::format("Only {} will do here.", subject_of(required->choice));
     }
     if (left(walk) == 0) {
         return first_at(walk, Standing::not_known)
@@ -99,9 +151,7 @@ std::string head_of(const Walk& walk) {
 }  // namespace
 
 std::string conclusion_of(const Walk& walk) {
-    std::string text = head_of(walk);
-    for (const Way& way : walk.ways) text += " " + of_way(walk, way);
-    return text;
+    return head_of(walk) + of_ways(walk) + of_unknowns(walk);
 }
 
 }  // namespace toft::walk

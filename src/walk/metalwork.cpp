@@ -124,7 +124,7 @@ std::vector<std::string> metal_part_changes(const Facts& f, std::size_t part) {
             "an insulating section of {} mm or more in the {} where it enters",
             significant(f.catalogue->limits.insert_length.value.number() * 1000, 3), name));
     }
-    if (p.extraneous && !tests_clear(f, *m)) {
+    if (p.extraneous && !p.bridges && !tests_clear(f, *m)) {
         changes.push_back(fmt::format("a test of the {} against the earthing terminal above {}",
                                       name, ohms_words(f.catalogue->limits.extraneous.value)));
     }
@@ -178,8 +178,9 @@ std::string brings_in_found(const Facts& f) {
 }
 
 std::vector<std::string> brings_in_changes(const Facts& f, const Ruling&) {
-    if (f.extraneous) return {};
-    return {"a metal pipe or steel brought in later"};
+    if (!f.extraneous) return {"a metal pipe or steel brought in later"};
+    return {fmt::format("a test above {} of every part that counts",
+                        ohms_words(f.catalogue->limits.extraneous.value))};
 }
 
 Ruling metal_building(const Facts& f) {

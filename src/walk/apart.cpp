@@ -53,7 +53,8 @@ Ohms largest_electrode(const Facts& f) {
 namespace {
 
 constexpr const char* too_high =
-    "foreseen higher than the RCDs allow: the metal would stay live at more than the touch voltage";
+    "it is, or is foreseen, higher than the RCDs allow: the metal would stay live at more than the "
+    "touch voltage";
 constexpr const char* may_drift = "it may not stay low through a dry summer";
 
 bool is_rock(const Facts& f) { return f.job->ground.soil == "rock"; }
@@ -80,11 +81,11 @@ Ruling ground(const Facts& f) {
               "no rod can be counted on in rock: a wire in a trench or the steel of a foundation "
               "must be tried first");
     } else if (!tested) {
-        r.own(
-            Bearing::speaks_against,
-            r.known == Known::unknown
-                ? "nobody said what the ground is: drive a rod and test it before it is promised"
-                : "foreseen from the soil and not tested: drive and test it before it is promised");
+        r.own(Bearing::speaks_against,
+              r.known == Known::unknown
+                  ? "nobody said what the ground is: drive a rod and test it before it is promised"
+                  : "it is foreseen from the soil and not tested: drive and test it before it is "
+                    "promised");
     } else if (ra > f.catalogue->limits.electrode_stable.value.number()) {
         r.own(Bearing::speaks_against, may_drift);
     } else {

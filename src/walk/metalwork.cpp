@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <cstdlib>
+
 namespace toft::walk {
 
 using site::Answer;
@@ -12,9 +14,16 @@ using site::ComesFrom;
 
 namespace {
 
-/// What the survey says of a part; null for one that stands for what nobody looked at.
+/// What the survey says of a part; null for one that stands for what nobody looked at, and for the
+/// building's own frame.
 const site::Metalwork* surveyed(const Facts& f, std::size_t part) {
-    return part < f.building->metalwork.size() ? &f.building->metalwork[part] : nullptr;
+    const std::string& pointer = (*f.parts)[part].pointer;
+    constexpr const char* list = "/metalwork/";
+    const std::size_t found = pointer.rfind(list);
+    if (found == std::string::npos) return nullptr;
+    const char* number = pointer.c_str() + found + std::char_traits<char>::length(list);
+    const auto index = static_cast<std::size_t>(std::strtoul(number, nullptr, 10));
+    return index < f.building->metalwork.size() ? &f.building->metalwork[index] : nullptr;
 }
 
 bool is_frame(const Facts& f, std::size_t part) {
@@ -61,12 +70,13 @@ Ruling metal_part(const Facts& f, std::size_t part) {
     r.supply(Bearing::neutral, bond);
     r.shared(Bearing::neutral, bond);
     if (p.bridges) {
-        r.own(Bearing::ruled_out,
-              r.known == Known::unknown
-                  ? "may run on to the house's earth and join the two: look, or fit an insulating "
-                    "section where it enters"
-                  : "joins the house's earth to the building's: fit an insulating section where it "
-                    "enters");
+        r.own(Bearing::ruled_out, r.known == Known::unknown
+                                      ? "metal may run on to the house's earth and join the two: "
+                                        "look, or fit an insulating "
+                                        "section where it enters"
+                                      : "metal joins the house's earth to the building's: fit an "
+                                        "insulating section where it "
+                                        "enters");
     } else {
         r.own(Bearing::neutral, p.extraneous
                                     ? "to be bonded there to the building's own electrode, "

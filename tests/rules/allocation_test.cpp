@@ -1,8 +1,8 @@
 // The rules are asked again and again in the search: not one of them, nor any step of the walk that
 // stands behind them, may touch the heap.
 
+#include "rules/counted_new.h"
 #include "support/catalogue.h"
-#include "support/count_allocations.h"
 #include "support/jobs.h"
 #include "support/judging.h"
 #include "support/random_jobs.h"
@@ -15,8 +15,6 @@
 
 namespace toft::rules {
 namespace {
-
-using support::allocations;
 
 TEST(Allocation, IsCounted) {
     const long before = allocations;

@@ -1,18 +1,48 @@
-// The search works out millions of schemes silently: not one of them may touch the heap.
+// The search works out millions of schemes silently: not one of them may touch the heap. This file
+// replaces the program's operator new by one that counts.
 
 #include "study/figures.h"
 #include "support/catalogue.h"
-#include "support/count_allocations.h"
 #include "support/draws.h"
 #include "support/jobs.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace toft::study {
+#include <atomic>
+#include <cstdlib>
+#include <new>
+
 namespace {
 
-using support::allocations;
+std::atomic<long> allocations{0};
+
+void* counted(std::size_t size) {
+    ++allocations;
+    if (void* p = std::malloc(size ? size : 1)) return p;
+    throw std::bad_alloc();
+}
+
+}  // namespace
+
+void* operator new(std::size_t size) { return counted(size); }
+void* operator new[](std::size_t size) { return counted(size); }
+void* operator new(std::size_t size, const std::nothrow_t&) noexcept {
+    ++allocations;
+    return std::malloc(size ? size : 1);
+}
+void* operator new[](std::size_t size, const std::nothrow_t& none) noexcept {
+    return operator new(size, none);
+}
+void operator delete(void* p, const std::nothrow_t&) noexcept { std::free(p); }
+void operator delete[](void* p, const std::nothrow_t&) noexcept { std::free(p); }
+void operator delete(void* p) noexcept { std::free(p); }
+void operator delete[](void* p) noexcept { std::free(p); }
+void operator delete(void* p, std::size_t) noexcept { std::free(p); }
+void operator delete[](void* p, std::size_t) noexcept { std::free(p); }
+
+namespace toft::study {
+namespace {
 
 TEST(Allocation, IsCounted) {
     const long before = allocations;

@@ -1,27 +1,28 @@
-#pragma once
-// Replaces the program's operator new by one that counts. To be included by one file of a test
-// program.
+#include "rules/counted_new.h"
 
-#include <atomic>
 #include <cstdlib>
 #include <new>
 
-namespace toft::support {
+namespace toft::rules {
 
-inline std::atomic<long> allocations{0};
+std::atomic<long> allocations{0};
 
-inline void* counted(std::size_t size) {
-    ++allocations;
+}  // namespace toft::rules
+
+namespace {
+
+void* counted(std::size_t size) {
+    ++toft::rules::allocations;
     if (void* p = std::malloc(size ? size : 1)) return p;
     throw std::bad_alloc();
 }
 
-}  // namespace toft::support
+}  // namespace
 
-void* operator new(std::size_t size) { return toft::support::counted(size); }
-void* operator new[](std::size_t size) { return toft::support::counted(size); }
+void* operator new(std::size_t size) { return counted(size); }
+void* operator new[](std::size_t size) { return counted(size); }
 void* operator new(std::size_t size, const std::nothrow_t&) noexcept {
-    ++toft::support::allocations;
+    ++toft::rules::allocations;
     return std::malloc(size ? size : 1);
 }
 void* operator new[](std::size_t size, const std::nothrow_t& none) noexcept {

@@ -16,7 +16,7 @@ namespace {
 constexpr double golden = 0.6180339887498949;  ///< root of x^2 + x = 1
 constexpr double either_side = 0.1;            ///< of D, about the golden place
 constexpr double flat_to = 0.1;
-constexpr double sloping_to = 0.3;
+constexpr double sloping_to = 0.2;
 constexpr double regular_to = 0.1;  ///< misfit
 constexpr double stoutest = 0.1;    ///< of D, the half ball guessed where nothing tells it
 constexpr double astray = 0.05;     ///< of D, how far the electric middle may be off
@@ -45,6 +45,15 @@ double change_about_middle(const FallTest& test, double radius) {
     const double d = test.current_spike.number();
     return radius *
            (lack(test, (golden - either_side) * d) - lack(test, (golden + either_side) * d));
+}
+
+/// The nearest current spike, from where it stands outwards, for a flat curve; to 5 %.
+Metres far_enough(FallTest test, double radius) {
+    constexpr double margin = 0.95;
+    for (int i = 0; i < 200 && change_about_middle(test, radius) > margin * flat_to; ++i) {
+        test.current_spike = 1.05 * test.current_spike;
+    }
+    return test.current_spike;
 }
 
 std::optional<Ohms> at_golden_place(const FallTest& test) {
@@ -134,7 +143,7 @@ FallResult from_curve(const FallTest& test, const Curve& curve) {
     result.misfit = curve.misfit;
     result.at_618 = at_golden_place(test);
     result.change = change_about_middle(test, curve.c / curve.r);
-    result.far_enough = test.current_spike * std::max(1.0, result.change / flat_to);
+    result.far_enough = far_enough(test, curve.c / curve.r);
     result.plateau = result.change <= flat_to      ? Plateau::flat
                      : result.change <= sloping_to ? Plateau::sloping
                                                    : Plateau::none;

@@ -71,7 +71,8 @@ std::optional<Ohms> at_golden_place(const FallTest& test) {
     return std::nullopt;
 }
 
-/// R and c by least squares of shares, with the standard error of R as a share.
+/// R and c by least squares of shares, with half the width of R's range as a share: by the known
+/// noise of the meter or by the scatter of the readings, whichever is wider.
 struct Curve {
     double r = 0;
     double c = 0;
@@ -90,14 +91,16 @@ Curve fitted(const FallTest& test) {
     const Eigen::VectorXd ones = Eigen::VectorXd::Ones(n);
     const Eigen::Vector2d found = rows.colPivHouseholderQr().solve(ones);
     const double squares = (rows * found - ones).squaredNorm();
-    const double scatter =
-        std::max(test.reading_error, std::sqrt(squares / static_cast<double>(n - 2)));
+    const int free = static_cast<int>(n) - 2;
+    const double known = test.reading_error * std::sqrt(f_limit_of_known_noise(1, risk));
+    const double scattered = std::sqrt(squares / free * f_limit(1, free, risk));
     const Eigen::Matrix2d spread = (rows.transpose() * rows).inverse();
     Curve curve;
     curve.r = found(0);
     curve.c = found(1);
     curve.misfit = std::sqrt(squares / static_cast<double>(n));
-    curve.error = scatter * std::sqrt(std::max(0.0, spread(0, 0))) / std::fabs(curve.r);
+    curve.error =
+        std::max(known, scattered) * std::sqrt(std::max(0.0, spread(0, 0))) / std::fabs(curve.r);
     return curve;
 }
 
@@ -138,7 +141,6 @@ FallResult unfitted(const FallTest& test, Plateau plateau) {
 
 FallResult from_curve(const FallTest& test, const Curve& curve) {
     FallResult result;
-    const int free = static_cast<int>(test.readings.size()) - 2;
     result.resistance = ohms(curve.r);
     result.misfit = curve.misfit;
     result.at_618 = at_golden_place(test);
@@ -148,8 +150,7 @@ FallResult from_curve(const FallTest& test, const Curve& curve) {
                      : result.change <= sloping_to ? Plateau::sloping
                                                    : Plateau::none;
     const double apart = result.at_618 ? std::fabs(*result.at_618 / result.resistance - 1) : 0;
-    const double random = curve.error * std::sqrt(f_limit(1, free, risk));
-    bracket(result, 2 * test.reading_error + std::hypot(random, apart) + result.change / 2);
+    bracket(result, 2 * test.reading_error + std::hypot(curve.error, apart) + result.change / 2);
     return result;
 }
 

@@ -128,6 +128,33 @@ TEST(SoilFit, RefusesWhatIsNoReading) {
     EXPECT_EQ(codes({{wenner(1), ohms(1)}}), 0u);
 }
 
+TEST(SoilFit, AnyReadingsGiveAFitThatCanBeUsed) {
+    unsigned bits = 7;
+    const auto draw = [&](double low, double high) {  // evenly in its logarithm
+        bits = bits * 1664525u + 1013904223u;
+        return low * std::pow(high / low, static_cast<double>(bits >> 8) / 16777216.0);
+    };
+    for (int set = 0; set < 16; ++set) {
+        std::vector<SpacingReading> readings;
+        const int count = 1 + set / 2;
+        for (int i = 0; i < count; ++i)
+            readings.push_back({wenner(draw(0.1, 100)), ohms(draw(0.01, 1e4))});
+        const SoilFit fit = fit_of(readings);
+        EXPECT_TRUE(std::isfinite(fit.misfit));
+        EXPECT_EQ(fit.residuals.size(), readings.size());
+        EXPECT_EQ(fit.resistivities.size(), fit.best.layers.size() + 1);
+        EXPECT_EQ(fit.thicknesses.size(), fit.best.layers.size());
+        for (const auto& range : fit.resistivities) EXPECT_LE(range.low, range.high);
+        for (const auto& range : fit.thicknesses) EXPECT_LE(range.low, range.high);
+        EXPECT_GE(fit.plausible.size(), 3u);
+        EXPECT_LE(fit.plausible.size(), 16u);
+        for (const field::Strata& soil : fit.plausible) {
+            for (double figure : log_soil(soil)) EXPECT_TRUE(std::isfinite(figure));
+        }
+        EXPECT_GT(fit.says.size(), 40u);
+    }
+}
+
 TEST(SoilFit, ArraysMixInOneFit) {
     std::vector<Spread> spreads = wenners({0.5, 1, 2});
     for (double half : {4.0, 8.0, 16.0}) spreads.push_back(schlumberger(half, 1));

@@ -134,9 +134,9 @@ TEST(SoilFit, AnyReadingsGiveAFitThatCanBeUsed) {
         bits = bits * 1664525u + 1013904223u;
         return low * std::pow(high / low, static_cast<double>(bits >> 8) / 16777216.0);
     };
-    for (int set = 0; set < 16; ++set) {
+    for (int set = 0; set < 9; ++set) {
         std::vector<SpacingReading> readings;
-        const int count = 1 + set / 2;
+        const int count = 1 + set;
         for (int i = 0; i < count; ++i)
             readings.push_back({wenner(draw(0.1, 100)), ohms(draw(0.01, 1e4))});
         const SoilFit fit = fit_of(readings);
@@ -240,7 +240,7 @@ TEST(SoilFitLaws, AnotherTruthfulReadingNeverWidensARange) {
 TEST(SoilFit, RangesHoldTheTruthAboutAsOftenAsTheyPromise) {
     int held = 0;
     int asked = 0;
-    for (unsigned number = 1; number <= 20; ++number) {
+    for (unsigned number = 1; number <= 10; ++number) {
         const auto readings = disturbed(read_over(two(150, 1.5, 40), {0.5, 1, 2, 3, 5, 8}), number);
         const SoilFit fit = fit_of(readings);
         if (fit.verdict != Verdict::two_layers) continue;
@@ -248,8 +248,8 @@ TEST(SoilFit, RangesHoldTheTruthAboutAsOftenAsTheyPromise) {
         held += holds(fit.resistivities[0], 150) && holds(fit.resistivities[1], 40) &&
                 holds(fit.thicknesses[0], 1.5);
     }
-    EXPECT_GE(asked, 19);
-    EXPECT_GE(held, asked * 80 / 100);  // all three at once, each of 95 %
+    EXPECT_GE(asked, 9);
+    EXPECT_GE(10 * held, 8 * asked);  // all three at once, each of 95 %
 }
 
 }  // namespace

@@ -12,6 +12,7 @@
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
 #include "published/shock_methods.h"
+#include "published/soil_methods.h"
 #include "study/figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
@@ -281,6 +282,9 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"largest electrode", largest_electrode},
         {"extraneous part", extraneous_part},
         {"earth rods", earth_rods},
+        {"four-pin reading", four_pin_reading},
+        {"soil fit", soil_fit},
+        {"fall of potential", fall_of_potential},
         {"step beside a rod", step_beside_rod},
         {"rods round a rectangle", rods_round_rectangle},
         {"mesh", mesh},

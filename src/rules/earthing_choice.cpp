@@ -3,7 +3,10 @@
 #include "rules/judge.h"
 #include "walk/step.h"
 
+#include <array>
 #include <string_view>
+#include <tuple>
+#include <type_traits>
 
 namespace toft::rules {
 
@@ -43,8 +46,24 @@ Verdict verdict_of(walk::Bearing bearing) {
     return Verdict::meets;
 }
 
-/// What this rule's steps of the walk object: the heaviest, known facts before unknown ones, then
-/// the earlier.
+using Decide = walk::Ruling (*)(const walk::Facts&);
+
+/// The steps of the walk by which this rule judges, in their order; null after the last.
+struct Steps {
+    std::array<Decide, std::tuple_size_v<std::decay_t<decltype(walk::questions())>> + 1> decide{};
+};
+
+Steps steps_of_this_rule() {
+    Steps steps;
+    std::size_t count = 0;
+    for (const walk::Question& question : walk::questions()) {
+        if (std::string_view(question.rule) != earthing_choice_rule.name) continue;
+        steps.decide[count++] = question.decide;
+    }
+    return steps;
+}
+
+/// What these steps object: the heaviest, known facts before unknown ones, then the earlier.
 struct Objection {
     Verdict verdict = Verdict::meets;
     bool known = false;
@@ -52,10 +71,10 @@ struct Objection {
 };
 
 Objection objection_to(walk::Choice choice, const walk::Facts& facts) {
+    static const Steps steps = steps_of_this_rule();
     Objection heaviest;
-    for (const walk::Question& question : walk::questions()) {
-        if (std::string_view(question.rule) != earthing_choice_rule.name) continue;
-        const walk::Ruling ruling = question.decide(facts);
+    for (const Decide* decide = steps.decide.data(); *decide; ++decide) {
+        const walk::Ruling ruling = (*decide)(facts);
         const Verdict verdict = verdict_of(ruling[choice].bearing);
         const bool known = ruling.known != walk::Known::unknown;
         if (verdict == Verdict::meets || verdict < heaviest.verdict) continue;

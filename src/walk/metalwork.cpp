@@ -249,17 +249,59 @@ Ruling bonds(const Facts& f) {
 
 namespace {
 
+/// The smallest copper conductor of the tables that is as large as the bond asked for.
+const tables::Conductor* copper_asked(const Facts& f) {
+    for (const tables::Conductor& c : f.catalogue->conductors) {
+        if (c.metal == tables::Metal::copper && c.section >= f.bond_asked) return &c;
+    }
+    return nullptr;
+}
+
 /// The smallest two-core armoured copper cable whose armour alone is as good as that much copper.
 std::string armour_that_bonds(const Facts& f) {
-    const tables::Conductor* copper = tables::find_conductor(*f.catalogue, f.bond_asked);
-    if (!copper) return "no armour of the tables";
+    const tables::Conductor* copper = copper_asked(f);
+    if (!copper) return "no armour of the tables does";
     for (const tables::Cable& cable : f.catalogue->cables) {
         if (cable.family != tables::Family::armoured_xlpe_copper || cable.cores != 2) continue;
         if (cable.armour_r20.value > copper->r20.value) continue;
         return fmt::format("armour alone from 2-core {} mm²",
                            significant(cable.section.number(), 4));
     }
-    return "no armour of two-core cable";
+    return "no armour of two-core cable does";
+}
+
+/// Whether one conductor of that cable is as good as the copper asked for: a core or the armour.
+bool cable_bonds(const Facts& f, const tables::Cable& cable) {
+    const tables::Make& make = tables::make_of(*f.catalogue, cable);
+    if (make.metal == tables::Metal::copper && cable.cpc >= f.bond_asked) return true;
+    const tables::Conductor* copper = copper_asked(f);
+    return make.armoured && copper && cable.armour_r20.value <= copper->r20.value;
+}
+
+const tables::Cable* named_cable(const Facts& f, const site::Leg& leg) {
+    for (const tables::Cable& cable : f.catalogue->cables) {
+        if (leg.family == tables::family_word(cable.family) && leg.cores == cable.cores &&
+            leg.live == cable.section) {
+            return &cable;
+        }
+    }
+    return nullptr;
+}
+
+/// Of the cables that the survey names, those that carry no such bond, in words.
+std::string named_that_do_not_bond(const Facts& f) {
+    std::string legs;
+    for (const site::Run& run : f.job->runs) {
+        if (run.to != f.building->id) continue;
+        for (std::size_t i = 0; i < run.legs.size(); ++i) {
+            const tables::Cable* cable = named_cable(f, run.legs[i]);
+            if (!cable || cable_bonds(f, *cable)) continue;
+            legs += fmt::format("{}leg {}", legs.empty() ? "" : ", ", i + 1);
+        }
+    }
+    return legs.empty()
+               ? ""
+               : "; the cable named does not: a separate conductor beside it (" + legs + ")";
 }
 
 }  // namespace
@@ -270,8 +312,8 @@ std::string bonds_found(const Facts& f) {
         f.system == site::Earthing::tn_c_s
             ? "operator's neutral: " + fact_words(f.job->intake.supply_neutral, "mm²")
             : "house's earthing conductor: " + fact_words(f.job->intake.earthing_conductor, "mm²"));
-    return fmt::format("{}; a core or separate conductor of that size carries it, {}", asked,
-                       armour_that_bonds(f));
+    return fmt::format("{}; a core or separate conductor of that size carries it, {}{}", asked,
+                       armour_that_bonds(f), named_that_do_not_bond(f));
 }
 
 std::vector<std::string> bonds_changes(const Facts& f, const Ruling& r) {

@@ -14,7 +14,7 @@ std::string fact_words(const site::Fact<Q>& fact, const std::string& unit) {
     if (!fact.known) return "not stated";
     const std::string low = significant(number_of(fact.low), 4);
     const std::string high = significant(number_of(fact.high), 4);
-    return (fact.single() ? low : low + " to " + high) + " " + unit + ", " +
+    return (fact.single() ? low : low + " to " + high) + (unit.empty() ? "" : " ") + unit + ", " +
            site::standing_word(fact.standing);
 }
 

@@ -113,5 +113,17 @@ TEST(MetalSteps, TheBondIsThatOfTheSupplyAndThinArmourDoesNotCarryIt) {
     EXPECT_TRUE(holds(find_step(separate, "bonds")->found, "asks for 8 mm² copper"));
 }
 
+TEST(MetalSteps, ACableThatIsNamedIsToldWhenItCarriesNoBond) {
+    site::Job job = with_pipe();
+    support::name_cable(job.runs[0].legs[0], support::cable(2, 10));
+    job.runs[0].legs[0].live = square_millimetres(10);
+    EXPECT_TRUE(holds(find_step(walked(job), "bonds")->found, "(leg 1)"));
+    support::name_cable(job.runs[0].legs[0], support::cable(3, 10));
+    EXPECT_FALSE(holds(find_step(walked(job), "bonds")->found, "(leg 1)"));
+    support::name_cable(job.runs[0].legs[0], support::cable(2, 95));
+    job.runs[0].legs[0].live = square_millimetres(95);
+    EXPECT_FALSE(holds(find_step(walked(job), "bonds")->found, "(leg 1)"));
+}
+
 }  // namespace
 }  // namespace toft::walk

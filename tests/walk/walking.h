@@ -54,11 +54,6 @@ inline site::Job with_pipe(site::ComesFrom from = site::ComesFrom::ground,
     return job;
 }
 
-/// The facts of a job; both must outlive them.
-inline Facts facts_of_setting(const study::Setting<Silent>& setting) {
-    return all_facts_of(setting);
-}
-
 inline bool holds(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
 }

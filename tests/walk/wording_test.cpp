@@ -11,6 +11,7 @@ TEST(Wording, AFactSaysItsFigureAndHowItIsKnown) {
     EXPECT_EQ(fact_words(support::measured(ohms(0.21)), "Ω"), "0.21 Ω, measured");
     EXPECT_EQ(fact_words(support::between(metres(3), metres(8)), "m"), "3 to 8 m, assumed");
     EXPECT_EQ(fact_words(site::Fact<Ohms>{}, "Ω"), "not stated");
+    EXPECT_EQ(fact_words(support::measured(3.0), ""), "3, measured");
 }
 
 TEST(Wording, WhatNobodySaidIsSaidToBeSo) {

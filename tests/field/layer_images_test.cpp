@@ -71,7 +71,7 @@ RC_GTEST_PROP(LayerImages, KeepTheirErrorInAnySoil, ()) {
     for (int i = 0; i < count; ++i) layers.push_back({number(100, 10000), number(1, 50)});
     const Strata soil = stack(layers, number(100, 10000));
     const ImageFit fit = fit_images(soil);
-    RC_ASSERT(fit.error < 3e-7 * 100);
+    RC_ASSERT(fit.error < 3e-5);  // layers up to 1000 times apart
     RC_ASSERT(worst_miss(soil, fit) < fit.error);
 }
 

@@ -3,6 +3,7 @@
 #include "drawing/hatch.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
+#include "drawing/placement.h"
 #include "parts/words.h"
 #include "terrain/figures.h"
 #include "terrain/ink.h"
@@ -17,9 +18,8 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr double house_m = 5;     // drawn: the house's part beside its earth
-constexpr double building_m = 3;  // drawn: the outbuilding, whose size is not surveyed
-constexpr double lane = 30;       // between lanes
+constexpr double most_per_metre = 40;
+constexpr double lane = 30;  // between lanes
 constexpr double wall = 5;
 
 /// Where things of the plan stand on the sheet.
@@ -55,35 +55,42 @@ double lanes_high(const answer::SeparationAnswer& s, bool phone) {
     return 2 * lane_at(count - 1, count) + 20;
 }
 
-/// Metres left of the house's earth and right of the electrode that the plan shows.
-struct Extent {
-    double left = 0;
-    double right = 0;
+/// Drawn sizes of house and outbuilding, user units: neither is surveyed.
+struct Sizes {
+    double house = 96;
+    double building = 76;
 };
 
-Extent extent_of(const PlanOf& of) {
+Sizes sizes_for(const Space& space) { return space.phone ? Sizes{56, 40} : Sizes{}; }
+
+/// Metres right of the outbuilding that the plan shows: an arm's reach, and the distance needed
+/// when that is not much more than there is.
+double beyond(const PlanOf& of) {
     const double between = distance_of(of.separation);
     const double needed = length_known(of.separation.needed_m) ? of.separation.needed_m : 0;
-    const double beyond = std::max(building_m + of.reach_m, needed - between);
-    return {house_m + 0.5, std::min(beyond, std::max(2 * between, building_m + of.reach_m)) + 0.7};
+    const double reach = of.reach_m > 0 ? of.reach_m : 0;
+    return std::max(reach, std::min(needed - between, std::max(between, reach)));
 }
 
-Plan plan_for(const PlanOf& of, const Space& room) {
-    const Extent extent = extent_of(of);
+Plan plan_for(const PlanOf& of, const Space& space) {
+    constexpr double edge = 12;
+    const Sizes sizes = sizes_for(space);
     const double between = distance_of(of.separation);
-    Plan plan{of, {}, 1, 0, 0, 0, {}, {}, room.letters()};
-    plan.per_metre = room.width() / (extent.left + between + extent.right);
-    const double lanes = lanes_high(of.separation, room.phone);
+    const double metres = std::max(between + beyond(of), 0.1);
+    const double room = space.width() - sizes.house - sizes.building - 2 * edge;
+    Plan plan{of, {}, std::min(room / metres, most_per_metre), 0, 0, 0, {}, {}, space.letters()};
+    const double lanes = lanes_high(of.separation, space.phone);
     const double high = std::max(
-        {lanes + 90, room.phone ? 260.0 : 340.0, 2 * plan.across(of.reach_m) + lanes + 40});
-    plan.frame = {room.left, room.top + 4, room.right, room.top + 4 + std::min(high, 640.0)};
-    plan.house_x = room.left + plan.across(extent.left);
+        {lanes + 90, space.phone ? 260.0 : 340.0, 2 * plan.across(of.reach_m) + lanes + 40});
+    plan.frame = {space.left, space.top + 4, space.right, space.top + 4 + std::min(high, 700.0)};
+    const double spare = room - plan.across(metres);
+    plan.house_x = space.left + edge + spare / 2 + sizes.house;
     plan.far_x = plan.house_x + plan.across(between);
     plan.middle = plan.frame.centre().y;
     const double half = lanes / 2 + 10;
-    plan.house = {plan.house_x - plan.across(house_m), plan.middle - half - 10, plan.house_x,
+    plan.house = {plan.house_x - sizes.house, plan.middle - half - 10, plan.house_x,
                   plan.middle + half + 10};
-    plan.building = {plan.far_x, plan.middle - half, plan.far_x + plan.across(building_m),
+    plan.building = {plan.far_x, plan.middle - half, plan.far_x + sizes.building,
                      plan.middle + half};
     return plan;
 }
@@ -209,16 +216,6 @@ void bridges(const Plan& plan, std::size_t count, Items& items) {
     }
 }
 
-/// A name over its box, inside the frame.
-void name(const Box& frame, const Box& box, const std::string& words, Items& items) {
-    constexpr double size = 12;
-    TextStyle style{.size = size, .weight = Weight::bold, .anchor = Anchor::middle};
-    const std::string line = parts::shortened(words, 0.42 * frame.width(), size, style.weight);
-    const double half = text_width(line, size, style.weight) / 2 + 2;
-    const double x = std::clamp(box.centre().x, frame.left + half, frame.right - half);
-    items.emplace_back(haloed(text({x, box.top - 7}, line, style), palette::wash));
-}
-
 /// From electrode to electrode, its length over it.
 void distance_line(const Plan& plan, Items& items) {
     const answer::SeparationAnswer& s = plan.of.separation;
@@ -238,18 +235,53 @@ void distance_line(const Plan& plan, Items& items) {
     items.emplace_back(haloed(text({x, plan.middle - 8}, words, style), palette::wash));
 }
 
-/// A word on a circle where it leaves the lanes: at its top, or where it meets the frame's top.
-void circle_word(const Plan& plan, double metres, const std::string& words, double rise,
-                 Items& items) {
+void keep_words(const Items& items, std::vector<Box>& taken) {
+    for (const Item& item : items) {
+        if (std::holds_alternative<Text>(item.shape)) taken.push_back(box_of(item));
+        if (const auto* group = std::get_if<Group>(&item.shape)) keep_words(group->items, taken);
+    }
+}
+
+/// Words of which the wishes' first free place is taken; none where there is no room.
+void place_words(const Plan& plan, const std::string& words, const TextStyle& style,
+                 const std::vector<Point>& middles, Items& items) {
+    std::vector<Box> taken;
+    keep_words(items, taken);
+    const double wide = text_width(words, style.size, style.weight) + 4;
+    const double high = style.size + 4;
+    Wish wish;
+    for (const Point p : middles) {
+        const double x = std::clamp(p.x, plan.frame.left + wide / 2, plan.frame.right - wide / 2);
+        wish.preferred.push_back(box_at({x - wide / 2, p.y - high / 2}, wide, high));
+    }
+    if (wish.preferred.empty()) return;
+    const Place place = placed({wish}, Room{plan.frame, taken, 0}).front();
+    if (!place.free) return;
+    const Point at{place.box.left + 2, place.box.bottom - 4};
+    items.emplace_back(haloed(text(at, words, style), palette::wash));
+}
+
+/// A name over its building or under it.
+void name(const Plan& plan, const Box& box, const std::string& words, Items& items) {
+    const TextStyle style{.size = plan.letters, .weight = Weight::bold};
+    const std::string line =
+        parts::shortened(words, 0.42 * plan.frame.width(), style.size, style.weight);
+    const double x = box.centre().x;
+    place_words(plan, line, style, {{x, box.top - 11}, {x, box.bottom + 11}}, items);
+}
+
+/// A word on a circle, near its top or wherever it is in sight.
+void circle_word(const Plan& plan, double metres, const std::string& words, Items& items) {
     if (!length_known(metres)) return;
-    const double radius = plan.across(metres);
-    const double up = std::min(radius, plan.middle - plan.frame.top - rise);
-    const double aside = std::sqrt(std::max(0.0, radius * radius - up * up));
-    TextStyle style{.size = plan.letters - 1};
-    const double wide = text_width(words, style.size);
-    const double left =
-        std::clamp(plan.house_x + aside + 6, plan.frame.left, plan.frame.right - wide - 2);
-    items.emplace_back(haloed(text({left, plan.middle - up + 4}, words, style), palette::wash));
+    std::vector<Point> middles;
+    for (double turn = 0; turn <= 170; turn += 5) {
+        for (const double side : {1.0, -1.0}) {
+            const Point p =
+                Point{plan.house_x, plan.middle} + turned({0, -plan.across(metres)}, side * turn);
+            if (contains(grown(plan.frame, -9), Box{p.x, p.y, p.x, p.y})) middles.push_back(p);
+        }
+    }
+    place_words(plan, words, {.size = plan.letters - 1}, middles, items);
 }
 
 }  // namespace
@@ -272,19 +304,19 @@ Items bridge_sign(const answer::BridgeAnswer& bridge, std::size_t number) {
     return items;
 }
 
-Drawn separation_plan(const PlanOf& of, const Space& room) {
-    const Plan plan = plan_for(of, room);
+Drawn separation_plan(const PlanOf& of, const Space& space) {
+    const Plan plan = plan_for(of, space);
     Items items;
     items.emplace_back(Rect{plan.frame, filled(palette::wash)});
     ground_circles(plan, items);
     reach_round(plan, items);
     append(items, walls(plan.house));
     append(items, walls(plan.building));
-    bridges(plan, lanes_drawn(of.separation, room.phone), items);
+    bridges(plan, lanes_drawn(of.separation, space.phone), items);
     distance_line(plan, items);
-    name(plan.frame, plan.house, "house", items);
-    name(plan.frame, plan.building, of.outbuilding, items);
-    circle_word(plan, of.separation.needed_m, "needed: " + metre_words(of.separation.needed_m), 14,
+    name(plan, plan.house, "house", items);
+    name(plan, plan.building, of.outbuilding, items);
+    circle_word(plan, of.separation.needed_m, "needed: " + metre_words(of.separation.needed_m),
                 items);
     return {std::move(items), plan.frame.bottom + 4};
 }

@@ -136,6 +136,13 @@ inline std::string clashes_of(const drawing::Scene& scene) {
     return picture::clashes(scene.items, {0, 0, scene.width, scene.height});
 }
 
+/// True when the scene says the words, on one line or broken over several.
+inline bool tells(const drawing::Scene& scene, const std::string& words) {
+    std::string all = picture::words_in(scene.items);
+    std::replace(all.begin(), all.end(), '\n', ' ');
+    return all.find(words) != std::string::npos;
+}
+
 inline const std::vector<double>& looked_at_widths() {
     static const std::vector<double> widths{320, 360, 480, 481, 620, 794, 999, 1000, 1200, 1400};
     return widths;

@@ -126,13 +126,15 @@ SurfaceMap half_ball_map(const site::Job& job, const answer::GroundSideAnswer& s
         ContourLine contour = circle(map.grid, radius / level, level);
         if (!contour.lines.empty()) map.contours.push_back(std::move(contour));
     }
-    map.things = {
-        square(ThingKind::house, {0, 0}, house_half_m, "house"),
-        square(ThingKind::outbuilding, far, building_half_m, building_words(job, side.building)),
-        {ThingKind::house_electrode, {{0, 0}}, "the house's earth"},
-        {ThingKind::outbuilding_electrode, {far}, "the outbuilding's electrode"}};
+    const double away = side.separation.distance_m;
+    map.things = {square(ThingKind::house, {0, 0}, std::min(house_half_m, 0.5 * away), "house"),
+                  square(ThingKind::outbuilding, far, std::min(building_half_m, 0.35 * away),
+                         building_words(job, side.building)),
+                  {ThingKind::house_electrode, {{0, 0}}, "the house's earth"},
+                  {ThingKind::outbuilding_electrode, {far}, "the outbuilding's electrode"}};
     map.basis = fmt::format(
-        "The house's earth is taken as the half ball of {} that would have its resistance, in "
+        "The house's earth is taken as the half ball of {} radius that would have its resistance, "
+        "in "
         "soil that is the same everywhere. The buildings' sizes are not surveyed.",
         metre_words(radius));
     return map;

@@ -31,8 +31,8 @@ constexpr MarkWords known_marks[] = {
 
 std::string sentence(const answer::LostNeutralAnswer& fault) {
     if (!fault.applies) {
-        return "This does not apply here: the supply has no neutral that is also its earth, so "
-               "losing the neutral does not put volts on earthed metal this way.";
+        return "This is not reckoned here: the supply as surveyed has no neutral that is also its "
+               "earth. Where that is not sure, ask the network operator.";
     }
     if (fault.ways.empty()) {
         return "What metal of the outbuilding would do is not known: no way to earth it was "

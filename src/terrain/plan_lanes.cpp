@@ -3,7 +3,6 @@
 #include "drawing/hatch.h"
 #include "drawing/label.h"
 #include "drawing/measure.h"
-#include "drawing/placement.h"
 #include "parts/words.h"
 #include "terrain/figures.h"
 #include "terrain/ink.h"
@@ -69,7 +68,7 @@ double beyond(const PlanOf& of) {
     const double between = distance_of(of.separation);
     const double needed = length_known(of.separation.needed_m) ? of.separation.needed_m : 0;
     const double reach = of.reach_m > 0 ? of.reach_m : 0;
-    return std::max(reach, std::min(needed - between, std::max(between, reach)));
+    return std::max(reach, std::min(needed - between, std::max(2 * between, 4 * reach)));
 }
 
 Plan plan_for(const PlanOf& of, const Space& space) {
@@ -242,23 +241,23 @@ void keep_words(const Items& items, std::vector<Box>& taken) {
     }
 }
 
-/// Words of which the wishes' first free place is taken; none where there is no room.
+/// Words in the middle of the first of these places that is free; none where there is no room.
 void place_words(const Plan& plan, const std::string& words, const TextStyle& style,
                  const std::vector<Point>& middles, Items& items) {
     std::vector<Box> taken;
     keep_words(items, taken);
     const double wide = text_width(words, style.size, style.weight) + 4;
     const double high = style.size + 4;
-    Wish wish;
     for (const Point p : middles) {
         const double x = std::clamp(p.x, plan.frame.left + wide / 2, plan.frame.right - wide / 2);
-        wish.preferred.push_back(box_at({x - wide / 2, p.y - high / 2}, wide, high));
+        const Box box = box_at({x - wide / 2, p.y - high / 2}, wide, high);
+        const bool covers = std::any_of(taken.begin(), taken.end(),
+                                        [&](const Box& other) { return overlap(other, box); });
+        if (covers || !contains(plan.frame, box)) continue;
+        items.emplace_back(
+            haloed(text({box.left + 2, box.bottom - 4}, words, style), palette::wash));
+        return;
     }
-    if (wish.preferred.empty()) return;
-    const Place place = placed({wish}, Room{plan.frame, taken, 0}).front();
-    if (!place.free) return;
-    const Point at{place.box.left + 2, place.box.bottom - 4};
-    items.emplace_back(haloed(text(at, words, style), palette::wash));
 }
 
 /// A name over its building or under it.
@@ -274,11 +273,13 @@ void name(const Plan& plan, const Box& box, const std::string& words, Items& ite
 void circle_word(const Plan& plan, double metres, const std::string& words, Items& items) {
     if (!length_known(metres)) return;
     std::vector<Point> middles;
-    for (double turn = 0; turn <= 170; turn += 5) {
-        for (const double side : {1.0, -1.0}) {
+    for (const double side : {1.0, -1.0}) {
+        for (double turn = 10; turn <= 170; turn += 5) {
             const Point p =
                 Point{plan.house_x, plan.middle} + turned({0, -plan.across(metres)}, side * turn);
-            if (contains(grown(plan.frame, -9), Box{p.x, p.y, p.x, p.y})) middles.push_back(p);
+            if (!contains(grown(plan.frame, -9), Box{p.x, p.y, p.x, p.y})) continue;
+            middles.push_back(p + Point{side * 48, turn < 90 ? -6.0 : 6.0});
+            middles.push_back(p);
         }
     }
     place_words(plan, words, {.size = plan.letters - 1}, middles, items);

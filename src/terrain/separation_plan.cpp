@@ -105,15 +105,16 @@ void lines(const answer::SeparationAnswer& s, double reach, parts::WordColumn& c
     Items needed{Line{{0, 10}, {sign_wide, 10}, dashed(palette::accent, 2, {10, 4})}};
     if (std::isfinite(s.needed_m) && s.needed_m > 0) {
         say_signed(column, std::move(needed), "needed: " + metre_words(s.needed_m),
-                   "the electrode belongs outside this circle");
+                   "from the house's earth: the electrode belongs farther out");
     } else {
         say(column, "What distance is needed is not known.");
     }
     if (std::isfinite(s.house_radius_m) && s.house_radius_m > 0) {
         Items ball{Line{{0, 10}, {sign_wide, 10}, stroked(palette::earth, 1.4)}};
-        say_signed(column, std::move(ball), "the house's earth",
-                   fmt::format("a half ball of metal of {} in this soil would have its resistance",
-                               metre_words(s.house_radius_m)));
+        say_signed(
+            column, std::move(ball), "the house's earth",
+            fmt::format("a half ball of metal of {} radius in this soil would have its resistance",
+                        metre_words(s.house_radius_m)));
     }
     Items arm{Line{{0, 10}, {sign_wide, 10}, dashed(palette::graphite, 1.2, {3, 3})}};
     say_signed(column, std::move(arm), "arm's reach: " + metre_words(reach),

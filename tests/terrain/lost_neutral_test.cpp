@@ -44,7 +44,7 @@ TEST(LostNeutral, WhereItDoesNotApplyASentenceIsAll) {
     answer::LostNeutralAnswer fault = looked_at_fault();
     fault.applies = false;
     const drawing::Scene scene = drawn(fault, 794);
-    EXPECT_TRUE(tells(scene, "This does not apply here"));
+    EXPECT_TRUE(tells(scene, "This is not reckoned here"));
     EXPECT_EQ(picture::count_kind(scene.items, "way"), 0);
     EXPECT_EQ(picture::count_kind(scene.items, "body"), 0);
     EXPECT_FALSE(tells(scene, "70 V"));

@@ -17,7 +17,15 @@ LIMITS = {
     "separate.min.protected": ("mm2", 2.5, 4), "separate.min": ("mm2", 4, 6),
     "separate.buried": ("mm2", 16, 25), "fault.longest": ("s", 1, 5),
     "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
-    "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25)}
+    "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
+    "rod.section": ("m", 0.6, 3), "rod.deepest": ("m", 2.4, 30), "rod.most": ("rods", 1, 10)}
+
+# key: (unit, least, greatest believable value)
+SHOCK = {
+    "feet.contact": ("1/m", 1, 2), "electrode.short": ("A.(ohm.s)^0.5/m^1.5", 7000, 12000),
+    "electrode.short.longest": ("s", 1, 10), "electrode.long": ("A/m2", 10, 100),
+    "electrode.rise": ("K", 20, 80), "soil.conductivity.low": ("W/(m.K)", 0.3, 2),
+    "soil.conductivity.high": ("W/(m.K)", 0.3, 2.5)}
 
 # fact: (unit, least believable low, greatest believable high)
 UNKNOWNS = {
@@ -30,4 +38,5 @@ UNKNOWNS = {
     "thermal_resistivity": ("K.m/W", 0.5, 3), "ground_temperature": ("C", 0, 30),
     "air_temperature": ("C", 0, 50), "depth": ("m", 0.1, 2), "grouped": ("circuits", 0, 10),
     "grouped.buried": ("circuits", 0, 10),
+    "earth.without.neutral": ("ohm", 0.05, 1000), "house.load.now": ("W", 50, 25000),
     "reach": ("m", 0, 50)}

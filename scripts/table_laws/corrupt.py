@@ -4,7 +4,7 @@ import csv
 import io
 import itertools
 
-from table_laws.bounds import LIMITS, UNKNOWNS
+from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.corruptions import BYTES, CELLS
 from table_laws.judge import judge
 from table_laws.reading import read_table
@@ -106,6 +106,7 @@ def stated_tries(blobs):
     """Every limit and every range moved past what is believable; every unit changed."""
     for file, bounds, key, (low, high) in (
             ("rules/limit.csv", LIMITS, "key", ("value", "value")),
+            ("shock/constant.csv", SHOCK, "key", ("value", "value")),
             ("rules/unknown.csv", UNKNOWNS, "fact", ("low", "high"))):
         for word, (_, least, greatest) in bounds.items():
             changes = [("range", f"{high}={greatest * 1.1:.4f}"), ("unit", "unit=furlong")]

@@ -1,7 +1,7 @@
 """Judges a set of files held in memory against every law."""
 import re
 
-from table_laws import cables
+from table_laws import cables, shocks
 from table_laws.across import pair_faults
 from table_laws.devices import device_faults
 from table_laws.reading import read_table
@@ -10,7 +10,7 @@ from table_laws.whole import price_faults, whole_faults
 from table_laws.within import citation_faults, interval_faults, order_faults, stated_faults
 
 LAWS = (citation_faults, order_faults, interval_faults, stated_faults, *cables.LAWS,
-        pair_faults, device_faults, whole_faults, price_faults)
+        *shocks.LAWS, pair_faults, device_faults, whole_faults, price_faults)
 
 
 def shape_faults(blobs, tables):

@@ -1,10 +1,11 @@
 """Columns of every table, the kind of each cell, and the orders rows must keep."""
 import collections
 
-from table_laws.bounds import LIMITS, UNKNOWNS
+from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    BASES, BREAKERS, CITED, EARTHINGS, FUSES, KINDS, PATHS, SOILS, SURFACES)
+    BASES, BODY_PATHS, BREAKERS, CITED, CONDITIONS, EARTHINGS, FOOTWEAR, FUSES, HEART_PATHS, KINDS,
+    PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -22,6 +23,7 @@ SIZE, RATING = Number(1, 300), Number(1, 200)
 FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C", "D", "TM")), Number(2, 5)
 LAYING, FAMILIES, LOADED = Words(("direct", "duct")), Words(tuple(SHOP)), Number(2, 3)
 CORE_METAL, INSULATION = Words(("copper", "aluminium")), Words(INSULATIONS)
+BODY = Number(100, 10000)
 YES_NO = Words(("yes", "no"))
 STANDARD, KEY, UNIT = Words((*FUSES, *BREAKERS)), TEXT, TEXT
 
@@ -113,6 +115,25 @@ TABLES = {
                                     c2=Number(0, 10), c4=Number(-2, 0))),
     "earth/concrete.csv": (1, dict(state=Words(("moist",)), low_ohm_m=Number(10, 1000),
                                    high_ohm_m=Number(10, 1000))),
+    "earth/season.csv": (1, dict(season=Words(("dry crust", "frozen crust")),
+                                 depth_m=Number(0.1, 3), factor=Number(1, 50))),
+    "shock/body_impedance.csv": (2, dict(skin=Words(SKINS), touch_v=Number(10, 1000), p5_ohm=BODY,
+                                         p50_ohm=BODY, p95_ohm=BODY)),
+    "shock/body_path.csv": (1, dict(path=Words(BODY_PATHS), share=Number(0.4, 1))),
+    "shock/heart_factor.csv": (1, dict(path=Words(HEART_PATHS), factor=Number(0.01, 2))),
+    "shock/footwear.csv": (1, dict(footwear=Words(FOOTWEAR), both_ohm=Number(0, 10000))),
+    "shock/touch_curve.csv": (2, dict(curve=Words(("dry", "wet")), touch_v=Number(30, 1000),
+                                      longest_s=Number(0.01, 5))),
+    "shock/current_zone.csv": (2, dict(line=Words(ZONE_LINES), time_s=Number(0.01, 10),
+                                       current_ma=Number(0.5, 2000))),
+    "shock/threshold.csv": (1, dict(key=Words(("wet", "dry", "charging point")),
+                                    value_v=Number(12, 120), belongs_to=TEXT)),
+    "shock/constant.csv": (1, dict(key=Words(tuple(SHOCK)), value=Number(0.01, 100000),
+                                   unit=UNIT)),
+    "shock/condition.csv": (1, dict(
+        condition=Words(CONDITIONS), skin=Words(SKINS), path=Words(BODY_PATHS),
+        percentile=Words(("5", "50", "95")), footwear=Words(FOOTWEAR),
+        ground_ohm_m=Number(1, 10000))),
     "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0.01, 5000), note=TEXT))}
 UNCITED = ("sources.csv", "price/demo.csv")
 ORDER_OF = {"sources.csv": ("key", "title", "edition", "where", "seen", "note")}
@@ -147,7 +168,12 @@ ORDERS = (
     ("earth/rod_parallel.csv", "", "rods", "factor", "fall"),
     ("earth/rod_lambda.csv", "arrangement", "rods", "lambda", "fall"),
     ("earth/wire_star.csv", "", "arms", "c0", "fall"),
-    ("earth/wire_star.csv", "", "arms", "c1", "rise"))
+    ("earth/wire_star.csv", "", "arms", "c1", "rise"),
+    ("shock/body_impedance.csv", "skin", "touch_v", "p5_ohm", "rise"),
+    ("shock/body_impedance.csv", "skin", "touch_v", "p50_ohm", "rise"),
+    ("shock/body_impedance.csv", "skin", "touch_v", "p95_ohm", "rise"),
+    ("shock/touch_curve.csv", "curve", "touch_v", "longest_s", "rise"),
+    ("shock/current_zone.csv", "line", "time_s", "current_ma", "rise"))
 
 # (file, lower column, upper column)
 INTERVALS = (
@@ -157,7 +183,9 @@ INTERVALS = (
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
     ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
-    ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"))
+    ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
+    ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),
+    ("shock/body_impedance.csv", "p50_ohm", "p95_ohm"))
 
 
 def header(file):

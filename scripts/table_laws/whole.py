@@ -44,7 +44,10 @@ def wanted_rows(tables):
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
                          ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
-                         ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key")):
+                         ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),
+                         ("shock/body_path.csv", "path"), ("shock/heart_factor.csv", "path"),
+                         ("shock/footwear.csv", "footwear"), ("shock/threshold.csv", "key"),
+                         ("shock/constant.csv", "key"), ("shock/condition.csv", "condition")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})
     fuses = {" ".join(("fuse", *(() if c["standard"] == FUSE else (c["standard"],)),
                        f"{c['rating_a']:g}"))
@@ -59,6 +62,15 @@ def wanted_rows(tables):
                                       {(a, n) for a in ("line", "square") for n in range(2, 11)})
     wanted["earth/wire_star.csv"] = (("arms",), {(2,), (3,), (4,), (6,), (8,)})
     wanted["earth/concrete.csv"] = (("state",), {("moist",)})
+    wanted["earth/season.csv"] = (("season",), {("dry crust",), ("frozen crust",)})
+    wanted["shock/body_impedance.csv"] = (("skin", "touch_v"), set(itertools.product(
+        kind_of("shock/body_impedance.csv", "skin").words, (25, 50, 75, 100, 225, 400, 1000))))
+    wanted["shock/touch_curve.csv"] = (("curve", "touch_v"),
+                                       {("dry", 75), ("dry", 220), ("dry", 500), ("wet", 50),
+                                        ("wet", 280)})
+    wanted["shock/current_zone.csv"] = (("line", "time_s"), {
+        (line, t) for line in kind_of("shock/current_zone.csv", "line").words
+        for t in (0.05, 0.1, 1, 10) if line != "a" or t == 10})
     wanted["cable/factor_insulation.csv"] = (("length_mm",), {(500,)})
     return wanted
 

@@ -10,6 +10,14 @@ PATHS = ("armour", "core", "core and armour", "separate conductor",
          "armour and separate conductor")
 SOILS = ("clay", "loam", "sand", "gravel", "chalk", "rock", "made ground", "peat")
 BASES = ("published", "derived", "common practice", "memory")
+SKINS = ("dry", "water-wet", "salt-wet")
+BODY_PATHS = ("hand to hand", "hand to both feet", "both hands to both feet")
+HEART_PATHS = ("left hand to feet", "both hands to feet", "right hand to feet", "hand to hand",
+               "back to left hand", "back to right hand", "chest to left hand",
+               "chest to right hand", "foot to foot")
+FOOTWEAR = ("none", "old wet shoes", "shoes")
+CONDITIONS = ("shod on dry ground", "barefoot on wet grass", "wet skin on wet ground")
+ZONE_LINES = ("a", "b", "c1", "c2", "c3")
 CITED = ("source", "locator", "basis", "note")
 
 PRICED = (

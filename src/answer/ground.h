@@ -80,6 +80,7 @@ struct SeparationAnswer {
     double transferred_low = 0, transferred_high = 0;  ///< of the house earth's rise
     double allowed = 0;   ///< transferred fraction that keeps to the touch voltage
     double needed_m = 0;  ///< distance for that
+    double lift_v = 0;    ///< of the ground at the electrode, the neutral lost, at most
     bool island = false;  ///< nothing joins and nothing is within reach, as far as is known
     std::vector<BridgeAnswer> bridges;
 };
@@ -130,8 +131,11 @@ struct GroundSideAnswer {
 };
 
 struct GroundAnswer {
+    std::string job;
     SoilAnswer soil;
     std::vector<GroundSideAnswer> sides;  ///< one for each run's outbuilding
+    std::vector<UnknownAnswer> asked;     ///< facts of the ground that were read from a range
+    std::vector<std::string> cautions;
 };
 
 /// The ground of a (valid) job.

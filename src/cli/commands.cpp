@@ -7,6 +7,7 @@
 #include "cli/screen.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
+#include "codec/ground.h"
 #include "codec/job.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
@@ -135,6 +136,15 @@ int tables(const TablesArguments& arguments) {
                         const answer::Question question{bench.catalogue, bench.book, job};
                         const auto reach = answer::reach(question, arguments.wish);
                         print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
+                        return static_cast<int>(done);
+                    });
+}
+
+int ground(const GroundArguments& arguments) {
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const auto said = answer::ground({bench.catalogue, bench.book, job});
+                        print(arguments.json ? codec::write_ground(said) : ground_screen(said));
                         return static_cast<int>(done);
                     });
 }

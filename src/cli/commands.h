@@ -39,6 +39,11 @@ struct TablesArguments {
     bool json = false;
 };
 
+struct GroundArguments {
+    std::string job;
+    bool json = false;
+};
+
 struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
@@ -53,6 +58,7 @@ struct DrawArguments {
 int demo();
 int design(const DesignArguments& arguments);
 int tables(const TablesArguments& arguments);
+int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);

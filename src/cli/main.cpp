@@ -25,6 +25,8 @@ constexpr const char* about =
     "  toft design --distance 34 --load 5kW --earthing TN-C-S    a first answer\n"
     "  toft tables my-job.json              how far each cable reaches\n"
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
+    "  toft ground my-job.json              soil, electrode, and what metal does if the neutral is "
+    "lost\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n\n"
@@ -44,6 +46,7 @@ struct Arguments {
     DesignArguments design;
     TablesArguments tables;
     ExplainArguments explain;
+    GroundArguments ground;
     DrawArguments draw;
     bool rules_json = false;
     std::string schema;
@@ -105,6 +108,11 @@ void add_commands(CLI::App& app, Arguments& a) {
         ->check(CLI::IsMember({"B", "C", "D"}));
     tables->add_flag("--json", a.tables.json, "print the tables as JSON");
 
+    auto* ground = app.add_subcommand(
+        "ground", "The soil, the electrode through the year, its distance, a lost neutral");
+    ground->add_option("JOB", a.ground.job, "job file, or - for standard input")->required();
+    ground->add_flag("--json", a.ground.json, "print it as JSON");
+
     auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
     explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
     explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
@@ -128,6 +136,7 @@ int run(const CLI::App& app, const Arguments& a) {
     }
     if (app.got_subcommand("design")) return design(a.design);
     if (app.got_subcommand("tables")) return toft::cli::tables(a.tables);
+    if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

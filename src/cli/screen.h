@@ -2,6 +2,7 @@
 // The answer, a working, the rules and the sources as a person reads them.
 
 #include "answer/answer.h"
+#include "answer/ground.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
 
@@ -14,6 +15,9 @@ std::string design_screen(const answer::Answer& answer);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);
+
+/// What the ground of the place does.
+std::string ground_screen(const answer::GroundAnswer& ground);
 
 /// One figure with its working.
 std::string working_screen(const answer::Working& working, const std::string& scheme_key);

@@ -13,18 +13,9 @@ site::Metalwork read_metal(Reader& in) {
     metal.insulating_section = in.answer("insulating_section");
     metal.bonded_at_house = in.answer("bonded_at_house");
     metal.resistance_to_met = in.fact<Ohms>("resistance_to_met_kohm", {0, 1e6}, 1000);
+    metal.distance = in.fact<Metres>("distance_m", {0, 1000});
     in.finish();
     return metal;
-}
-
-site::Electrode read_electrode(Reader& in) {
-    site::Electrode electrode;
-    electrode.rods = in.fact<double>("rods", {1, 4, true});
-    electrode.length = in.fact<Metres>("length_m", {0.3, 30});
-    electrode.diameter = in.fact<Metres>("diameter_mm", {5, 60}, 1e-3);
-    electrode.resistance = in.fact<Ohms>("resistance_ohm", {0.1, 100000});
-    in.finish();
-    return electrode;
 }
 
 /// A circuit's own cable: checked, though nothing judges it.

@@ -101,27 +101,9 @@ void read_intake(Reader& in, site::Job& job) {
     intake.earthing_conductor = in.fact<SquareMillimetres>("earthing_conductor_mm2", {0, 120});
     intake.main_bonding = in.fact<SquareMillimetres>("main_bonding_mm2", {0, 120});
     intake.electrode = in.fact<Ohms>("electrode_ohm", {0.1, 100000});
+    intake.earth_without_neutral = in.fact<Ohms>("earth_without_neutral_ohm", {0.05, 100000});
     if (auto board = in.object("board")) read_board(*board, intake.board);
     intake.demand = in.fact<Amperes>("demand_a", {0, 400});
-    in.finish();
-}
-
-void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job) {
-    std::vector<std::string> soils;
-    for (const tables::Soil& soil : catalogue.soils) soils.push_back(soil.word);
-    job.ground.soil = in.listed("soil", soils);
-    job.ground.resistivity = in.fact<OhmMetres>("resistivity_ohm_m", {0.5, 50000});
-    auto readings = in.objects("wenner", 200);
-    for (Reader& reading : readings) {
-        reading.number("spacing_m", {0.05, 200}, true);
-        reading.number("resistance_ohm", {0.0001, 1e6}, true);
-        reading.finish();
-    }
-    if (!readings.empty()) {
-        job.unused.push_back("soil readings are kept in the job but not used here");
-    }
-    job.ground.thermal_resistivity = in.fact<double>("thermal_resistivity_k_m_per_w", {0.5, 3});
-    job.ground.temperature = in.fact<Celsius>("temperature_c", {0, 40});
     in.finish();
 }
 

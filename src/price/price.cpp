@@ -1,8 +1,7 @@
 #include "price/price.h"
 
+#include "price/electrode.h"
 #include "study/main_bonding.h"
-
-#include <cmath>
 
 namespace toft::price {
 
@@ -218,18 +217,10 @@ private:
 
     Money electrode() {
         const site::Electrode& e = s_.building_facts->electrode;
+        const tables::Limits& usual = s_.catalogue->limits;
         const double rods = e.rods.known ? e.rods.low : 1;
-        return times({"p.rod", "rods, by the piece"}, Item::rod, rods * rod_pieces()) +
-               item({"p.pit", "connection and inspection pit"}, Item::rod_connection_and_pit) +
-               labour({"p.rodlabour", "labour on the electrode"}, Item::hours_rod, rods);
-    }
-
-    /// Pieces coupled into one rod.
-    double rod_pieces() const {
-        const site::Fact<Metres>& stated = s_.building_facts->electrode.length;
-        const Metres length = stated.known ? stated.low : s_.catalogue->limits.rod_length.value;
-        constexpr Metres piece = metres(1.2);
-        return std::fmax(1, std::ceil(length / piece - 1e-9));
+        const Metres length = e.length.known ? e.length.low : usual.rod_length.value;
+        return electrode_price(ledger_, book_, rods * rod_pieces(length, usual.rod_section.value));
     }
 
     double extraneous_parts() const {

@@ -10,7 +10,10 @@ const RuleInfo separation_rule{
         "a building with its own electrode is out of touch with everything on the house's earth",
     .clause = "410.3.5, 542.1.3.3, 411.5",
     .unit = "m",
-    .reads = "the building's metalwork and its distance to anything on the house's earth",
+    .reads =
+        "the building's metalwork, its distance and that of its electrode to anything on the "
+        "house's "
+        "earth, the soil, what the house draws",
 };
 
 template <class L>
@@ -31,7 +34,16 @@ Finding<L> separation(L& ledger, const Case<L>& c) {
             "metal runs on between the house's earth and the building: fit an insulating section "
             "where it enters";
     }
-    return f;
+    if (f.verdict != Verdict::meets || !c.setting.building.gap_judged) return f;
+    Finding<L> far = reaches(ledger, separation_rule, c.setting.building.gap_least,
+                             c.setting.building.gap_needed);
+    if (far.verdict == Verdict::fails) {
+        far.verdict = Verdict::caution;
+        far.says =
+            "if the supply loses its neutral the house's earth lifts the ground here too: set the "
+            "electrode farther from buried metal on that earth, or find out how near it comes";
+    }
+    return far;
 }
 
 template Finding<Silent> separation(Silent&, const Case<Silent>&);

@@ -4,7 +4,9 @@
 
 #include "base/temperature.h"
 #include "base/units.h"
+#include "site/electrode.h"
 #include "site/fact.h"
+#include "site/ground.h"
 #include "site/words.h"
 
 #include <optional>
@@ -44,15 +46,10 @@ struct Intake {
     Fact<SquareMillimetres> earthing_conductor;
     Fact<SquareMillimetres> main_bonding;  ///< at the house; 0 for none
     Fact<Ohms> electrode;                  ///< the house's own, for TT
+    Fact<Ohms> earth_without_neutral;      ///< of all that its earthing terminal joins, when the
+                                           ///< supply has lost its neutral
     HouseBoard board;
     Fact<Amperes> demand;
-};
-
-struct Ground {
-    std::string soil;  ///< a soil word of the tables; empty when not stated
-    Fact<OhmMetres> resistivity;
-    Fact<double> thermal_resistivity;  ///< K m/W
-    Fact<Celsius> temperature;
 };
 
 struct Metalwork {
@@ -62,13 +59,7 @@ struct Metalwork {
     Answer insulating_section = Answer::unknown;
     Answer bonded_at_house = Answer::unknown;
     Fact<Ohms> resistance_to_met;  ///< measured from the part to the main earthing terminal
-};
-
-struct Electrode {
-    Fact<double> rods;    ///< number
-    Fact<Metres> length;  ///< of one rod in the ground
-    Fact<Metres> diameter;
-    Fact<Ohms> resistance;  ///< measured; then the rods do not matter
+    Fact<Metres> distance;         ///< from the building, for what does not enter it
 };
 
 struct Circuit {

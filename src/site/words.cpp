@@ -30,9 +30,10 @@ const Words& words<Construction>() {
 
 template <>
 const Words& words<Metal>() {
-    static const Words list{"water pipe",   "gas pipe",         "oil pipe",
-                            "heating pipe", "structural steel", "frame",
-                            "drain",        "lightning rod",    "other"};
+    static const Words list{
+        "water pipe", "gas pipe", "oil pipe",      "heating pipe", "structural steel",
+        "frame",      "drain",    "lightning rod", "fence",        "cable screen",
+        "other"};
     return list;
 }
 
@@ -63,6 +64,30 @@ const Words& words<CircuitKind>() {
                             "motor",       "welder",        "vehicle charging", "hot tub",
                             "sauna",       "kiln",          "heat pump",        "pump",
                             "freezer",     "solar",         "battery",          "sub-board"};
+    return list;
+}
+
+template <>
+const Words& words<PinArray>() {
+    static const Words list{"Wenner", "Schlumberger"};
+    return list;
+}
+
+template <>
+const Words& words<Season>() {
+    static const Words list{"wet season", "dry season"};
+    return list;
+}
+
+template <>
+const Words& words<ElectrodeKind>() {
+    static const Words list{"rods", "buried wire", "ring", "plate", "mesh", "foundation"};
+    return list;
+}
+
+template <>
+const Words& words<Arrangement>() {
+    static const Words list{"line", "triangle", "square"};
     return list;
 }
 

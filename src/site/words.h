@@ -44,6 +44,8 @@ enum class Metal {
     frame,
     drain,
     lightning_rod,
+    fence,
+    cable_screen,
     other
 };
 enum class ComesFrom { ground, house, other_building };
@@ -78,6 +80,10 @@ enum class CircuitKind {
     battery,
     sub_board
 };
+enum class PinArray { wenner, schlumberger };
+enum class Season { wet, dry };
+enum class ElectrodeKind { rods, buried_wire, ring, plate, mesh, foundation };
+enum class Arrangement { line, triangle, square };
 enum class Prefer { price, headroom, dependability };
 enum class FedFrom { spare_way, tails, new_board };
 

@@ -1,4 +1,3 @@
-#include "earth/rod.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -8,10 +7,13 @@ namespace {
 /// Whether a part brings in a potential: not with an insulating section at its entry, not when its
 /// measured resistance to the earthing terminal exceeds the rulebook's figure.
 MetalPart judge_part(Settler& settler, const site::Metalwork& m, const std::string& pointer,
-                     Ohms threshold) {
+                     const tables::Limits& limits) {
+    const Metres reach = limits.reach.value;
+    const Ohms threshold = limits.extraneous.value;
     MetalPart part;
     part.name = site::word(m.what);
     part.pointer = pointer;
+    if (m.distance.known && m.distance.low > reach) return part;  // nobody touches both
     const bool broken = settler.settle(
         m.insulating_section,
         {pointer + "/insulating_section", "an insulating section in the " + part.name, ""}, false);
@@ -60,10 +62,9 @@ void frame(Settler& settler, Setting<L>& s, const std::string& at) {
 template <class L>
 void metalwork(Settler& settler, Setting<L>& s, const std::string& at) {
     const site::Building& b = *s.building_facts;
-    const Ohms threshold = s.catalogue->limits.extraneous.value;
     for (std::size_t i = 0; i < b.metalwork.size(); ++i) {
-        s.building.parts.push_back(
-            judge_part(settler, b.metalwork[i], fmt::format("{}/metalwork/{}", at, i), threshold));
+        s.building.parts.push_back(judge_part(
+            settler, b.metalwork[i], fmt::format("{}/metalwork/{}", at, i), s.catalogue->limits));
     }
     if (!b.metalwork_surveyed) unsurveyed(settler, s, at);
     frame(settler, s, at);
@@ -71,52 +72,6 @@ void metalwork(Settler& settler, Setting<L>& s, const std::string& at) {
         s.building.extraneous = s.building.extraneous || part.extraneous;
         s.building.bridged = s.building.bridged || part.bridges;
     }
-}
-
-/// The soil's resistivity: stated, else the range of the soil's word, else the widest of all soils.
-template <class L>
-Settled<OhmMetres> resistivity(Settler& settler, const Setting<L>& s) {
-    const site::Ground& ground = s.job->ground;
-    site::Fact<OhmMetres> fact = ground.resistivity;
-    if (!fact.known) {
-        fact = {true, ohm_metres(1e9), ohm_metres(0), site::Standing::assumed};
-        for (const tables::Soil& soil : s.catalogue->soils) {
-            if (!ground.soil.empty() && soil.word != ground.soil) continue;
-            fact.low = least(fact.low, soil.low.value);
-            fact.high = most(fact.high, soil.high.value);
-        }
-    }
-    return settler.settle(fact,
-                          {"/ground/resistivity_ohm_m", "resistivity of the soil", "", "ohm m"});
-}
-
-template <class L>
-void electrode(L& ledger, Settler& settler, Setting<L>& s, const std::string& at) {
-    const site::Electrode& e = s.building_facts->electrode;
-    const Name name{"RA", "the outbuilding's own electrode, the largest it may be"};
-    if (e.resistance.known) {
-        const auto ra = settler.settle(e.resistance, {at + "/electrode/resistance_ohm",
-                                                      "the electrode's resistance", "", "ohm"});
-        s.building.ra_most = ledger.stated(name, ra.bounds.most, ra.from);
-        return;
-    }
-    const auto rho = resistivity(settler, s);
-    earth::Rods<L> rods;
-    rods.resistivity = ledger.stated({"rho", "resistivity of the soil, the largest it may be"},
-                                     rho.bounds.most, rho.from);
-    const tables::Limits& usual = s.catalogue->limits;
-    const Name length_name{"L.rod", "length of a rod"};
-    const Name diameter_name{"d.rod", "diameter of a rod"};
-    rods.length = e.length.known ? ledger.stated(length_name, e.length.low, "survey")
-                                 : ledger.table(length_name, usual.rod_length);
-    rods.diameter = e.diameter.known ? ledger.stated(diameter_name, e.diameter.low, "survey")
-                                     : ledger.table(diameter_name, usual.rod_diameter);
-    if (!e.length.known) {
-        s.assumed.push_back(
-            "where no rod is stated, the usual one is proposed for an own electrode");
-    }
-    rods.count = e.rods.known ? e.rods.low : 1;
-    s.building.ra_most = earth::rod_resistance(ledger, name, s.catalogue->rod_parallel, rods);
 }
 
 }  // namespace
@@ -134,7 +89,13 @@ void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
     s.building.reach_least =
         ledger.stated({"reach", "distance to the nearest thing on the house's earth"},
                       reach.bounds.least, reach.from);
-    electrode(ledger, settler, s, at);
+    s.building.gap_judged = s.supply.system == site::Earthing::tn_c_s;
+    SoilSetting soil;
+    if (s.building.gap_judged || !b.electrode.resistance.known) {
+        soil = settle_soil(settler, *s.catalogue, s.job->ground);
+    }
+    prepare_electrode(ledger, settler, s, soil, at);
+    prepare_separation(ledger, settler, s, soil, at);
     if (!b.use) {
         s.assumed.push_back(
             "use not stated: taken as an ordinary outbuilding, no caravan, boat, pool, tub "

@@ -65,6 +65,7 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
     const auto rating =
         settler.settle(fuse, {"/intake/service_fuse", "the operator's fuse", "service_fuse"});
     out.service_fuse_least = rating.bounds.least;  // the smaller fuse admits less
+    out.service_fuse_most = rating.bounds.most;
     const bool backing_kind = in.service_fuse && (in.service_fuse->standard == "BS 88-3" ||
                                                   in.service_fuse->standard == "BS 1361");
     out.assembly_backed = s.phases == 1 && backing_kind &&

@@ -84,6 +84,7 @@ struct HouseSetting {
     Metres tails_most;         ///< length of the tails, the longest they may be
     bool tails_known = false;
     Amperes service_fuse_least;  ///< rating of the operator's fuse, the smallest it may be
+    Amperes service_fuse_most;
     bool assembly_backed =
         false;  ///< service fuse of a kind and size that backs up a domestic board
 };
@@ -94,7 +95,11 @@ struct BuildingSetting {
     bool extraneous = false;           ///< any part is
     bool bridged = false;              ///< any part bridges
     ValueIn<L, Metres> reach_least{};  ///< distance to the nearest thing on the house's earth
-    ValueIn<L, Ohms> ra_most{};        ///< own electrode
+    ValueIn<L, Ohms> ra_most{};        ///< own electrode, at the worst time of the year
+    bool gap_judged = false;           ///< the supply's earth may rise for long: a lost neutral
+    ValueIn<L, Metres> gap_least{};    ///< from the own electrode to buried metal on that earth
+    ValueIn<L, Metres> gap_needed{};   ///< for the ground there to stay below the touch voltage
+    ValueIn<L, Volts> lift_most{};     ///< of the ground there, the supply's neutral lost
 };
 
 /// Current of one line together with that of the neutral, over the design current: in step with

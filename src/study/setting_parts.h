@@ -1,7 +1,7 @@
 #pragma once
 // The parts of a setting, each prepared in a file of its own.
 
-#include "study/settle.h"
+#include "study/soil.h"
 
 namespace toft::study {
 
@@ -16,6 +16,16 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& setting);
 /// The outbuilding: its metalwork, what stands near, its electrode.
 template <class L>
 void prepare_building(L& ledger, Settler& settler, Setting<L>& setting);
+
+/// The outbuilding's own electrode at its driest; `at` is the building's pointer.
+template <class L>
+void prepare_electrode(L& ledger, Settler& settler, Setting<L>& setting, const SoilSetting& soil,
+                       const std::string& at);
+
+/// How far that electrode stands from the house's earth, and how far it should.
+template <class L>
+void prepare_separation(L& ledger, Settler& settler, Setting<L>& setting, const SoilSetting& soil,
+                        const std::string& at);
 
 /// Legs with their factors and lengths.
 template <class L>

@@ -37,6 +37,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_devices(files, catalogue, faults);
     read_rulebook(files, catalogue, faults);
     read_earth(files, catalogue, faults);
+    read_shock(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

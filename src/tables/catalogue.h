@@ -8,6 +8,7 @@
 #include "tables/electrode.h"
 #include "tables/embedded.h"
 #include "tables/rulebook.h"
+#include "tables/shock.h"
 
 #include <deque>
 #include <string>
@@ -51,6 +52,7 @@ struct Catalogue {
     std::vector<Soil> soils;
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;
+    Shock shock;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

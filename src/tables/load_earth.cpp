@@ -43,12 +43,25 @@ void read_wires(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     c.electrode.concrete_high = concrete.cited(0, ohm_metres(concrete.number(0, "high_ohm_m")));
 }
 
+void read_seasons(EmbeddedFiles files, Catalogue& c, Faults& faults) {
+    Sheet seasons(files, "earth/season.csv", c.citations, faults);
+    for (std::size_t i = 0; i < seasons.rows(); ++i) {
+        c.electrode.seasons.push_back({seasons.word(i, "season"),
+                                       seasons.cited(i, metres(seasons.number(i, "depth_m"))),
+                                       seasons.figure(i, "factor")});
+    }
+    if (c.electrode.seasons.empty()) {
+        faults.push_back({"data", "earth/season.csv", "no season is stated", "", {}});
+    }
+}
+
 }  // namespace
 
 void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     read_soils(files, catalogue, faults);
     read_rods(files, catalogue, faults);
     read_wires(files, catalogue, faults);
+    read_seasons(files, catalogue, faults);
 }
 
 }  // namespace toft::tables

@@ -74,6 +74,9 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.fault_longest, "fault.longest");
     pick.pick(l.rod_length, "rod.length");
     pick.pick(l.rod_diameter, "rod.diameter", milli);
+    pick.pick(l.rod_section, "rod.section");
+    pick.pick(l.rod_deepest, "rod.deepest");
+    pick.pick(l.rod_most, "rod.most");
     pick.pick(l.parallel_least, "parallel.least");
     pick.pick(l.line_share, "line.share");
     pick.pick(l.tails_longest, "tails.longest");

@@ -43,10 +43,13 @@ struct Limits {
     Cited<Seconds> fault_longest;
     Cited<Metres> rod_length;  ///< of the rod proposed where none is stated
     Cited<Metres> rod_diameter;
+    Cited<Metres> rod_section;                ///< rods are sold and coupled in
+    Cited<Metres> rod_deepest;                ///< proposed
+    Cited<double> rod_most;                   ///< proposed side by side
     Cited<SquareMillimetres> parallel_least;  ///< smallest cable offered in pairs
     Cited<double> line_share;  ///< a line's part of the line-neutral loop of three phases
     Cited<Metres> tails_longest;
-    Cited<Metres> bond_run;              ///< bonding conductor to one part of the metalwork
+    Cited<Metres> bond_run;               ///< bonding conductor to one part of the metalwork
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
 };
 

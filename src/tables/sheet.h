@@ -62,5 +62,6 @@ void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_devices(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 
 }  // namespace toft::tables

@@ -11,6 +11,7 @@
 #include "network/loop.h"
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
+#include "published/shock_methods.h"
 #include "study/figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
@@ -273,7 +274,11 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"earth rods", earth_rods},
         {"step beside a rod", step_beside_rod},
         {"rods round a rectangle", rods_round_rectangle},
-        {"mesh", mesh}};
+        {"mesh", mesh},
+        {"body", body},
+        {"electrode heat", electrode_heat},
+        {"lost neutral", lost_neutral},
+        {"touch voltage", touch_voltage}};
     return known;
 }
 

@@ -68,17 +68,22 @@ void Circuit::ask_voltage_between(const std::string& as, const std::string& node
     names_.push_back(as);
 }
 
-std::map<std::string, double> Circuit::solve() const {
+std::map<std::string, double> ask_ngspice(const std::string& netlist, const std::string& control,
+                                          const std::vector<std::string>& names) {
     const auto file = std::filesystem::temp_directory_path() /
                       fmt::format("toft_circuits_{}.cir", static_cast<long>(getpid()));
     std::ofstream(file) << "* loops and drops\n"
-                        << netlist_ << ".control\nset numdgt=14\nac lin 1 50 50\n"
-                        << questions_ << "quit\n.endc\n.end\n";
+                        << netlist << ".control\nset numdgt=14\n"
+                        << control << "quit\n.endc\n.end\n";
     const std::string text = "\n" + output_of(fmt::format("ngspice -b {} 2>&1", file.string()));
     std::filesystem::remove(file);
     std::map<std::string, double> answers;
-    for (const std::string& name : names_) answers[name] = answer(text, name);
+    for (const std::string& name : names) answers[name] = answer(text, name);
     return answers;
+}
+
+std::map<std::string, double> Circuit::solve() const {
+    return ask_ngspice(netlist_, "ac lin 1 50 50\n" + questions_, names_);
 }
 
 }  // namespace toft::support

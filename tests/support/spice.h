@@ -10,6 +10,11 @@
 
 namespace toft::support {
 
+/// Runs ngspice on a netlist and what follows it as control; the figures it prints as "name = …".
+/// Throws when it cannot be run or leaves one of `names` out.
+std::map<std::string, double> ask_ngspice(const std::string& netlist, const std::string& control,
+                                          const std::vector<std::string>& names);
+
 class Circuit {
 public:
     /// An impedance between two nodes. A part that is zero is left out.

@@ -91,7 +91,16 @@ const char* const files[] = {"VERSION",
                              "earth/rod_parallel.csv",
                              "earth/rod_lambda.csv",
                              "earth/wire_star.csv",
-                             "earth/concrete.csv"};
+                             "earth/concrete.csv",
+                             "shock/body_impedance.csv",
+                             "shock/body_path.csv",
+                             "shock/heart_factor.csv",
+                             "shock/footwear.csv",
+                             "shock/touch_curve.csv",
+                             "shock/current_zone.csv",
+                             "shock/threshold.csv",
+                             "shock/constant.csv",
+                             "shock/condition.csv"};
 
 TEST(Catalogue, RefusesToLoadWithoutAnyOneOfItsFiles) {
     for (const char* file : files) {

@@ -1,0 +1,45 @@
+#include "answer/ground.h"
+
+#include "answer/describe.h"
+#include "answer/ground_parts.h"
+
+namespace toft::answer {
+
+namespace {
+
+/// Facts that soil, electrode and separation were read from.
+bool of_the_ground(const std::string& pointer) {
+    return pointer.rfind("/ground/re", 0) == 0 || pointer.rfind("/ground/layers", 0) == 0 ||
+           pointer.find("/electrode/") != std::string::npos ||
+           pointer.find("/reach_of_house_earth_m") != std::string::npos ||
+           pointer.find("/metalwork") != std::string::npos;
+}
+
+}  // namespace
+
+GroundAnswer ground(const Question& q) {
+    GroundAnswer answer;
+    answer.job = q.job.title;
+    answer.cautions = standing_cautions();
+    Silent silent;
+    const study::Corner worse;
+    const auto setting = study::prepare(silent, q.catalogue, q.job, study::RunAt{0}, worse);
+    std::vector<study::OpenFact> open;
+    study::Settler settler(q.catalogue, worse, open);
+    const GroundCase c{q, setting, study::settle_soil(settler, q.catalogue, q.job.ground)};
+    answer.soil = soil_answer(q, c.soil);
+    GroundSideAnswer side;
+    side.building = setting.building_facts->id;
+    electrode_answer(c, side);
+    for (const study::OpenFact& fact : setting.open) {
+        if (!of_the_ground(fact.pointer)) continue;
+        answer.asked.push_back(
+            {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated, ""});
+    }
+    side.separation = separation_answer(c);
+    side.lost_neutral = lost_neutral_answer(c);
+    answer.sides.push_back(std::move(side));
+    return answer;
+}
+
+}  // namespace toft::answer

@@ -1,0 +1,134 @@
+#include "answer/ground_parts.h"
+#include "base/text.h"
+#include "price/electrode.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toft::answer {
+
+namespace {
+
+class Rods {
+public:
+    explicit Rods(const GroundCase& c)
+        : c_(c),
+          limits_(c.question.catalogue.limits),
+          stated_(c.setting.building_facts->electrode) {}
+
+    Metres diameter() const {
+        return stated_.diameter.known ? stated_.diameter.low : limits_.rod_diameter.value;
+    }
+    int most_sections() const {
+        return static_cast<int>(limits_.rod_deepest.value / limits_.rod_section.value + 0.5);
+    }
+    Metres length(int sections) const { return limits_.rod_section.value * sections; }
+
+    study::ThroughTheYear year(int rods, Metres length) const {
+        return study::through_the_year(c_.question.catalogue, c_.soil,
+                                       study::rods_in_a_line(rods, length, diameter(), length));
+    }
+
+    std::vector<RodPointAnswer> over_length() const {
+        std::vector<RodPointAnswer> points;
+        for (int half = 1; half <= 2 * most_sections(); ++half) {
+            const Metres l = limits_.rod_section.value * half / 2;
+            const auto y = year(1, l);
+            if (!y.solved) continue;
+            points.push_back({l.number(), y.low.number(), y.high.number()});
+        }
+        return points;
+    }
+
+    /// Fewest sections of each number of rods that meet the target at the worst time of the year.
+    RodTargetAnswer meet(Ohms target, std::string why) const {
+        RodTargetAnswer answer;
+        answer.target_ohm = target.number();
+        answer.why = std::move(why);
+        int before = most_sections() + 1;
+        for (int rods = 1; rods <= static_cast<int>(limits_.rod_most.value); ++rods) {
+            const int sections = shortest(rods, target, before - 1);
+            if (sections == 0) continue;
+            before = sections;
+            const Metres l = length(sections);
+            answer.choices.push_back({rods, l.number(), rods > 1 ? l.number() : 0,
+                                      year(rods, l).high.number(), price(rods * sections)});
+        }
+        std::stable_sort(answer.choices.begin(), answer.choices.end(),
+                         [](const auto& a, const auto& b) { return a.price < b.price; });
+        if (answer.choices.empty()) {
+            answer.says = fmt::format(
+                "not with {} rods of {} m: other ground, more metal, or another way of earthing",
+                significant(limits_.rod_most.value, 2),
+                significant(length(most_sections()).number(), 3));
+        }
+        return answer;
+    }
+
+private:
+    /// Sections of the shortest rods that meet the target; 0 when `most` sections do not. A longer
+    /// rod never resists more.
+    int shortest(int rods, Ohms target, int most) const {
+        const auto meets = [&](int sections) {
+            const auto y = year(rods, length(sections));
+            return y.solved && y.high <= target;
+        };
+        if (most < 1 || !meets(most)) return 0;
+        int low = 1;
+        while (low < most) {
+            const int middle = (low + most) / 2;
+            if (meets(middle)) {
+                most = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    double price(int pieces) const {
+        Silent silent;
+        return price::electrode_price(silent, c_.question.book, pieces).number();
+    }
+
+    const GroundCase& c_;
+    const tables::Limits& limits_;
+    const site::Electrode& stated_;
+};
+
+/// Its own range, once a reading was stated.
+YearAnswer read_year(const GroundCase& c) {
+    const site::Fact<Ohms>& read = c.setting.building_facts->electrode.resistance;
+    YearAnswer year{read.low.number(), c.setting.building.ra_most.number(), "as it was read", ""};
+    year.high_when = c.setting.building.ra_most > read.high ? "driest or frozen ground"
+                     : read.single()                        ? "as it was read"
+                                                            : "the highest it was said to be";
+    return year;
+}
+
+}  // namespace
+
+void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
+    const tables::Catalogue& catalogue = c.question.catalogue;
+    const site::Electrode& stated = c.setting.building_facts->electrode;
+    const study::BuiltElectrode electrode = study::built(stated, catalogue);
+    side.electrode_words = study::electrode_words(electrode, stated);
+    if (stated.resistance.known) {
+        side.year = read_year(c);
+    } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode); y.solved) {
+        side.year = {y.low.number(), y.high.number(), y.low_when, y.high_when};
+    }
+    const Rods rods(c);
+    side.over_length = rods.over_length();
+    const tables::Limits& limits = catalogue.limits;
+    side.targets.push_back(
+        rods.meet(limits.touch_voltage.value / limits.residual_socket.value,
+                  fmt::format("{} V over the {} mA of the residual current device at the board",
+                              significant(limits.touch_voltage.value.number(), 3),
+                              significant(limits.residual_socket.value.number() * 1000, 3))));
+    side.targets.push_back(rods.meet(limits.electrode_stable.value,
+                                     "above this a reading may not last (note to Table 41.5)"));
+}
+
+}  // namespace toft::answer

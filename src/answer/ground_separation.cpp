@@ -1,0 +1,73 @@
+#include "answer/ground_parts.h"
+#include "base/pi.h"
+
+#include <algorithm>
+
+namespace toft::answer {
+
+namespace {
+
+/// Rise of the ground at that distance, as a share of the rise of a half ball of that radius whose
+/// edge is the nearest metal.
+double share_at(double radius, double distance) {
+    return radius > 0 ? radius / (radius + std::max(0.0, distance)) : 0;
+}
+
+void add_bridges(const GroundCase& c, SeparationAnswer& answer) {
+    const site::Building& b = *c.setting.building_facts;
+    for (const study::MetalPart& part : c.setting.building.parts) {
+        if (!part.bridges) continue;
+        answer.bridges.push_back(
+            {part.name, "runs on between the house's earth and the building", true, std::nullopt});
+    }
+    const Metres reach = c.question.catalogue.limits.reach.value;
+    if (c.setting.building.reach_least < reach) {
+        answer.bridges.push_back({"something on the house's earth",
+                                  b.reach_of_house_earth.known
+                                      ? "is within arm's reach of the building"
+                                      : "may be within arm's reach: nobody has looked",
+                                  false, c.setting.building.reach_least.number()});
+    }
+    for (const site::Metalwork& metal : b.metalwork) {
+        if (!metal.distance.known || metal.distance.low <= reach) continue;
+        answer.bridges.push_back({site::word(metal.what), "out of reach of the building", false,
+                                  metal.distance.low.number()});
+    }
+}
+
+}  // namespace
+
+SeparationAnswer separation_answer(const GroundCase& c) {
+    SeparationAnswer answer;
+    const study::BuildingSetting<Silent>& b = c.setting.building;
+    const tables::Catalogue& catalogue = c.question.catalogue;
+    answer.distance_m = b.gap_judged ? b.gap_least.number() : b.reach_least.number();
+    answer.needed_m = b.gap_judged ? b.gap_needed.number() : 0;
+    answer.lift_v = b.gap_judged ? b.lift_most.number() : 0;
+    answer.allowed = catalogue.limits.touch_voltage.value / c.setting.supply.u0;
+    const HouseEarth house = house_earth(c);
+    const OhmMetres high = study::largest_in(c.soil.worst);
+    const OhmMetres low = study::smallest_in(c.soil.best);
+    answer.house_radius_m = high / (2 * pi * house.low) / metres(1);
+    answer.transferred_high = share_at(answer.house_radius_m, answer.distance_m);
+    answer.transferred_low = share_at(low / (2 * pi * house.high) / metres(1), answer.distance_m);
+    add_bridges(c, answer);
+    answer.island = std::none_of(answer.bridges.begin(), answer.bridges.end(), [&](const auto& x) {
+        return x.joins || (x.distance_m && *x.distance_m < catalogue.limits.reach.value.number());
+    });
+    return answer;
+}
+
+HouseEarth house_earth(const GroundCase& c) {
+    const site::Intake& intake = c.question.job.intake;
+    if (intake.earthing == site::Earthing::tt) {
+        return {c.setting.supply.ra_least, c.setting.supply.ra_most, "the house's electrode"};
+    }
+    const site::Fact<Ohms>& known = intake.earth_without_neutral;
+    if (known.known) return {known.low, known.high, site::standing_word(known.standing)};
+    const tables::OpenRange& range =
+        *tables::find_open_range(c.question.catalogue, "earth.without.neutral");
+    return {ohms(range.low.value), ohms(range.high.value), "not stated: the range met in houses"};
+}
+
+}  // namespace toft::answer

@@ -1,0 +1,184 @@
+#include "study/electrode.h"
+
+#include "base/pi.h"
+#include "base/text.h"
+#include "field/electrode_shape.h"
+#include "field/field.h"
+#include "field/season.h"
+#include "study/setting_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::study {
+
+namespace {
+
+using site::Arrangement;
+using site::ElectrodeKind;
+
+constexpr int sides_of_ring = 24;
+constexpr int plate_meshes = 6;
+const field::Cutting fine{metres(0.4), 6};
+
+field::Spot spot(double east, double north, Metres depth) {
+    return {metres(east), metres(north), depth};
+}
+
+double smallest(const site::Fact<Metres>& fact, double otherwise) {
+    return fact.known ? fact.low.number() : otherwise;
+}
+
+void stand_rods(const site::Electrode& e, const tables::Limits& usual, BuiltElectrode& b) {
+    b.usual = !e.length.known && !e.rods.known;
+    b.count = e.rods.known ? e.rods.low : 1;
+    b.length = e.length.known ? e.length.low : usual.rod_length.value;
+    b.diameter = e.diameter.known ? e.diameter.low : usual.rod_diameter.value;
+    b.spacing = e.spacing.known ? e.spacing.low : b.length;
+    const Metres top = e.depth.known ? e.depth.low : metres(0);
+    const double s = b.spacing.number();
+    for (int i = 0; i < static_cast<int>(b.count); ++i) {
+        field::Spot at = spot(i * s, 0, top);
+        if (e.arrangement == Arrangement::triangle && i == 2) {
+            at = spot(s / 2, s * std::sqrt(0.75), top);
+        } else if (e.arrangement == Arrangement::square) {
+            at = spot(i % 2 * s, i / 2 * s, top);
+        }
+        b.wires.push_back(field::rod_wire(at, b.length, b.diameter / 2));
+    }
+}
+
+/// Wires, rings, plates and meshes; what is not stated is taken small and shallow.
+void lay_metal(const site::Electrode& e, BuiltElectrode& b) {
+    const double length = smallest(e.length, 1);
+    const double width = smallest(e.width, length);
+    const Metres depth = metres(smallest(e.depth, 0.5));
+    b.rods = false;
+    b.length = metres(length);
+    b.diameter = metres(smallest(e.diameter, 0.008));
+    const Metres radius = b.diameter / 2;
+    switch (e.kind) {
+        case ElectrodeKind::ring:
+            b.wires = field::ring_wires(spot(0, 0, depth), b.length, radius, sides_of_ring);
+            break;
+        case ElectrodeKind::plate: {
+            // A close mesh conducts as the plate it covers; its wires as thick as leaves no gap of
+            // more than three wires.
+            const double cell = std::max(length, width) / plate_meshes;
+            b.wires = field::mesh_wires(
+                {spot(0, 0, depth), b.length, metres(width), plate_meshes, plate_meshes},
+                metres(std::min(cell, std::min(length, width) / plate_meshes) / 8));
+            break;
+        }
+        case ElectrodeKind::mesh:
+            b.wires = field::mesh_wires({spot(0, 0, depth), b.length, metres(width),
+                                         e.meshes_along.value_or(1), e.meshes_across.value_or(1)},
+                                        radius);
+            break;
+        case ElectrodeKind::foundation: {
+            const double concrete = smallest(e.width, 0.3);
+            const Metres deep = metres(std::max(depth.number(), 0.75 * concrete));
+            b.wires = {{spot(0, 0, deep), spot(length, 0, deep), metres(concrete / 2)}};
+            b.concrete = b.length;
+            b.concrete_share = std::log(std::max(1.0, concrete / b.diameter.number()));
+            break;
+        }
+        case ElectrodeKind::rods:
+        case ElectrodeKind::buried_wire:
+            b.wires = {{spot(0, 0, depth), spot(length, 0, depth), radius}};
+            break;
+    }
+}
+
+struct Extreme {
+    Ohms value{};
+    const char* when = "";
+    double season = 1;
+};
+
+const char* season_words(const tables::SeasonRow& row) {
+    return row.word == "frozen crust" ? "top of the ground frozen" : "top of the ground dried out";
+}
+
+}  // namespace
+
+BuiltElectrode built(const site::Electrode& electrode, const tables::Catalogue& catalogue) {
+    BuiltElectrode b;
+    if (electrode.kind == ElectrodeKind::rods) {
+        stand_rods(electrode, catalogue.limits, b);
+    } else {
+        lay_metal(electrode, b);
+    }
+    return b;
+}
+
+BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres spacing) {
+    BuiltElectrode b;
+    b.count = count;
+    b.length = length;
+    b.diameter = diameter;
+    b.spacing = spacing;
+    for (int i = 0; i < count; ++i) {
+        b.wires.push_back(
+            field::rod_wire({spacing * i, metres(0), metres(0)}, length, diameter / 2));
+    }
+    return b;
+}
+
+std::string electrode_words(const BuiltElectrode& b, const site::Electrode& stated) {
+    const std::string length = significant(b.length.number(), 3);
+    if (!b.rods) return fmt::format("{}, {} m", site::word(stated.kind), length);
+    if (b.count < 2) return fmt::format("one rod of {} m", length);
+    const char* shape = stated.arrangement == Arrangement::triangle ? " in a triangle"
+                        : stated.arrangement == Arrangement::square ? " in a square"
+                                                                    : "";
+    return fmt::format("{} rods of {} m, {} m apart{}", b.count, length,
+                       significant(b.spacing.number(), 3), shape);
+}
+
+std::optional<Ohms> resistance_in(const field::Strata& soil, const BuiltElectrode& electrode,
+                                  OhmMetres concrete) {
+    const auto field = field::solve_field(soil, electrode.wires, fine);
+    if (!field) return std::nullopt;
+    Ohms r = field->joined();
+    if (electrode.concrete > metres(0)) {
+        r = r + concrete / (2 * pi * electrode.concrete) * electrode.concrete_share;
+    }
+    return r;
+}
+
+ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
+                                const BuiltElectrode& electrode) {
+    ThroughTheYear year;
+    year.solved = true;
+    const OhmMetres concrete = catalogue.electrode.concrete_high.value;
+    const auto high = [&](Ohms r, const char* when, double season) {
+        if (!(r > year.high)) return;
+        year.high = r;
+        year.high_when = when;
+        year.worst_season = season;
+    };
+    for (const field::Strata& strata : soil.worst) {
+        const auto bare = resistance_in(strata, electrode, concrete);
+        if (!bare) return {};
+        high(*bare, soil.whole_year ? "worst time of the year" : "as the soil was read", 1);
+        if (soil.whole_year || soil.read_dry) continue;
+        for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
+            const auto crust = field::with_crust(strata, row.depth.value, row.factor.value);
+            const auto r = resistance_in(crust, electrode, concrete);
+            if (!r) return {};
+            high(*r, season_words(row), *r / *bare);
+        }
+    }
+    for (const field::Strata& strata : soil.best) {
+        const auto r = resistance_in(strata, electrode, catalogue.electrode.concrete_low.value);
+        if (!r) return {};
+        if (year.low == ohms(0) || *r < year.low) year.low = *r;
+    }
+    year.low_when = soil.whole_year ? "best time of the year" : "as the soil was read";
+    return year;
+}
+
+}  // namespace toft::study

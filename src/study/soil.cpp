@@ -1,0 +1,129 @@
+#include "study/soil.h"
+
+namespace toft::study {
+
+namespace {
+
+constexpr const char* resistivity_pointer = "/ground/resistivity_ohm_m";
+
+/// The range of the soil's word, or the widest of all soils.
+site::Fact<OhmMetres> range_of_kind(const tables::Catalogue& catalogue, const std::string& soil) {
+    site::Fact<OhmMetres> fact{true, ohm_metres(1e9), ohm_metres(0), site::Standing::assumed};
+    for (const tables::Soil& row : catalogue.soils) {
+        if (!soil.empty() && row.word != soil) continue;
+        fact.low = least(fact.low, row.low.value);
+        fact.high = most(fact.high, row.high.value);
+    }
+    return fact;
+}
+
+void by_resistivity(Settler& settler, const site::Fact<OhmMetres>& fact, SoilSetting& soil) {
+    const auto rho =
+        settler.settle(fact, {resistivity_pointer, "resistivity of the soil", "", "ohm m"});
+    soil.from = rho.from;
+    soil.worst = {even_soil(rho.bounds.most)};
+    soil.best = {even_soil(rho.bounds.least)};
+}
+
+void by_layers(Settler& settler, const site::Ground& ground, SoilSetting& soil) {
+    field::Strata worst;
+    field::Strata best;
+    for (std::size_t i = 0; i < ground.layers.size(); ++i) {
+        const site::SoilLayer& layer = ground.layers[i];
+        const auto rho = settler.settle(layer.resistivity,
+                                        {fmt::format("/ground/layers/{}/resistivity_ohm_m", i),
+                                         "resistivity of a layer of the soil", "", "ohm m"});
+        if (layer.thickness) {
+            worst.layers.push_back({rho.bounds.most, *layer.thickness});
+            best.layers.push_back({rho.bounds.least, *layer.thickness});
+        } else {
+            worst.deepest = rho.bounds.most;
+            best.deepest = rho.bounds.least;
+        }
+    }
+    soil.from = "layers of the survey";
+    soil.worst = {worst};
+    soil.best = {best};
+}
+
+template <class Pick>
+OhmMetres over_all(const std::vector<field::Strata>& soils, const Pick& pick) {
+    OhmMetres found = soils.front().deepest;
+    for (const field::Strata& soil : soils) {
+        found = pick(found, soil.deepest);
+        for (const field::Stratum& layer : soil.layers) found = pick(found, layer.resistivity);
+    }
+    return found;
+}
+
+/// When the soil was read: wet is the worse answer, for then it will dry.
+void settle_reading(Settler& settler, const site::Ground& ground, SoilSetting& soil) {
+    site::Answer dry = site::Answer::unknown;
+    if (ground.read_when) {
+        dry = *ground.read_when == site::Season::dry ? site::Answer::yes : site::Answer::no;
+    }
+    soil.read_dry = settler.settle(
+        dry, {"/ground/read_when", "the ground was read in its dry season", ""}, false);
+}
+
+}  // namespace
+
+const char* soil_word(SoilKnown known) {
+    switch (known) {
+        case SoilKnown::readings:
+            return "readings";
+        case SoilKnown::layers:
+            return "stated layers";
+        case SoilKnown::resistivity:
+            return "stated resistivity";
+        case SoilKnown::kind:
+            return "kind of soil";
+        case SoilKnown::nothing:
+            break;
+    }
+    return "nothing";
+}
+
+field::Strata even_soil(OhmMetres resistivity) { return {{}, resistivity}; }
+
+OhmMetres largest_in(const std::vector<field::Strata>& soils) {
+    return over_all(soils, [](OhmMetres a, OhmMetres b) { return most(a, b); });
+}
+
+OhmMetres smallest_in(const std::vector<field::Strata>& soils) {
+    return over_all(soils, [](OhmMetres a, OhmMetres b) { return least(a, b); });
+}
+
+SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
+                        const site::Ground& ground) {
+    SoilSetting soil;
+    if (!ground.layers.empty()) {
+        soil.known = SoilKnown::layers;
+        by_layers(settler, ground, soil);
+    } else if (ground.resistivity.known) {
+        soil.known = SoilKnown::resistivity;
+        by_resistivity(settler, ground.resistivity, soil);
+    } else {
+        soil.known = ground.soil.empty() ? SoilKnown::nothing : SoilKnown::kind;
+        by_resistivity(settler, range_of_kind(catalogue, ground.soil), soil);
+        return soil;
+    }
+    // An assumed range is somebody's guess of the whole year; a figure was read on one day.
+    soil.whole_year = soil.known == SoilKnown::resistivity &&
+                      ground.resistivity.standing == site::Standing::assumed;
+    if (soil.whole_year) return soil;
+    settle_reading(settler, ground, soil);
+    return soil;
+}
+
+SoilSetting settle_season(Settler& settler, const site::Ground& ground,
+                          const std::vector<field::Strata>& read) {
+    SoilSetting soil;
+    soil.worst = read;
+    soil.best = read;
+    soil.whole_year = false;
+    settle_reading(settler, ground, soil);
+    return soil;
+}
+
+}  // namespace toft::study

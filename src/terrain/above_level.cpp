@@ -18,7 +18,7 @@ public:
           south_(grid.origin.north_m),
           wide_(grid.east_m()),
           high_(grid.north_m()),
-          close_(1e-6 * grid.step_m) {}
+          close_(1e-6 * std::min(grid.step_east_m, grid.step_north_m)) {}
 
     double round() const { return 2 * (wide_ + high_); }
 
@@ -72,7 +72,7 @@ void turn_high_left(const SurfaceGrid& grid, Outline& line) {
     const double north = (line[at + 1].north_m - line[at].north_m) / longest;
     const GroundPoint middle{(line[at].east_m + line[at + 1].east_m) / 2,
                              (line[at].north_m + line[at + 1].north_m) / 2};
-    const double aside = 0.3 * grid.step_m;
+    const double aside = 0.3 * std::min(grid.step_east_m, grid.step_north_m);
     const double left =
         share_at(grid, {middle.east_m - aside * north, middle.north_m + aside * east});
     const double right =

@@ -22,9 +22,10 @@ constexpr double building_half_m = 1.5;
 bool length_known(double metres) { return std::isfinite(metres) && metres > 0; }
 
 /// The electrode as seen from the house's earth: in the direction of the outbuilding where the
-/// survey has its place, at the distance of the answer.
+/// survey has its place. The half ball's edge is the nearest metal, so its radius comes on top of
+/// the answer's distance.
 GroundPoint electrode_place(const site::Job& job, const answer::GroundSideAnswer& side) {
-    const double away = side.separation.distance_m;
+    const double away = side.separation.house_radius_m + side.separation.distance_m;
     const site::Building* building = site::find_building(job, side.building);
     if (!building || !building->at_x_m || !building->at_y_m) return {away, 0};
     const double size = std::hypot(*building->at_x_m, *building->at_y_m);
@@ -33,21 +34,23 @@ GroundPoint electrode_place(const site::Job& job, const answer::GroundSideAnswer
 }
 
 SurfaceGrid grid_round(GroundPoint electrode, double radius) {
-    const double margin = std::max(
-        {4 * building_half_m, 2.2 * radius, 0.3 * std::hypot(electrode.east_m, electrode.north_m)});
+    const double away = std::hypot(electrode.east_m, electrode.north_m);
+    const double margin = std::max({4 * building_half_m, 1.15 * radius, 0.3 * away});
     const double west = std::min(0.0, electrode.east_m) - margin;
     const double south = std::min(0.0, electrode.north_m) - margin;
     const double wide = std::max(0.0, electrode.east_m) + margin - west;
     const double high = std::max(0.0, electrode.north_m) + margin - south;
     SurfaceGrid grid;
     grid.origin = {west, south};
-    grid.step_m = std::max(wide, high) / static_cast<double>(longest_side - 1);
-    grid.columns = static_cast<std::size_t>(std::floor(wide / grid.step_m + 1e-9)) + 1;
-    grid.rows = static_cast<std::size_t>(std::floor(high / grid.step_m + 1e-9)) + 1;
+    const double step = std::max(wide, high) / static_cast<double>(longest_side - 1);
+    grid.columns = static_cast<std::size_t>(std::ceil(wide / step - 1e-9)) + 1;
+    grid.rows = static_cast<std::size_t>(std::ceil(high / step - 1e-9)) + 1;
+    grid.step_east_m = wide / static_cast<double>(grid.columns - 1);
+    grid.step_north_m = high / static_cast<double>(grid.rows - 1);
     for (std::size_t row = 0; row < grid.rows; ++row) {
         for (std::size_t column = 0; column < grid.columns; ++column) {
-            const double x = west + grid.step_m * static_cast<double>(column);
-            const double y = south + grid.step_m * static_cast<double>(row);
+            const double x = west + grid.step_east_m * static_cast<double>(column);
+            const double y = south + grid.step_north_m * static_cast<double>(row);
             grid.share.push_back(std::min(1.0, radius / std::max(std::hypot(x, y), 1e-9)));
         }
     }
@@ -119,14 +122,17 @@ SurfaceThing square(ThingKind kind, GroundPoint middle, double half, std::string
 SurfaceMap half_ball_map(const site::Job& job, const answer::GroundSideAnswer& side) {
     SurfaceMap map;
     const double radius = side.separation.house_radius_m;
-    if (!length_known(radius) || !length_known(side.separation.distance_m)) return map;
+    const double between = side.separation.distance_m;
+    if (!length_known(radius) || !std::isfinite(between) || between < 0) return map;
     const GroundPoint far = electrode_place(job, side);
     map.grid = grid_round(far, radius);
-    for (const double level : map_levels(job, side.lost_neutral)) {
+    std::vector<double> levels = map_levels(job, side.lost_neutral);
+    levels.push_back(1);
+    for (const double level : levels) {
         ContourLine contour = circle(map.grid, radius / level, level);
         if (!contour.lines.empty()) map.contours.push_back(std::move(contour));
     }
-    const double away = side.separation.distance_m;
+    const double away = radius + between;
     map.things = {square(ThingKind::house, {0, 0}, std::min(house_half_m, 0.5 * away), "house"),
                   square(ThingKind::outbuilding, far, std::min(building_half_m, 0.35 * away),
                          building_words(job, side.building)),

@@ -8,8 +8,9 @@
 namespace toft::terrain {
 
 /// A map round the house's earth and the outbuilding's electrode, with every level that falls on
-/// it. A grid that is not drawable when the answer's radius or distance is not above 0 and finite.
-/// The outbuilding stands where the job says, turned to the electrode's distance; else to the east.
+/// it. A grid that is not drawable when the answer's radius is not above 0 or its distance below 0,
+/// or either not finite. The electrode stands in the outbuilding's direction where the job says its
+/// place, else to the east; the half ball's edge is the metal that its distance is taken from.
 SurfaceMap half_ball_map(const site::Job& job, const answer::GroundSideAnswer& side);
 
 }  // namespace toft::terrain

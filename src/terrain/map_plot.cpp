@@ -29,6 +29,7 @@ struct Sheet {
     double letters = 11;
     Items items = {};
     std::vector<Box> taken = {};
+    std::vector<Box> buildings = {};  ///< words keep off these too where they can
 
     Point at(GroundPoint p) const {
         const GroundPoint from = of.map.grid.origin;
@@ -84,7 +85,7 @@ void building(Sheet& sheet, const SurfaceThing& thing) {
     Items items;
     if (thing.kind == ThingKind::house) append(items, hatched(outline, {.spacing = 9}));
     items.emplace_back(Polygon{outline, stroked(palette::ink, weight::firm)});
-    sheet.taken.push_back(box_of(items));
+    sheet.buildings.push_back(box_of(items));
     sheet.items.emplace_back(Group{std::move(items), {}, "", "building", thing.name});
 }
 
@@ -100,20 +101,33 @@ void electrode(Sheet& sheet, const SurfaceThing& thing) {
 
 /// How far a box is from all that words must keep off and from the map's edge, up to as far as
 /// matters; 0 where it covers some.
-double clearance(const Sheet& sheet, const Box& box) {
+double clearance(const Box& box, const Box& frame, const std::vector<Box>& taken) {
     constexpr double far_enough = 60;
-    const Box frame = grown(sheet.frame, -3);
     if (!contains(frame, box)) return 0;
-    double clear = std::min({box.left - frame.left, frame.right - box.right, box.top - frame.top,
-                             frame.bottom - box.bottom}) +
-                   1;
-    for (const Box& other : sheet.taken) {
+    const double across = std::min(box.left - frame.left, frame.right - box.right);
+    const double down = std::min(box.top - frame.top, frame.bottom - box.bottom);
+    double clear = std::min({across + 1, down + 1, far_enough});
+    for (const Box& other : taken) {
         if (overlap(other, box)) return 0;
         const double x = std::max({0.0, other.left - box.right, box.left - other.right});
         const double y = std::max({0.0, other.top - box.bottom, box.top - other.bottom});
         clear = std::min(clear, std::hypot(x, y) + 1);
     }
-    return std::min(clear, far_enough);
+    return clear;
+}
+
+/// The box that keeps farthest from everything and from `besides`; null when each covers some.
+const Box* clearest(const Sheet& sheet, const std::vector<Box>& boxes, std::vector<Box> besides) {
+    besides.insert(besides.end(), sheet.taken.begin(), sheet.taken.end());
+    const Box* best = nullptr;
+    double most = 0;
+    for (const Box& box : boxes) {
+        const double clear = clearance(box, grown(sheet.frame, -3), besides);
+        if (clear <= most) continue;
+        most = clear;
+        best = &box;
+    }
+    return best;
 }
 
 /// Places for a level's figure along its lines.
@@ -138,15 +152,9 @@ void figures(Sheet& sheet) {
                         .weight = volts ? Weight::bold : Weight::normal,
                         .anchor = Anchor::middle};
         const double wide = text_width(words, style.size, style.weight) + 4;
-        const Box* best = nullptr;
-        double most = 0;
         const std::vector<Box> boxes = places_along(sheet, *contour, wide);
-        for (const Box& box : boxes) {
-            const double clear = clearance(sheet, box);
-            if (clear <= most) continue;
-            most = clear;
-            best = &box;
-        }
+        const Box* best = clearest(sheet, boxes, sheet.buildings);
+        if (!best) best = clearest(sheet, boxes, {});
         if (!best) continue;
         sheet.items.emplace_back(haloed(text({best->centre().x, best->bottom - 4}, words, style)));
         sheet.taken.push_back(*best);
@@ -155,6 +163,8 @@ void figures(Sheet& sheet) {
 
 /// Names of buildings above or beside them, those of electrodes only in the list of signs.
 void names(Sheet& sheet) {
+    std::vector<Box> taken = sheet.taken;
+    taken.insert(taken.end(), sheet.buildings.begin(), sheet.buildings.end());
     for (const SurfaceThing& thing : sheet.of.map.things) {
         const bool outlined = thing.outline.size() > 2;
         if (!outlined || thing.name.empty()) continue;
@@ -170,11 +180,12 @@ void names(Sheet& sheet) {
                          box_at({left, box.bottom + 2}, wide, high),
                          box_at({box.right + 3, box.centre().y - high / 2}, wide, high),
                          box_at({box.left - 3 - wide, box.centre().y - high / 2}, wide, high)}};
-        const auto place = placed({wish}, Room{sheet.frame, sheet.taken, 2}).front();
+        const auto place = placed({wish}, Room{sheet.frame, taken, 2}).front();
         if (!place.free) continue;
         sheet.items.emplace_back(
             haloed(text({place.box.left + 1, place.box.bottom - 4}, words, style)));
         sheet.taken.push_back(place.box);
+        taken.push_back(place.box);
     }
 }
 

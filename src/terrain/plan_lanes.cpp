@@ -96,7 +96,7 @@ Plan plan_for(const PlanOf& of, const Space& space) {
 
 /// A circle as far as it lies in the frame.
 Items circle_in(const Box& frame, Point centre, double radius, const Style& style) {
-    constexpr int parts = 240;
+    const int parts = std::clamp(static_cast<int>(radius), 240, 6000);
     Items items;
     std::vector<Point> run;
     for (int i = 0; i <= parts; ++i) {
@@ -122,16 +122,25 @@ Items walls(const Box& box) {
     return items;
 }
 
+double ball_of(const answer::SeparationAnswer& s) {
+    return length_known(s.house_radius_m) ? s.house_radius_m : 0;
+}
+
+/// Of the half ball whose edge is the nearest metal on the house's earth.
+Point ball_centre(const Plan& plan) {
+    return {plan.house_x - plan.across(ball_of(plan.of.separation)), plan.middle};
+}
+
 /// The ground round the house's earth: its half ball, and how far the electrode ought to be.
 void ground_circles(const Plan& plan, Items& items) {
     const answer::SeparationAnswer& s = plan.of.separation;
-    const Point centre{plan.house_x, plan.middle};
-    if (length_known(s.house_radius_m)) {
-        append(items, circle_in(plan.frame, centre, plan.across(s.house_radius_m),
+    const double ball = ball_of(s);
+    if (ball > 0) {
+        append(items, circle_in(plan.frame, ball_centre(plan), plan.across(ball),
                                 stroked(palette::earth, 1.4)));
     }
     if (length_known(s.needed_m)) {
-        append(items, circle_in(plan.frame, centre, plan.across(s.needed_m),
+        append(items, circle_in(plan.frame, ball_centre(plan), plan.across(ball + s.needed_m),
                                 dashed(palette::accent, 2, {10, 4})));
     }
 }
@@ -274,7 +283,7 @@ void circle_word(const Plan& plan, double metres, const std::string& words, Item
     if (!length_known(metres)) return;
     std::vector<Point> middles;
     for (const double side : {1.0, -1.0}) {
-        for (double turn = 10; turn <= 170; turn += 5) {
+        for (double turn = 10; turn <= 170; turn += 2) {
             const Point p =
                 Point{plan.house_x, plan.middle} + turned({0, -plan.across(metres)}, side * turn);
             if (!contains(grown(plan.frame, -9), Box{p.x, p.y, p.x, p.y})) continue;

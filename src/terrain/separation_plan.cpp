@@ -32,28 +32,20 @@ rules::Verdict mark_of(Islands islands) {
     return rules::Verdict::not_known;
 }
 
-/// True where the answer says that the ground carries no more than allowed at the distance there
-/// is, at its worse end.
-bool ground_keeps(const answer::SeparationAnswer& s) {
-    return std::isfinite(s.transferred_high) && std::isfinite(s.allowed) &&
-           std::isfinite(s.distance_m) && s.transferred_high <= s.allowed;
-}
-
-bool ground_known(const answer::SeparationAnswer& s) {
-    return std::isfinite(s.transferred_high) && std::isfinite(s.allowed) &&
-           std::isfinite(s.distance_m);
+bool judged(const answer::SeparationAnswer& s) {
+    return std::isfinite(s.needed_m) && s.needed_m > 0;
 }
 
 std::string sentence(const answer::SeparationAnswer& s) {
     std::string words =
-        fmt::format("The outbuilding's electrode stands {} from the house's earth",
+        fmt::format("The outbuilding's electrode stands {} from metal on the house's earth",
                     std::isfinite(s.distance_m) ? metre_words(s.distance_m) + " or more"
                                                 : "at a distance that is not known");
-    if (std::isfinite(s.needed_m) && s.needed_m > 0) {
+    if (judged(s)) {
         words += fmt::format(
-            "; {} are needed for the ground between to carry over no more than {}"
-            " of a rise of the house's earth",
-            metre_words(s.needed_m), share_words(s.allowed));
+            "; {} are needed for the ground there to keep to the touch voltage when the supply's "
+            "neutral is lost",
+            metre_words(s.needed_m));
     }
     return words + ".";
 }
@@ -103,17 +95,18 @@ void bridge_list(const answer::SeparationAnswer& s, parts::WordColumn& column) {
 void lines(const answer::SeparationAnswer& s, double reach, parts::WordColumn& column) {
     column.heading("the lines");
     Items needed{Line{{0, 10}, {sign_wide, 10}, dashed(palette::accent, 2, {10, 4})}};
-    if (std::isfinite(s.needed_m) && s.needed_m > 0) {
+    if (judged(s)) {
         say_signed(column, std::move(needed), "needed: " + metre_words(s.needed_m),
                    "from the house's earth: the electrode belongs farther out");
-    } else {
+    } else if (s.needed_m != 0) {
         say(column, "What distance is needed is not known.");
     }
     if (std::isfinite(s.house_radius_m) && s.house_radius_m > 0) {
         Items ball{Line{{0, 10}, {sign_wide, 10}, stroked(palette::earth, 1.4)}};
         say_signed(
             column, std::move(ball), "the house's earth",
-            fmt::format("a half ball of metal of {} radius in this soil would have its resistance",
+            fmt::format("as the half ball of {} radius that would have its least resistance in "
+                        "the worst soil; its edge is the nearest metal",
                         metre_words(s.house_radius_m)));
     }
     Items arm{Line{{0, 10}, {sign_wide, 10}, dashed(palette::graphite, 1.2, {3, 3})}};
@@ -124,13 +117,30 @@ void lines(const answer::SeparationAnswer& s, double reach, parts::WordColumn& c
               "order, not in their places, and the buildings' sizes are not surveyed.");
 }
 
-void explain(const answer::SeparationAnswer& s, Metres reach, parts::WordColumn& column) {
-    if (std::isfinite(s.transferred_high)) {
-        say(column, fmt::format("Of whatever the house's earth rises by, the ground carries {} to "
-                                "the outbuilding's electrode; {} are allowed.",
+void ground_words(const answer::SeparationAnswer& s, parts::WordColumn& column) {
+    column.heading("what the ground between carries over");
+    if (std::isfinite(s.transferred_low) && std::isfinite(s.transferred_high)) {
+        say(column, fmt::format("Of whatever the house's earth rises by, {} reach the ground at "
+                                "the electrode; {} of the supply's voltage would be the touch "
+                                "voltage.",
                                 share_range_words(s.transferred_low, s.transferred_high),
                                 share_words(s.allowed)));
+    } else {
+        say(column, "How much is not known.");
     }
+    if (judged(s) && std::isfinite(s.lift_v)) {
+        say(column, fmt::format("With the supply's neutral lost, that ground rises by up to {} V.",
+                                figure_words(s.lift_v)));
+    }
+    if (s.needed_m == 0) {
+        say(column,
+            "No distance was judged: the neutral of the supply as surveyed is not its "
+            "earth.");
+    }
+}
+
+void explain(const answer::SeparationAnswer& s, Metres reach, parts::WordColumn& column) {
+    ground_words(s, column);
     bridge_list(s, column);
     lines(s, reach.number(), column);
 }
@@ -147,8 +157,10 @@ Islands islands_of(const answer::SeparationAnswer& s, Metres reach) {
         unknown = unknown || !known;
     }
     if (near) return Islands::within_reach;
-    if (unknown || !ground_known(s)) return Islands::not_known;
-    return ground_keeps(s) ? Islands::apart : Islands::carried;
+    if (unknown || !std::isfinite(s.distance_m) || !std::isfinite(s.needed_m)) {
+        return Islands::not_known;
+    }
+    return s.distance_m >= s.needed_m ? Islands::apart : Islands::carried;
 }
 
 std::string island_words(Islands islands) {
@@ -158,7 +170,7 @@ std::string island_words(Islands islands) {
         case Islands::not_known:
             return "not known whether they are separate";
         case Islands::carried:
-            return "no metal joins them as far as is known, but the ground carries over too much";
+            return "no metal joins them as far as is known, but the electrode stands too near";
         case Islands::within_reach:
             return "within reach of each other";
         case Islands::joined:

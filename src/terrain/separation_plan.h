@@ -29,7 +29,7 @@ drawing::Scene separation_plan_picture(const SeparationOf& of, double width);
 enum class Islands { apart, not_known, carried, within_reach, joined };
 
 /// `joined` before `within_reach` before `not_known` before `carried` (apart as metal goes, but the
-/// ground between carries more of the house earth's rise than is allowed).
+/// electrode stands nearer than it ought to).
 Islands islands_of(const answer::SeparationAnswer& separation, Metres reach);
 
 /// "separate as far as is known", …

@@ -13,16 +13,19 @@ constexpr double same_level = 1e-9;
 }  // namespace
 
 bool drawable(const SurfaceGrid& grid) {
-    if (grid.columns < 2 || grid.rows < 2 || !(grid.step_m > 0)) return false;
-    if (!std::isfinite(grid.step_m) || grid.share.size() != grid.columns * grid.rows) return false;
+    if (grid.columns < 2 || grid.rows < 2) return false;
+    for (const double step : {grid.step_east_m, grid.step_north_m}) {
+        if (!std::isfinite(step) || step <= 0) return false;
+    }
+    if (grid.share.size() != grid.columns * grid.rows) return false;
     return std::all_of(grid.share.begin(), grid.share.end(),
                        [](double share) { return std::isfinite(share); });
 }
 
 double share_at(const SurfaceGrid& grid, GroundPoint place) {
-    const double x = std::clamp((place.east_m - grid.origin.east_m) / grid.step_m, 0.0,
+    const double x = std::clamp((place.east_m - grid.origin.east_m) / grid.step_east_m, 0.0,
                                 static_cast<double>(grid.columns - 1));
-    const double y = std::clamp((place.north_m - grid.origin.north_m) / grid.step_m, 0.0,
+    const double y = std::clamp((place.north_m - grid.origin.north_m) / grid.step_north_m, 0.0,
                                 static_cast<double>(grid.rows - 1));
     const auto column = std::min(static_cast<std::size_t>(x), grid.columns - 2);
     const auto row = std::min(static_cast<std::size_t>(y), grid.rows - 2);

@@ -23,16 +23,17 @@ struct GroundPoint {
 /// to the east.
 struct SurfaceGrid {
     GroundPoint origin = {};  ///< of the first figure, the south-west corner
-    double step_m = 1;        ///< between neighbours
+    double step_east_m = 1;   ///< between neighbours
+    double step_north_m = 1;
     std::size_t columns = 0;
     std::size_t rows = 0;
     std::vector<double> share = {};
 
-    double east_m() const { return step_m * static_cast<double>(columns - 1); }
-    double north_m() const { return step_m * static_cast<double>(rows - 1); }
+    double east_m() const { return step_east_m * static_cast<double>(columns - 1); }
+    double north_m() const { return step_north_m * static_cast<double>(rows - 1); }
 };
 
-/// True for a grid of at least two by two finite figures and a step above 0.
+/// True for a grid of at least two by two finite figures and steps above 0.
 bool drawable(const SurfaceGrid& grid);
 
 /// The figure at any place, evenly between those round it; places outside count as the nearest

@@ -86,12 +86,12 @@ void explain(const MapOf& of, const answer::SeparationAnswer& s, parts::WordColu
     for (const SurfaceThing& thing : of.map.things) {
         if (thing.outline.size() == 1) electrode_sign(thing, column);
     }
-    if (std::isfinite(s.allowed) && s.allowed > 0 && std::isfinite(s.needed_m)) {
+    if (std::isfinite(s.needed_m) && s.needed_m > 0 && std::isfinite(s.distance_m)) {
         column.heading("how far is far enough");
-        say(column, fmt::format("To carry over no more than {} the electrode must be {} from the "
-                                "house's earth; it is {} from it.",
-                                share_words(s.allowed), metre_words(s.needed_m),
-                                metre_words(s.distance_m)));
+        say(column, fmt::format("For the ground there to keep to the touch voltage when the "
+                                "supply's neutral is lost, the electrode must be {} from metal on "
+                                "the house's earth; it is {} from it.",
+                                metre_words(s.needed_m), metre_words(s.distance_m)));
     }
     column.heading("what it rests on");
     if (!of.map.basis.empty()) say(column, of.map.basis);

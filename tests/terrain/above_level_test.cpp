@@ -14,7 +14,7 @@ constexpr std::size_t side = 41;
 
 /// A cone with its top at `top`, 20 by 20 m from the origin, falling to 0 at 10 m.
 SurfaceGrid cone(GroundPoint top) {
-    SurfaceGrid grid{{0, 0}, 0.5, side, side, {}};
+    SurfaceGrid grid{{0, 0}, 0.5, 0.5, side, side, {}};
     for (std::size_t row = 0; row < side; ++row) {
         for (std::size_t column = 0; column < side; ++column) {
             const double x = 0.5 * static_cast<double>(column) - top.east_m;

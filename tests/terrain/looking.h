@@ -95,6 +95,7 @@ inline answer::SeparationAnswer looked_at_separation() {
     s.transferred_high = 0.094;
     s.allowed = 0.217;
     s.needed_m = 8.3;
+    s.lift_v = 22;
     s.bridges = {{"water pipe, copper",
                   "It is bonded at the house and runs on to the studio: fit "
                   "an insulating section where it enters.",
@@ -128,7 +129,10 @@ inline answer::GroundAnswer looked_at_ground() {
         {2, "volts of the lost neutral", {}, "No rods within the bounds looked at do it."}};
     side.separation = looked_at_separation();
     side.lost_neutral = looked_at_fault();
-    return {looked_at_soil(), {std::move(side)}};
+    answer::GroundAnswer ground;
+    ground.soil = looked_at_soil();
+    ground.sides.push_back(std::move(side));
+    return ground;
 }
 
 /// Texts that stand level, which all texts of these pictures do.

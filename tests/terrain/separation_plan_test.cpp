@@ -27,7 +27,7 @@ answer::SeparationAnswer island() {
 TEST(SeparationPlan, SaysHowTheTwoEarthsStand) {
     EXPECT_EQ(islands_of(island(), arm), Islands::apart);
     answer::SeparationAnswer s = island();
-    s.transferred_high = 0.3;
+    s.needed_m = 21.5;
     EXPECT_EQ(islands_of(s, arm), Islands::carried);
     s = island();
     s.bridges[0].distance_m = 1.6;
@@ -45,7 +45,7 @@ TEST(SeparationPlan, WhatIsNotKnownIsNeverApart) {
     EXPECT_EQ(islands_of(s, arm), Islands::not_known);
     for (const double odd : {no_number, no_end}) {
         s = island();
-        s.transferred_high = odd;
+        s.needed_m = odd;
         EXPECT_EQ(islands_of(s, arm), Islands::not_known);
         s = island();
         s.distance_m = odd;
@@ -120,6 +120,14 @@ TEST(SeparationPlan, OddSeparationsStillGiveASheet) {
             EXPECT_EQ(svg.find("<script"), std::string::npos);
         }
     }
+}
+
+TEST(SeparationPlan, WhereNoDistanceWasJudgedItSaysWhy) {
+    answer::SeparationAnswer s = island();
+    EXPECT_FALSE(tells(drawn(s, 794), "No distance was judged"));
+    s.needed_m = 0;
+    EXPECT_TRUE(tells(drawn(s, 794), "No distance was judged"));
+    EXPECT_FALSE(tells(drawn(s, 794), "needed:"));
 }
 
 TEST(SeparationPlan, WithoutBridgesItSaysThatNobodyNamedOne) {

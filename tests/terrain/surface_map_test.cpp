@@ -9,7 +9,7 @@ namespace toft::terrain {
 namespace {
 
 SurfaceGrid plane() {
-    SurfaceGrid grid{{-1, 2}, 0.5, 4, 3, {}};
+    SurfaceGrid grid{{-1, 2}, 0.5, 0.5, 4, 3, {}};
     for (std::size_t row = 0; row < 3; ++row) {
         for (std::size_t column = 0; column < 4; ++column) {
             grid.share.push_back(0.1 * static_cast<double>(column) +
@@ -41,7 +41,7 @@ TEST(SurfaceMap, GridsThatCannotBeDrawn) {
     grid.share[3] = no_number;
     EXPECT_FALSE(drawable(grid));
     grid = plane();
-    grid.step_m = 0;
+    grid.step_north_m = 0;
     EXPECT_FALSE(drawable(grid));
 }
 

@@ -41,7 +41,7 @@ SurfaceMap solved_map() {
     const field::Field& rods = *solved;
     const Amperes raised = volts(1) / rods.resistance(0, 0);
     SurfaceMap map;
-    map.grid = {{-5, -5}, 0.5, 41, 27, {}};
+    map.grid = {{-5, -5}, 0.5, 0.5, 41, 27, {}};
     for (std::size_t i = 0; i < 41 * 27; ++i) {
         const double x = -5 + 0.5 * static_cast<double>(i % 41);
         const double y = -5 + 0.5 * static_cast<double>(i / 41);

@@ -3,7 +3,6 @@
 #include "base/pi.h"
 #include "soil/kelvin.h"
 
-#include <fmt/format.h>
 #include <Eigen/Dense>
 
 #include <algorithm>
@@ -20,7 +19,6 @@ using Complex = std::complex<double>;
 constexpr double step = 0.2;
 constexpr double least_wave = 1e-10;
 constexpr double most_wave = 45;
-constexpr double most_contrast = 1e4;
 
 Complex inverse(const Complex& z) { return std::conj(z) / std::norm(z); }
 
@@ -73,29 +71,6 @@ Complex hankel(double wave, Metres r) {
 }
 
 Eigen::Index index(std::size_t i) { return static_cast<Eigen::Index>(i); }
-
-Faults faults_of(const field::Strata& soil) {
-    Faults faults;
-    const auto refuse = [&](std::size_t i, const char* says) {
-        faults.push_back({"soil", fmt::format("/{}", i), says, "", {}});
-    };
-    double least = soil.deepest.number();
-    double most = least;
-    for (std::size_t i = 0; i <= soil.layers.size(); ++i) {
-        const bool last = i == soil.layers.size();
-        const double rho = (last ? soil.deepest : soil.layers[i].resistivity).number();
-        if (!(rho > 0) || !std::isfinite(rho)) refuse(i, "a layer needs a resistivity above 0");
-        least = std::min(least, rho);
-        most = std::max(most, rho);
-        if (last) continue;
-        const double h = soil.layers[i].thickness.number();
-        if (!(h > 0) || !std::isfinite(h)) refuse(i, "a layer needs a thickness above 0");
-    }
-    if (faults.empty() && most > most_contrast * least) {
-        refuse(0, "the layers differ by more than 10 000 times");
-    }
-    return faults;
-}
 
 }  // namespace
 
@@ -182,7 +157,7 @@ Sight Sounding::look(const LogSoil& soil) const {
 Outcome<std::vector<OhmMetres>> apparent_over(const field::Strata& soil,
                                               const std::vector<Spread>& spreads) {
     Faults faults = faults_of(spreads);
-    for (Fault& fault : faults_of(soil)) faults.push_back(std::move(fault));
+    for (Fault& fault : field::faults_of(soil)) faults.push_back(std::move(fault));
     if (!faults.empty()) return failed(std::move(faults));
     std::vector<OhmMetres> apparent;
     for (double seen : Sounding(spreads).look(log_soil(soil)).seen) {

@@ -166,8 +166,10 @@ ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSe
         high(*bare, soil.whole_year ? "worst time of the year" : "as the soil was read", 1);
         if (soil.whole_year || soil.read_dry) continue;
         for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
-            const auto crust = field::with_crust(strata, row.depth.value, row.factor.value);
-            const auto r = resistance_in(crust, electrode, concrete);
+            const auto crust =
+                field::with_crust(strata, field::Crust{row.depth.value, row.factor.value});
+            if (!crust) return {};
+            const auto r = resistance_in(*crust, electrode, concrete);
             if (!r) return {};
             high(*r, season_words(row), *r / *bare);
         }

@@ -1,5 +1,7 @@
 #include "study/soil.h"
 
+#include "field/electrode_shape.h"
+#include "field/field.h"
 #include "soil/driven_rod.h"
 #include "study/ground_memo.h"
 
@@ -69,10 +71,18 @@ void settle_reading(Settler& settler, const site::Ground& ground, SoilSetting& s
         dry, {"/ground/read_when", "the ground was read in its dry season", ""}, false);
 }
 
+/// soil::rod_over() for any number of layers.
+Outcome<Ohms> in_any_layers(const field::Strata& soil, const soil::DrivenRod& rod) {
+    auto field = field::solve_field(
+        soil, {field::rod_wire({metres(0), metres(0), metres(0)}, rod.length, rod.diameter / 2)});
+    if (!field) return failed(std::move(field.error()));
+    return field->joined();
+}
+
 /// Soils held against a rod, or the range that a rod leaves of a soil known otherwise.
 void hear_rod(const soil::DrivenRod& rod, const site::Fact<OhmMetres>& prior, ReadSoil& read) {
     if (!read.soils.empty()) {
-        if (auto check = soil::held_against(read.soils, rod)) {
+        if (auto check = soil::held_against(read.soils, rod, in_any_layers)) {
             read.soils = std::move(check->soils);
             read.says.push_back(std::move(check->says));
         }

@@ -1,3 +1,4 @@
+#include "study/ground_memo.h"
 #include "study/settle.h"
 
 #include "support/catalogue.h"

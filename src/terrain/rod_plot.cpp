@@ -134,7 +134,6 @@ void targets(Plot& plot, double right) {
         const double top = plot.paper.box.top - rise;
         plot.items.emplace_back(
             Line{{x, plot.paper.box.bottom}, {x, top}, dashed(palette::accent, 1.6, target_dash)});
-        plot.taken.push_back({x - 1, plot.paper.box.top, x + 1, plot.paper.box.bottom});
         const std::string ohms = figure_words(target.target_ohm) + " Ω";
         TextStyle style{.size = plot.paper.letters, .weight = Weight::bold};
         const double wide = text_width(ohms, style.size, style.weight);
@@ -201,16 +200,17 @@ void choices(Plot& plot) {
     }
 }
 
-/// Places beside an edge of the band, `side` of it, from `from` of the way down on.
+/// Places right or left of the band, the nearest to it first.
 std::vector<Box> beside_edge(const Plot& plot, double wide, bool right) {
     std::vector<Box> boxes;
     const double high = plot.paper.letters + 4;
-    for (const auto& p : plot.points) {
-        const Point at = plot.paper.at(right ? p.high_ohm : p.low_ohm, p.length_m);
-        const double left = right ? at.x + 8 : at.x - 8 - wide;
-        boxes.push_back(box_at({left, at.y - high / 2}, wide, high));
+    for (const double off : {7.0, 12.0, 18.0, 26.0, 36.0}) {
+        for (const auto& p : plot.points) {
+            const Point at = plot.paper.at(right ? p.high_ohm : p.low_ohm, p.length_m);
+            const double left = right ? at.x + off : at.x - off - wide;
+            boxes.push_back(box_at({left, at.y - high / 2}, wide, high));
+        }
     }
-    if (right) std::reverse(boxes.begin(), boxes.end());
     return boxes;
 }
 
@@ -223,11 +223,16 @@ void words_on(Plot& plot) {
         const double wide = text_width(words[i], style.size, style.weight) + 2;
         wishes.push_back({beside_edge(plot, wide, i == 0)});
     }
-    const auto places = placed(wishes, Room{grown(plot.paper.box, -3), plot.taken, 2});
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        if (!places[i].free) continue;
-        const Point at{places[i].box.left + 1, places[i].box.bottom - 4};
-        plot.items.emplace_back(haloed(text(at, words[i], style)));
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        for (const Box& box : wishes[i].preferred) {
+            const bool covers =
+                std::any_of(plot.taken.begin(), plot.taken.end(),
+                            [&](const Box& other) { return overlap(other, grown(box, 2)); });
+            if (covers || !contains(grown(plot.paper.box, -3), box)) continue;
+            plot.taken.push_back(box);
+            plot.items.emplace_back(haloed(text({box.left + 1, box.bottom - 4}, words[i], style)));
+            break;
+        }
     }
     append(plot.items, std::move(plot.named));
 }

@@ -68,7 +68,8 @@ double beyond(const PlanOf& of) {
     const double between = distance_of(of.separation);
     const double needed = length_known(of.separation.needed_m) ? of.separation.needed_m : 0;
     const double reach = of.reach_m > 0 ? of.reach_m : 0;
-    return std::max(reach, std::min(needed - between, std::max(2 * between, 4 * reach)));
+    const bool in_sight = needed - between <= std::max(2 * between, 4 * reach);
+    return in_sight ? std::max(reach, needed - between) : reach;
 }
 
 Plan plan_for(const PlanOf& of, const Space& space) {

@@ -97,7 +97,7 @@ Plan plan_for(const PlanOf& of, const Space& space) {
 
 /// A circle as far as it lies in the frame.
 Items circle_in(const Box& frame, Point centre, double radius, const Style& style) {
-    const int parts = std::clamp(static_cast<int>(radius), 240, 6000);
+    const int parts = static_cast<int>(std::clamp(radius, 240.0, 100000.0));
     Items items;
     std::vector<Point> run;
     for (int i = 0; i <= parts; ++i) {

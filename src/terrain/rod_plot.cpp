@@ -246,8 +246,8 @@ const Box* first_free(const Plot& plot, const std::vector<Box>& boxes,
     return nullptr;
 }
 
-/// What each edge of the band is: beside it, else inside.
-void edge_words(Plot& plot, const std::string& words, bool right) {
+/// Names an edge of the band beside it, else inside; true when there was room.
+bool edge_words(Plot& plot, const std::string& words, bool right) {
     const TextStyle style{
         .size = plot.paper.letters, .weight = Weight::bold, .colour = palette::graphite};
     const double wide = text_width(words, style.size, style.weight) + 2;
@@ -255,14 +255,15 @@ void edge_words(Plot& plot, const std::string& words, bool right) {
     const std::vector<Box> inside = inside_edge(plot, wide, right);
     const Box* box = first_free(plot, beside, plot.clear_of());
     if (!box) box = first_free(plot, inside, plot.taken);
-    if (!box) return;
+    if (!box) return false;
     plot.taken.push_back(*box);
     plot.items.emplace_back(haloed(text({box->left + 1, box->bottom - 4}, words, style)));
+    return true;
 }
 
 void words_on(Plot& plot) {
-    edge_words(plot, "worst of the year", true);
-    edge_words(plot, "best of the year", false);
+    if (!edge_words(plot, "worst of the year", true)) edge_words(plot, "worst", true);
+    if (!edge_words(plot, "best of the year", false)) edge_words(plot, "best", false);
     append(plot.items, std::move(plot.named));
 }
 

@@ -25,3 +25,12 @@ def pair_faults(tables):
         if row.cells["lambda"] >= joined:
             yield Fault("pair", row.file, row.line, "more rods worse than one",
                         f"less than {joined:g}")
+    limits = indexed(tables["rules/limit.csv"], "key")
+    names = ("u0", "body.current", "body.resistance", "extraneous")
+    if all((name,) in limits for name in names):
+        volts, milliamperes, body, limit = (limits[(name,)]["value"] for name in names)
+        if milliamperes and abs(volts / milliamperes - body - limit) > 1e-9:
+            line = next(row.line for row in tables["rules/limit.csv"]
+                        if row.cells["key"] == "extraneous")
+            yield Fault("pair", "rules/limit.csv", line, f"extraneous {limit:g} kohm is not what "
+                        "u0 over body.current leaves", f"{volts / milliamperes - body:g}")

@@ -4,8 +4,8 @@ import collections
 from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    BASES, BODY_PATHS, BREAKERS, CITED, CONDITIONS, EARTHINGS, FOOTWEAR, FUSES, HEART_PATHS, KINDS,
-    PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
+    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CITED, CONDITIONS, EARTHING_STEPS, EARTHINGS,
+    FOOTWEAR, FUSES, HEART_PATHS, KINDS, PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -103,6 +103,8 @@ TABLES = {
     "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(
         earthing=Words(EARTHINGS), protective=Words(PATHS), ordinal=Number(1, 5))),
+    "rules/earthing_basis.csv": (1, dict(
+        key=Words(EARTHING_STEPS), kind=Words(AUTHORITIES), clause=TEXT)),
     "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),
                                   high=Number(0, 10000), unit=UNIT)),
     "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),

@@ -42,6 +42,7 @@ def wanted_rows(tables):
     wanted["rules/dependability.csv"] = (("earthing", "protective"),
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
+                         ("rules/earthing_basis.csv", "key"),
                          ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),

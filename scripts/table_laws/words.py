@@ -9,6 +9,11 @@ EARTHINGS = ("supply earth", "shared electrode", "own electrode")
 PATHS = ("armour", "core", "core and armour", "separate conductor",
          "armour and separate conductor")
 SOILS = ("clay", "loam", "sand", "gravel", "chalk", "rock", "made ground", "peat")
+AUTHORITIES = ("law", "standard", "operator's condition", "guidance", "habit")
+EARTHING_STEPS = (
+    "supply", "stays-separate", "movable", "pool", "animals", "wet-ground", "charging", "metalwork",
+    "brings-in", "metal-building", "bonds", "house-bonds", "reach", "ground", "house-electrode",
+    "added-electrode", "later")
 BASES = ("published", "derived", "common practice", "memory")
 SKINS = ("dry", "water-wet", "salt-wet")
 BODY_PATHS = ("hand to hand", "hand to both feet", "both hands to both feet")

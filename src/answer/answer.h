@@ -4,6 +4,7 @@
 
 #include "rules/rule.h"
 #include "search/search.h"
+#include "walk/walk.h"
 
 #include <optional>
 #include <string>
@@ -50,6 +51,16 @@ struct FaultRange {
     double largest = 0;
 };
 
+/// Volts that people meet while an earth fault is cleared, and for how long.
+struct TouchAnswer {
+    std::string against;  ///< the house's earth, or the ground
+    double outbuilding_v = 0;
+    double house_v = 0;                                  ///< against true ground
+    std::optional<double> lasts_s;                       ///< none: nothing clears it
+    std::optional<double> longest_dry_s, longest_wet_s;  ///< none: the curve sets no time
+    bool past_curve = false;  ///< more volts than the curve for dry conditions knows
+};
+
 struct FigureAnswers {
     double length_m = 0;
     double design_current_a = 0;
@@ -71,6 +82,7 @@ struct FigureAnswers {
     double neutral_share = 1;  ///< current of the neutral over that of the most loaded line
     std::optional<double> disconnection_s;  ///< none: the overcurrent device need not operate
     double r1_plus_r2_20c_ohm = 0;
+    TouchAnswer touch;
     std::vector<std::pair<std::string, double>> longest_m;  ///< rule, metres
 };
 
@@ -198,6 +210,7 @@ struct Answer {
     std::vector<DroppedAnswer> dropped;
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
+    std::vector<walk::Walk> walks;  ///< how each outbuilding should be earthed, and why
     SearchAnswer search;
     std::vector<SourceAnswer> sources;
     std::vector<std::string> cautions;  ///< that belong to every job
@@ -210,6 +223,7 @@ struct Question {
     const site::Job& job;
     bool all = false;
     double (*milliseconds)() = nullptr;  ///< a clock, if there is one
+    study::GroundMemo* memo = nullptr;   ///< kept between questions of one job
 };
 
 /// Designs the (valid) job.

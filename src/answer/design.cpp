@@ -4,7 +4,9 @@
 #include "answer/recorded.h"
 #include "answer/stretches.h"
 #include "answer/unknowns.h"
+#include "answer/why.h"
 #include "base/text.h"
+#include "study/ground_memo.h"
 #include "study/main_bonding.h"
 
 #include <fmt/format.h>
@@ -169,7 +171,26 @@ private:
         const double t = figure("disconnection_s");
         if (std::isfinite(t)) f.disconnection_s = t;
         f.r1_plus_r2_20c_ohm = figure("r1_plus_r2_20c_ohm");
+        f.touch = touch();
         f.longest_m = longest_by_rule(q_, c_.scheme);
+    }
+
+    TouchAnswer touch() const {
+        const study::TouchFigures<Recording>& t = recorded_.touch();
+        const auto bounded = [&](const char* name) -> std::optional<double> {
+            const double seconds = figure(name);
+            if (std::isfinite(seconds)) return seconds;
+            return std::nullopt;
+        };
+        TouchAnswer answer;
+        answer.against = t.own_electrode ? "the ground" : "metal on the house's earth";
+        answer.outbuilding_v = figure("touch.outbuilding_v");
+        answer.house_v = figure("touch.house_v");
+        answer.lasts_s = bounded("touch.lasts_s");
+        answer.longest_dry_s = bounded("touch.longest_dry_s");
+        answer.longest_wet_s = bounded("touch.longest_wet_s");
+        answer.past_curve = t.dry.range == shock::TouchRange::past_curve;
+        return answer;
     }
 
     void building() {
@@ -257,7 +278,10 @@ DroppedAnswer dropped_answer(const search::Dropped& d) {
 
 }  // namespace
 
-Answer design(const Question& q) {
+Answer design(const Question& question) {
+    study::GroundMemo memo;
+    Question q = question;
+    if (!q.memo) q.memo = &memo;
     Answer answer;
     answer.job = q.job.title;
     answer.edition = rules::edition();
@@ -265,6 +289,7 @@ Answer design(const Question& q) {
     answer.cautions = standing_cautions();
     search::Options options;
     options.all = q.all;
+    options.memo = q.memo;
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
@@ -275,7 +300,8 @@ Answer design(const Question& q) {
     Silent silent;
     std::vector<study::Setting<Silent>> settings;
     for (const int phases : study::phase_choices(q.job, 0)) {
-        settings.push_back(study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases}, {}));
+        settings.push_back(
+            study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases, q.memo}, {}));
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
     }
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
@@ -286,6 +312,11 @@ Answer design(const Question& q) {
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
         const auto more = writer.citations();
+        citations.insert(citations.end(), more.begin(), more.end());
+    }
+    answer.walks = walks_of(q.catalogue, q.job);
+    for (const walk::Walk& walk : answer.walks) {
+        const auto more = citations_of(walk);
         citations.insert(citations.end(), more.begin(), more.end());
     }
     add_sources(q.catalogue, citations, answer.sources);

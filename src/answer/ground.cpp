@@ -2,6 +2,7 @@
 
 #include "answer/describe.h"
 #include "answer/ground_parts.h"
+#include "study/ground_memo.h"
 
 namespace toft::answer {
 
@@ -23,11 +24,14 @@ GroundAnswer ground(const Question& q) {
     answer.cautions = standing_cautions();
     Silent silent;
     const study::Corner worse;
-    const auto setting = study::prepare(silent, q.catalogue, q.job, study::RunAt{0}, worse);
+    study::GroundMemo own;
+    study::GroundMemo& memo = q.memo ? *q.memo : own;
+    const auto setting =
+        study::prepare(silent, q.catalogue, q.job, study::RunAt{0, 0, &memo}, worse);
     std::vector<study::OpenFact> open;
-    study::Settler settler(q.catalogue, worse, open);
+    study::Settler settler(q.catalogue, worse, open, memo);
     const GroundCase c{q, setting, study::settle_soil(settler, q.catalogue, q.job.ground)};
-    answer.soil = soil_answer(q, c.soil);
+    answer.soil = soil_answer(q.job.ground, c.soil, memo);
     GroundSideAnswer side;
     side.building = setting.building_facts->id;
     electrode_answer(c, side);
@@ -37,7 +41,7 @@ GroundAnswer ground(const Question& q) {
             {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated, ""});
     }
     side.separation = separation_answer(c);
-    side.lost_neutral = lost_neutral_answer(c);
+    side.lost_neutral = lost_neutral_answer(c, side.year);
     answer.sides.push_back(std::move(side));
     return answer;
 }

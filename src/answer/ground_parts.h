@@ -13,7 +13,8 @@ struct GroundCase {
     study::SoilSetting soil;                ///< the soil from its worse to its better end
 };
 
-SoilAnswer soil_answer(const Question& question, const study::SoilSetting& soil);
+SoilAnswer soil_answer(const site::Ground& ground, const study::SoilSetting& soil,
+                       const study::GroundMemo& memo);
 
 /// Everything that the house's earthing terminal joins, with the supply's neutral lost.
 struct HouseEarth {
@@ -27,6 +28,6 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side);
 
 SeparationAnswer separation_answer(const GroundCase& c);
 
-LostNeutralAnswer lost_neutral_answer(const GroundCase& c);
+LostNeutralAnswer lost_neutral_answer(const GroundCase& c, const YearAnswer& year);
 
 }  // namespace toft::answer

@@ -1,4 +1,5 @@
 #include "answer/ground_parts.h"
+#include "study/ground_memo.h"
 
 #include <cmath>
 
@@ -27,9 +28,54 @@ std::vector<StratumAnswer> strata_of(const study::SoilSetting& soil) {
     return strata;
 }
 
+/// Open ends are said as infinite: the readings set no bound there.
+template <class Q>
+double low_of(const soil::Range<Q>& range) {
+    return range.open_low ? 0 : range.low.number();
+}
+template <class Q>
+double high_of(const soil::Range<Q>& range) {
+    return range.open_high ? INFINITY : range.high.number();
+}
+
+std::vector<StratumAnswer> strata_of(const soil::SoilFit& fit) {
+    std::vector<StratumAnswer> strata;
+    for (std::size_t i = 0; i < fit.resistivities.size(); ++i) {
+        StratumAnswer layer;
+        layer.low_ohm_m = low_of(fit.resistivities[i]);
+        layer.best_ohm_m = resistivity_at(fit.best, i).number();
+        layer.high_ohm_m = high_of(fit.resistivities[i]);
+        if (i < fit.best.layers.size() && i < fit.thicknesses.size()) {
+            layer.low_m = low_of(fit.thicknesses[i]);
+            layer.best_m = fit.best.layers[i].thickness.number();
+            layer.high_m = high_of(fit.thicknesses[i]);
+        }
+        strata.push_back(layer);
+    }
+    return strata;
+}
+
+void add_fit(const soil::SoilFit& fit, const std::vector<site::PinReading>& pins,
+             SoilAnswer& answer) {
+    answer.verdict = soil::words_of(fit.verdict);
+    answer.says = fit.says;
+    answer.strata = strata_of(fit);
+    answer.misfit_percent = 100 * fit.misfit;
+    for (std::size_t i = 0; i < pins.size() && i < fit.residuals.size(); ++i) {
+        const site::PinReading& pin = pins[i];
+        const double apparent = soil::apparent_resistivity(study::reading_of(pin)).number();
+        answer.readings.push_back(
+            {site::word(pin.array),
+             (pin.array == site::PinArray::wenner ? pin.spacing : pin.spacing / 2).number(),
+             apparent, apparent / (1 + fit.residuals[i]), 100 * fit.residuals[i],
+             fit.odd && fit.odd->reading == i});
+    }
+}
+
 }  // namespace
 
-SoilAnswer soil_answer(const Question&, const study::SoilSetting& soil) {
+SoilAnswer soil_answer(const site::Ground& ground, const study::SoilSetting& soil,
+                       const study::GroundMemo& memo) {
     SoilAnswer answer;
     answer.known_by = study::soil_word(soil.known);
     answer.strata = strata_of(soil);
@@ -44,10 +90,15 @@ SoilAnswer soil_answer(const Question&, const study::SoilSetting& soil) {
         case study::SoilKnown::resistivity:
         case study::SoilKnown::layers:
         case study::SoilKnown::readings:
+        case study::SoilKnown::rods:
             answer.says = soil.whole_year ? "an assumed range, taken for the whole year"
                           : soil.read_dry ? "found out in its dry season: it will not get worse"
                                           : "taken as found out in its wet season: it will dry";
             break;
+    }
+    if (memo.read && memo.read->fit) add_fit(*memo.read->fit, ground.pins, answer);
+    if (memo.read) {
+        for (const std::string& line : memo.read->says) answer.says += " " + line;
     }
     return answer;
 }

@@ -24,8 +24,8 @@ std::vector<std::pair<std::string, double>> longest_by_rule(const Question& q,
                                                             const study::RunScheme& scheme) {
     std::vector<std::pair<std::string, double>> longest;
     Silent silent;
-    const auto setting =
-        study::prepare(silent, q.catalogue, q.job, study::RunAt{0, scheme.phases}, study::Corner{});
+    const auto setting = study::prepare(silent, q.catalogue, q.job,
+                                        study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
     const double length = setting.length_most.number();
     const auto& rules = rules::rulebook();
     for (std::size_t i = 0; i < rules.size(); ++i) {
@@ -33,7 +33,7 @@ std::vector<std::pair<std::string, double>> longest_by_rule(const Question& q,
         const auto holds = [&](double factor) {
             const site::Job longer = stretched(q.job, factor);
             const auto at = study::prepare(silent, q.catalogue, longer,
-                                           study::RunAt{0, scheme.phases}, study::Corner{});
+                                           study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
             return search::judge_one(at, scheme, i) != rules::Verdict::fails;
         };
         if (!holds(1)) continue;

@@ -4,6 +4,7 @@
 #include "base/root.h"
 #include "base/text.h"
 #include "rules/rulebook.h"
+#include "study/ground_memo.h"
 
 #include <fmt/format.h>
 
@@ -53,7 +54,7 @@ public:
         site::Fact<Metres>& length = job_.runs[0].legs[0].length;
         length = {true, metres(metres_long), metres(metres_long), site::Standing::measured};
         Silent silent;
-        return study::prepare(silent, q_.catalogue, job_, study::RunAt{0, phases_},
+        return study::prepare(silent, q_.catalogue, job_, study::RunAt{0, phases_, q_.memo},
                               study::Corner{});
     }
 
@@ -213,7 +214,10 @@ ReachAnswer reach(const Question& question, const ReachWish& wish) {
     if (whole.families.empty()) {
         whole.families = {tables::family_word(tables::Family::armoured_xlpe_copper)};
     }
-    return Tabulator(question, whole).work();
+    study::GroundMemo memo;
+    Question kept = question;
+    if (!kept.memo) kept.memo = &memo;
+    return Tabulator(kept, whole).work();
 }
 
 }  // namespace toft::answer

@@ -22,7 +22,7 @@ std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>
 }  // namespace
 
 Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
-    setting_ = study::prepare(ledger_, q.catalogue, q.job, study::RunAt{0, scheme.phases},
+    setting_ = study::prepare(ledger_, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo},
                               study::Corner{});
     study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
     for (const rules::Rule& rule : rules::rulebook()) {
@@ -30,6 +30,7 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
             rule.record(ledger_, rules::Case<Recording>{setting_, scheme, figures_}));
     }
     figures_of_run();
+    figures_of_touch(scheme);
     const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
                                                setting_.supply.system == site::Earthing::tt
                                                    ? q.catalogue.limits.disconnection_tt.value
@@ -42,8 +43,8 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
                        limit * factor),
            1, "Ω");
     Silent silent;
-    const auto plain_setting =
-        study::prepare(silent, q.catalogue, q.job, study::RunAt{0, scheme.phases}, study::Corner{});
+    const auto plain_setting = study::prepare(
+        silent, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
     figures_of_price(
         price::price_of(ledger_, q.book, plain_setting, scheme, remedies_of(findings_)));
 }
@@ -90,6 +91,17 @@ void Recorded::figures_of_run() {
     }
     figure("disconnection_s", "time the overcurrent device may take", f.disconnection, 1, "s");
     figure("r1_plus_r2_20c_ohm", "line and protective path at 20 °C", f.r1_r2_cold, 1, "Ω");
+}
+
+void Recorded::figures_of_touch(const study::RunScheme& scheme) {
+    touch_ = study::touch_figures(ledger_, setting_, scheme, figures_);
+    figure("touch.outbuilding_v", "touch voltage at the outbuilding while a fault is cleared",
+           touch_.outbuilding, 1, "V");
+    figure("touch.house_v", "rise of the house's earth while a fault is cleared", touch_.house, 1,
+           "V");
+    figure("touch.lasts_s", "time that fault may last", touch_.lasts, 1, "s");
+    figure("touch.longest_dry_s", "longest such touch in dry conditions", touch_.dry.time, 1, "s");
+    figure("touch.longest_wet_s", "longest such touch in wet conditions", touch_.wet.time, 1, "s");
 }
 
 void Recorded::figures_of_price(const price::Price<Recording>& p) {

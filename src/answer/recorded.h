@@ -3,6 +3,7 @@
 
 #include "answer/answer.h"
 #include "rules/rulebook.h"
+#include "study/touch_figures.h"
 
 #include <memory>
 #include <string>
@@ -27,6 +28,8 @@ public:
     const study::Setting<Recording>& setting() const { return setting_; }
     const study::Figures<Recording>& figures() const { return figures_; }
     const std::vector<rules::Finding<Recording>>& findings() const { return findings_; }
+
+    const study::TouchFigures<Recording>& touch() const { return touch_; }
 
     /// Lines behind a finding's use; empty where it has none.
     std::vector<Line> lines_of(const rules::Finding<Recording>& finding) const;
@@ -53,11 +56,13 @@ private:
     void figure(const char* name, const char* title, const Traced<T>& traced, double scale,
                 const char* unit);
     void figures_of_run();
+    void figures_of_touch(const study::RunScheme& scheme);
     void figures_of_price(const price::Price<Recording>& price);
 
     Recording ledger_;
     study::Setting<Recording> setting_;
     study::Figures<Recording> figures_;
+    study::TouchFigures<Recording> touch_;
     std::vector<rules::Finding<Recording>> findings_;
     std::vector<Figure> named_;
 };

@@ -47,6 +47,7 @@ std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
         for (study::End end : {study::End::low, study::End::high}) {
             search::Options options;
             options.first_only = true;
+            options.memo = q.memo;
             options.corner.except.emplace_back(fact.pointer, end);
             const Effect effect =
                 between(found, search::search(q.catalogue, q.book, q.job, 0, options));

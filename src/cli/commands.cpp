@@ -1,6 +1,8 @@
 #include "cli/commands.h"
 
+#include "answer/describe.h"
 #include "answer/find.h"
+#include "answer/why.h"
 #include "base/nearest.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
@@ -11,6 +13,7 @@
 #include "codec/job.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
+#include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
 #include "tables/embedded.h"
@@ -174,6 +177,16 @@ int explain(const ExplainArguments& arguments) {
         });
 }
 
+int why(const WhyArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto walks = answer::walks_of(bench.catalogue, job);
+            print(arguments.json ? codec::write_why(job.title, walks)
+                                 : why_screen(job.title, walks, answer::standing_cautions()));
+            return static_cast<int>(done);
+        });
+}
+
 namespace {
 
 int write_picture(const drawing::Scene& scene, const std::string& path, const PictureFile& wanted) {
@@ -248,7 +261,7 @@ int sources() {
 int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
-        complain("toft: no such schema; there are job, answer and faults\n");
+        complain("toft: no such schema; there are job, answer, ground and faults\n");
         return wrong_usage;
     }
     print(std::string(text));

@@ -44,6 +44,11 @@ struct GroundArguments {
     bool json = false;
 };
 
+struct WhyArguments {
+    std::string job;
+    bool json = false;
+};
+
 struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
@@ -60,6 +65,7 @@ int design(const DesignArguments& arguments);
 int tables(const TablesArguments& arguments);
 int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
+int why(const WhyArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);
 int sources();

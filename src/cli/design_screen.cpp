@@ -67,14 +67,24 @@ std::string limits_part(const SchemeAnswer& s) {
     return text;
 }
 
+std::string number(double x, const char* unit) {
+    return fmt::format("{} {}", significant(x, 4), unit);
+}
+
+/// Volts against what, for how long, beside what the curve for dry places allows.
+std::string touch_text(const answer::TouchAnswer& touch) {
+    std::string text = number(touch.outbuilding_v, "V");
+    text += touch.lasts_s ? ", " + number(*touch.lasts_s, "s") : std::string(", until found");
+    if (touch.past_curve) return text + "; more than the curve knows";
+    return text + (touch.longest_dry_s ? "; dry curve " + number(*touch.longest_dry_s, "s")
+                                       : std::string("; no time set"));
+}
+
 std::string figures_part(const SchemeAnswer& s) {
     const auto& f = s.run.figures;
     std::string text = heading("FIGURES TO EXPECT");
     const auto line = [&](const char* what, const std::string& value) {
         text += fmt::format("  {} {}\n", padded(what, 46), value);
-    };
-    const auto number = [](double x, const char* unit) {
-        return fmt::format("{} {}", significant(x, 4), unit);
     };
     line("design current Ib, cable rating Iz",
          number(f.design_current_a, "A") + ", " + number(f.rating_a, "A") +
@@ -90,6 +100,7 @@ std::string figures_part(const SchemeAnswer& s) {
     line("disconnection by the device", f.disconnection_s
                                             ? number(*f.disconnection_s, "s")
                                             : std::string("does not operate: the RCD must"));
+    line("touch voltage while it clears, and for how long", touch_text(f.touch));
     for (const auto& [rule, length] : f.longest_m) {
         line(fmt::format("longest run by {}", rule).c_str(), number(length, "m"));
     }

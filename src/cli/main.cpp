@@ -27,6 +27,7 @@ constexpr const char* about =
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
     "  toft ground my-job.json              soil, electrode, and what metal does if the neutral is "
     "lost\n"
+    "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n\n"
@@ -47,6 +48,7 @@ struct Arguments {
     TablesArguments tables;
     ExplainArguments explain;
     GroundArguments ground;
+    WhyArguments why;
     DrawArguments draw;
     bool rules_json = false;
     std::string schema;
@@ -121,12 +123,16 @@ void add_commands(CLI::App& app, Arguments& a) {
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
+    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
+    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
+    why->add_flag("--json", a.why.json, "print the steps as JSON");
+
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema = app.add_subcommand("schema", "JSON Schema of job, answer or faults");
-    schema->add_option("WHICH", a.schema, "job, answer or faults")->required();
+    auto* schema = app.add_subcommand("schema", "JSON Schema of job, answer, ground or faults");
+    schema->add_option("WHICH", a.schema, "job, answer, ground or faults")->required();
 }
 
 int run(const CLI::App& app, const Arguments& a) {
@@ -138,6 +144,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("tables")) return toft::cli::tables(a.tables);
     if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);
+    if (app.got_subcommand("why")) return why(a.why);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();

@@ -1,6 +1,7 @@
 #include "codec/answer.h"
 
 #include "codec/scheme.h"
+#include "codec/why_tree.h"
 
 namespace toft::codec {
 
@@ -57,13 +58,12 @@ std::string write_answer(const answer::Answer& a) {
     json["unknowns"] = Json::array();
     for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
     json["assumed"] = a.assumed;
+    json["why"] = walks_json(a.walks);
     json["cautions"] = a.cautions;
-    json["search"] = {{"candidates", a.search.candidates},
-                      {"evaluated", a.search.evaluated},
-                      {"set_aside", a.search.set_aside},
-                      {"sound", a.search.sound},
-                      {"conditional", a.search.conditional},
-                      {"milliseconds", rounded(a.search.milliseconds)}};
+    json["search"] = {
+        {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},
+        {"set_aside", a.search.set_aside},     {"sound", a.search.sound},
+        {"conditional", a.search.conditional}, {"milliseconds", rounded(a.search.milliseconds)}};
     json["sources"] = Json::array();
     for (const auto& s : a.sources) {
         json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});

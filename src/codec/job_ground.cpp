@@ -156,6 +156,11 @@ void read_spikes(Reader& in, site::Electrode& electrode) {
                               "the potential spike stands between the electrode and the current "
                               "spike: its distance is the smaller one");
             }
+            if (!electrode.spikes.empty() && electrode.spikes.front().current != metres(*current)) {
+                reading.fault("contradiction", "current_m",
+                              "one test has one place of the current spike: leave readings with "
+                              "another out");
+            }
             electrode.spikes.push_back({metres(*current), metres(*potential), ohms(*resistance)});
         }
         reading.finish();

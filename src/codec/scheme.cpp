@@ -106,6 +106,14 @@ Json figures_json(const FigureAnswers& f) {
             {"fault_currents_a", fault_currents_json(f)},
             {"disconnection_s", optional_number(f.disconnection_s)},
             {"r1_plus_r2_20c_ohm", rounded(f.r1_plus_r2_20c_ohm)},
+            {"touch",
+             {{"against", f.touch.against},
+              {"outbuilding_v", rounded(f.touch.outbuilding_v)},
+              {"house_v", rounded(f.touch.house_v)},
+              {"lasts_s", optional_number(f.touch.lasts_s)},
+              {"longest_dry_s", optional_number(f.touch.longest_dry_s)},
+              {"longest_wet_s", optional_number(f.touch.longest_wet_s)},
+              {"past_curve", f.touch.past_curve}}},
             {"longest_m", longest}};
 }
 

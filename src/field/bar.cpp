@@ -88,18 +88,27 @@ double near_mean(const Bar& a, const Bar& b, const Vector& d, double soft) {
 
 }  // namespace
 
+bool is_far(const Bar& a, const Bar& b, double square) {
+    const double length = 2 * std::max(a.half, b.half);
+    return square > far_lengths * far_lengths * length * length && square > 0;
+}
+
+double softness(const Bar& a, const Bar& b) {
+    if (a.half == 0 || b.half == 0) return 0;
+    return (a.radius * a.radius + b.radius * b.radius) / 2;
+}
+
 double mean_inverse(const Bar& a, const Bar& b) {
     const Vector d = a.middle - b.middle;
     const double square = dot(d, d);
-    const double length = 2 * std::max(a.half, b.half);
-    const bool far = square > far_lengths * far_lengths * length * length && square > 0;
+    const bool far = is_far(a, b, square);
     if (a.half == 0 || b.half == 0) {
         if (far) return far_mean(a, b, d, square);
         if (b.half > 0) return seen_from(a.middle, b);
         if (a.half > 0) return seen_from(b.middle, a);
         return 1 / std::sqrt(square);
     }
-    const double soft = (a.radius * a.radius + b.radius * b.radius) / 2;
+    const double soft = softness(a, b);
     return far ? far_mean(a, b, d, square + soft) : near_mean(a, b, d, soft);
 }
 

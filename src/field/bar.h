@@ -41,4 +41,9 @@ struct Bar {
 /// places.
 double mean_inverse(const Bar& a, const Bar& b);
 
+/// Whether bars with the square of this distance between their middles get the series above.
+bool is_far(const Bar& a, const Bar& b, double square);
+/// What mean_inverse() adds to the square of the distance; nothing where a point is one of them.
+double softness(const Bar& a, const Bar& b);
+
 }  // namespace toft::field

@@ -1,6 +1,7 @@
 #include "field/field.h"
 
-#include <Eigen/Dense>
+#include "field/contact.h"
+#include "field/moments.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,61 +10,45 @@ namespace toft::field {
 
 namespace {
 
-constexpr double most_contrast = 1e4;
 /// Metal that is all at one potential takes in no current anywhere. Where pieces shorter than thick
 /// meet at sharp corners a little does; more than this share of the whole is no solution.
 constexpr double most_inflow = 0.05;
 
-Faults faults_of(const LayeredSoil& soil) {
-    const double upper = soil.upper.number();
-    const double lower = soil.lower.number();
-    Faults faults;
-    const auto refuse = [&](const char* says) { faults.push_back({"soil", "", says, "", {}}); };
-    if (!(upper > 0) || !(lower > 0) || !std::isfinite(upper) || !std::isfinite(lower)) {
-        refuse("the soil needs a resistivity above 0");
-    } else if (upper > most_contrast * lower || lower > most_contrast * upper) {
-        refuse("the layers differ by more than 10 000 times");
-    }
-    if (!(soil.thickness > metres(0)) || !std::isfinite(soil.thickness.number())) {
-        refuse("the upper layer needs a thickness above 0");
-    }
-    return faults;
-}
-
-Eigen::MatrixXd moments(const Ground& ground, const std::vector<Piece>& pieces) {
-    const auto n = static_cast<Eigen::Index>(pieces.size());
-    Eigen::MatrixXd matrix(n, n);
-    for (Eigen::Index j = 0; j < n; ++j) {
-        for (Eigen::Index i = j; i < n; ++i) {
-            matrix(i, j) = ground.between(pieces[static_cast<std::size_t>(i)].bar,
-                                          pieces[static_cast<std::size_t>(j)].bar);
-        }
-    }
-    return matrix;  // the lower half; the upper is not read
-}
-
 }  // namespace
 
-Field::Field(const LayeredSoil& soil, std::vector<Piece> pieces)
-    : ground_(soil), pieces_(std::move(pieces)) {
+Field::Field(const Medium& medium, std::vector<Piece> pieces)
+    : medium_(medium), pieces_(std::move(pieces)) {
     for (const Piece& piece : pieces_) electrodes_ = std::max(electrodes_, piece.electrode + 1);
 }
 
 Outcome<Field> solve_field(const LayeredSoil& soil, const std::vector<Wire>& wires,
                            const Cutting& cutting) {
-    if (Faults faults = faults_of(soil); !faults.empty()) return failed(std::move(faults));
-    auto pieces = cut(wires, soil, cutting);
+    auto medium = medium_of(soil);
+    if (!medium) return failed(std::move(medium.error()));
+    return solve_field(*medium, wires, cutting);
+}
+
+Outcome<Field> solve_field(const Strata& soil, const std::vector<Wire>& wires,
+                           const Cutting& cutting) {
+    auto medium = medium_of(soil);
+    if (!medium) return failed(std::move(medium.error()));
+    return solve_field(*medium, wires, cutting);
+}
+
+Outcome<Field> solve_field(const Medium& medium, const std::vector<Wire>& wires,
+                           const Cutting& cutting) {
+    auto pieces = cut(wires, medium.soil(), cutting);
     if (!pieces) return failed(std::move(pieces.error()));
-    Field field(soil, std::move(*pieces));
+    if (Faults faults = contacts(wires); !faults.empty()) return failed(std::move(faults));
+    Field field(medium, std::move(*pieces));
     const auto n = static_cast<Eigen::Index>(field.pieces_.size());
     const Eigen::Index m = field.electrodes_;
     Eigen::MatrixXd unit_rises = Eigen::MatrixXd::Zero(n, m);
     for (Eigen::Index i = 0; i < n; ++i) {
         unit_rises(i, field.pieces_[static_cast<std::size_t>(i)].electrode) = 1;
     }
-    const Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(moments(field.ground_, field.pieces_));
-    const Fault unsolved{
-        "field", "", "the wires lie in each other: the field has no solution", "", {}};
+    const Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(moments(field.medium_, field.pieces_));
+    const Fault unsolved = wires_in_each_other();
     if (factor.info() != Eigen::Success) return failed(unsolved);
     const Eigen::MatrixXd shares = factor.solve(unit_rises);
     const Eigen::VectorXd together = shares.rowwise().sum();
@@ -126,15 +111,29 @@ std::vector<Leakage> Field::leakage(const Currents& currents) const {
     return leakage;
 }
 
-Volts Field::potential(const Spot& spot, const Currents& currents) const {
+Driven Field::driven(const Currents& currents) const {
+    Driven driven(medium_, rises(currents));
     const std::vector<double> current = amperes_of(currents);
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+        driven.sources_.push_back({pieces_[i].bar, current[i]});
+    }
+    return driven;
+}
+
+Volts Field::potential(const Spot& spot, const Currents& currents) const {
+    return driven(currents).potential(spot);
+}
+
+Driven::Driven(Medium medium, std::vector<Volts> rises)
+    : medium_(std::move(medium)), rises_(std::move(rises)) {}
+
+Volts Driven::potential(const Spot& spot) const {
     Bar point;
     point.middle = vector_of(spot);
     point.along = {0, 0, 1};
     double sum = 0;
-    for (std::size_t i = 0; i < pieces_.size(); ++i) {
-        sum += current[i] * ground_.between(point, pieces_[i].bar);
-    }
+    for (const Source& source : sources_)
+        sum += source.amperes * medium_.between(point, source.bar);
     return volts(sum);
 }
 

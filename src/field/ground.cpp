@@ -44,6 +44,11 @@ double Ground::between(const Bar& a, const Bar& b) const {
                (direct - k_ * mean_inverse(a, moved(b, -1, h2)) +
                 (1 - k_ * k_) * row_sum(a, b, {1, 1, -h2, false}));
     }
+    // A point of the surface sees the rows that differ in the sign of its depth alike.
+    if (a.half == 0 && a.middle.z == 0) {
+        const double rows = row_sum(a, b, {1, 1, 0, b_above});
+        return upper_ * (b_above ? 1 : 1 + k_) / (2 * pi) * (direct + k_ * rows);
+    }
     const double first = direct + mean_inverse(a, mirrored(b));
     if (a_above && b_above) {
         return upper_ / (4 * pi) *

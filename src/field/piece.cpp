@@ -16,6 +16,7 @@ namespace {
 constexpr double crowding = 0.6;
 constexpr double stoutest = 4;      ///< radii that a wire is long, at least
 constexpr double shortest = 4;      ///< radii that a piece is long, where possible
+constexpr double no_length = 1e-9;  ///< of a wire: ends so near a boundary lie on it
 constexpr std::size_t most = 4000;  ///< pieces: a matrix of 128 MB
 
 double length_of(const Wire& wire) {
@@ -80,6 +81,20 @@ void cut_part(const Wire& wire, double from, double to, double step, std::vector
     }
 }
 
+/// The shares of the wire's length where it begins, crosses a boundary, and ends.
+std::vector<double> parts_of(const Wire& wire, const std::vector<double>& depths) {
+    const double from = wire.from.depth.number();
+    const double to = wire.to.depth.number();
+    std::vector<double> shares{0, 1};
+    for (double depth : depths) {
+        if (from == to) break;
+        const double share = (depth - from) / (to - from);
+        if (share > no_length && share < 1 - no_length) shares.push_back(share);
+    }
+    std::sort(shares.begin(), shares.end());
+    return shares;
+}
+
 }  // namespace
 
 Vector vector_of(const Spot& spot) {
@@ -88,11 +103,17 @@ Vector vector_of(const Spot& spot) {
 
 Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoil& soil,
                                 const Cutting& cutting) {
+    return cut(wires, strata(soil), cutting);
+}
+
+Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const Strata& soil,
+                                const Cutting& cutting) {
     Faults faults = faults_of(wires);
     if (!(cutting.longest > metres(0)) || cutting.fewest < 1) {
         faults.push_back({"cutting", "", "pieces need a length and a number above 0", "", {}});
     }
     if (!faults.empty()) return failed(std::move(faults));
+    const std::vector<double> depths = boundaries(soil);
     std::vector<Piece> pieces;
     for (std::size_t i = 0; i < wires.size(); ++i) {
         const Wire& wire = wires[i];
@@ -106,16 +127,10 @@ Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoi
                            "",
                            {}});
         }
-        const double top = wire.from.depth.number();
-        const double bottom = wire.to.depth.number();
-        const double boundary = soil.thickness.number();
         const std::size_t first = pieces.size();
-        if ((top < boundary) != (bottom < boundary) && top != boundary && bottom != boundary) {
-            const double share = (boundary - top) / (bottom - top);
-            cut_part(wire, 0, share, step, pieces);
-            cut_part(wire, share, 1, step, pieces);
-        } else {
-            cut_part(wire, 0, 1, step, pieces);
+        const std::vector<double> parts = parts_of(wire, depths);
+        for (std::size_t p = 1; p < parts.size(); ++p) {
+            cut_part(wire, parts[p - 1], parts[p], step, pieces);
         }
         for (std::size_t p = first; p < pieces.size(); ++p) pieces[p].wire = static_cast<int>(i);
     }

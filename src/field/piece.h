@@ -12,7 +12,7 @@ namespace toft::field {
 
 struct Cutting {
     Metres longest = metres(0.15);  ///< piece
-    int fewest = 1;                 ///< pieces of one wire, before it is cut at the boundary
+    int fewest = 1;                 ///< pieces of one wire, before it is cut at boundaries
 };
 
 struct Piece {
@@ -21,10 +21,12 @@ struct Piece {
     int electrode = 0;
 };
 
-/// Cuts every wire at the boundary of the layers and into pieces on either side, shorter towards
-/// the ends of each part; on average no shorter than four radii where the wire allows that. Refuses
-/// wires above the ground, without length or thickness, stout ones (shorter than four radii) and
+/// Cuts every wire at each boundary of the layers and into pieces between, shorter towards the ends
+/// of each part; on average no shorter than four radii where the wire allows that. Refuses wires
+/// above the ground, without length or thickness, stout ones (shorter than four radii) and
 /// electrodes without a wire.
+Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const Strata& soil,
+                                const Cutting& cutting);
 Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const LayeredSoil& soil,
                                 const Cutting& cutting);
 

@@ -1,6 +1,7 @@
 #pragma once
 // Uniform soil, two layers, or any number of them, with horizontal boundaries.
 
+#include "base/outcome.h"
 #include "base/units.h"
 
 #include <vector>
@@ -36,5 +37,16 @@ struct Strata {
 inline Strata strata(const LayeredSoil& soil) {
     return {{{soil.upper, soil.thickness}}, soil.lower};
 }
+
+/// The same ground with neighbours of one resistivity as one layer.
+Strata merged(const Strata& soil);
+
+/// Depths of the boundaries in metres, from the surface down.
+std::vector<double> boundaries(const Strata& soil);
+
+/// What no field can be solved in: layers without resistivity or thickness, resistivities more than
+/// 10 000 times apart, more than 8 layers above the deepest, layers more than 10 000 times as thick
+/// as others.
+Faults faults_of(const Strata& soil);
 
 }  // namespace toft::field

@@ -9,11 +9,12 @@ std::vector<Footing> walk_over(const Field& field, const Currents& currents, con
     const Metres east = walk.to.east - walk.from.east;
     const Metres north = walk.to.north - walk.from.north;
     const Metres length = root(squared(east) + squared(north));
-    const Volts hand = field.rises(currents).at(static_cast<std::size_t>(walk.electrode));
+    const Driven driven = field.driven(currents);
+    const Volts hand = driven.rises().at(static_cast<std::size_t>(walk.electrode));
     const auto ground = [&](Metres distance) {
         const double share = length > metres(0) ? distance / length : 0;
-        return field.potential(
-            {walk.from.east + east * share, walk.from.north + north * share, metres(0)}, currents);
+        return driven.potential(
+            {walk.from.east + east * share, walk.from.north + north * share, metres(0)});
     };
     const int places = std::max(2, walk.places);
     std::vector<Footing> footings;

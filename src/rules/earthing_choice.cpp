@@ -1,6 +1,12 @@
 #include "rules/earthing_choice.h"
 
 #include "rules/judge.h"
+#include "walk/step.h"
+
+#include <array>
+#include <string_view>
+#include <tuple>
+#include <type_traits>
 
 namespace toft::rules {
 
@@ -14,88 +20,80 @@ const RuleInfo earthing_choice_rule{
 
 namespace {
 
-using site::Answer;
-using site::Use;
-
-/// A use not stated is an ordinary one; the setting says that this was assumed.
-Use use_of(const site::Building& b) { return b.use.value_or(Use::other); }
-
-bool movable(const site::Building& b) {
-    return use_of(b) == Use::caravan_pitch || use_of(b) == Use::boat_mooring;
+walk::Choice choice_of(study::BuildingEarthing earthing) {
+    switch (earthing) {
+        case study::BuildingEarthing::supply_earth:
+            return walk::Choice::supply_earth;
+        case study::BuildingEarthing::shared_electrode:
+            return walk::Choice::shared_electrode;
+        case study::BuildingEarthing::own_electrode:
+            break;
+    }
+    return walk::Choice::own_electrode;
 }
 
-bool wet_or_bare(const site::Building& b) {
-    switch (use_of(b)) {
-        case Use::greenhouse:
-        case Use::stable:
-        case Use::animal_house:
-        case Use::pool_house:
-        case Use::hot_tub:
-            return true;
-        default:
-            return b.wet_floor == Answer::yes || b.barefoot == Answer::yes ||
-                   b.livestock == Answer::yes;
+Verdict verdict_of(walk::Bearing bearing) {
+    switch (bearing) {
+        case walk::Bearing::ruled_out:
+            return Verdict::fails;
+        case walk::Bearing::speaks_against:
+            return Verdict::caution;
+        case walk::Bearing::speaks_for:
+        case walk::Bearing::neutral:
+        case walk::Bearing::required:
+            break;
     }
+    return Verdict::meets;
 }
 
-bool charges_vehicles(const site::Building& b) {
-    for (const site::Circuit& circuit : b.circuits) {
-        if (circuit.kind == site::CircuitKind::vehicle_charging) return true;
+using Decide = walk::Ruling (*)(const walk::Facts&);
+
+/// The steps of the walk by which this rule judges, in their order; null after the last.
+struct Steps {
+    std::array<Decide, std::tuple_size_v<std::decay_t<decltype(walk::questions())>> + 1> decide{};
+};
+
+Steps steps_of_this_rule() {
+    Steps steps;
+    std::size_t count = 0;
+    for (const walk::Question& question : walk::questions()) {
+        if (std::string_view(question.rule) != earthing_choice_rule.name) continue;
+        steps.decide[count++] = question.decide;
     }
-    return b.vehicle_outdoors == Answer::yes;
+    return steps;
 }
 
-bool pools(const site::Building& b) {
-    return use_of(b) == Use::pool_house || use_of(b) == Use::hot_tub;
-}
+/// What these steps object: the heaviest, known facts before unknown ones, then the earlier.
+struct Objection {
+    Verdict verdict = Verdict::meets;
+    bool known = false;
+    const char* why = "";
+};
 
-/// What speaks against the supply's earth in this building; empty when nothing does.
-const char* objection(const site::Building& b, bool combined, bool extraneous) {
-    if (movable(b)) {
-        return "this TN-S supply may be combined along the way, and a combined earth may not serve "
-               "a "
-               "caravan or boat: ask the operator";
+Objection objection_to(walk::Choice choice, const walk::Facts& facts) {
+    static const Steps steps = steps_of_this_rule();
+    Objection heaviest;
+    for (const Decide* decide = steps.decide.data(); *decide; ++decide) {
+        const walk::Ruling ruling = (*decide)(facts);
+        const Verdict verdict = verdict_of(ruling[choice].bearing);
+        const bool known = ruling.known != walk::Known::unknown;
+        if (verdict == Verdict::meets || verdict < heaviest.verdict) continue;
+        if (verdict == heaviest.verdict && (heaviest.known || !known)) continue;
+        heaviest = {verdict, known, ruling[choice].why};
     }
-    if (pools(b)) {
-        return "people are wet and bare-footed here: a pool or tub on the supply's earth needs a "
-               "specialist's design";
-    }
-    if (!combined) return "";
-    if (wet_or_bare(b)) {
-        return "wet ground, bare feet or animals: if the supply loses its neutral, metal here "
-               "becomes "
-               "live to the ground; an own electrode keeps clear of that";
-    }
-    if (charges_vehicles(b)) {
-        return "a vehicle charged in the open must not hang on the supply's combined earth without "
-               "one "
-               "of the ways 722.411.4.1 allows";
-    }
-    if (extraneous && b.construction && site::metallic(*b.construction)) {
-        return "a metal building in the ground on a combined earth: if the supply loses its "
-               "neutral, "
-               "current flows through the frame into the ground";
-    }
-    return "";
+    return heaviest;
 }
 
 }  // namespace
 
 template <class L>
 Finding<L> earthing_choice(L&, const Case<L>& c) {
-    const site::Building& b = *c.setting.building_facts;
-    const bool combined = c.setting.supply.system == site::Earthing::tn_c_s;
-    if (c.scheme.earthing != study::BuildingEarthing::supply_earth) {
-        return plain_finding<L>(earthing_choice_rule, Verdict::meets,
-                                "an electrode serves anywhere");
-    }
-    if (movable(b) && combined) {
-        return plain_finding<L>(earthing_choice_rule, Verdict::fails,
-                                "the supply's combined earth may not serve a caravan or a boat");
-    }
-    const char* against = objection(b, combined, c.setting.building.extraneous);
-    return plain_finding<L>(earthing_choice_rule, *against ? Verdict::caution : Verdict::meets,
-                            against);
+    const Objection objection =
+        objection_to(choice_of(c.scheme.earthing), walk::facts_of(c.setting));
+    const bool electrode = c.scheme.earthing != study::BuildingEarthing::supply_earth;
+    const bool free = objection.verdict == Verdict::meets;
+    return plain_finding<L>(earthing_choice_rule, objection.verdict,
+                            free && electrode ? "an electrode serves anywhere" : objection.why);
 }
 
 template Finding<Silent> earthing_choice(Silent&, const Case<Silent>&);

@@ -4,6 +4,7 @@
 #include "search/heads.h"
 #include "search/judge.h"
 #include "search/keep.h"
+#include "study/ground_memo.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,7 +43,10 @@ public:
              std::size_t run_index, const Options& options)
         : catalogue_(catalogue), book_(book), prefer_(job.wishes.prefer), options_(options) {
         for (const int phases : study::phase_choices(job, run_index)) {
-            judges_.emplace_back(catalogue, job, study::RunAt{run_index, phases}, options.corner);
+            judges_.emplace_back(
+                catalogue, job,
+                study::RunAt{run_index, phases, options.memo ? options.memo : &memo_},
+                options.corner);
         }
         for (const rules::Rule& rule : rules::rulebook()) {
             result_.dropped.push_back({rule.info, 0, std::nullopt, 0, ""});
@@ -62,6 +66,7 @@ public:
     }
 
 private:
+    study::GroundMemo memo_;  // for when the caller keeps none
     void search_routes(const std::vector<Route>& routes) {
         std::vector<JudgedRoute> live;
         for (const Route& route : routes) {

@@ -64,6 +64,7 @@ struct Options {
     std::size_t most = 24;    ///< shown otherwise
     bool first_only = false;  ///< only the first contender matters: what cannot be it is set aside
     study::Corner corner;
+    study::GroundMemo* memo = nullptr;  ///< kept between searches of one job
 };
 
 /// Searches run `run_index` of a valid job.

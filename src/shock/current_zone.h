@@ -10,7 +10,7 @@ namespace toft::shock {
 
 enum class CurrentZone {
     ac1,   ///< usually not felt
-    ac2,   ///< felt; no harm to the body itself is usual
+    ac2,   ///< felt, muscles may jerk; injury by the current itself is not usual
     ac3,   ///< contractions, breathing difficult; may not be able to let go
     ac41,  ///< fibrillation of the heart in up to 5 %
     ac42,  ///< in up to 50 %

@@ -16,7 +16,7 @@ namespace {
 constexpr double golden = 0.6180339887498949;  ///< root of x^2 + x = 1
 constexpr double either_side = 0.1;            ///< of D, about the golden place
 constexpr double flat_to = 0.1;
-constexpr double sloping_to = 0.3;
+constexpr double sloping_to = 0.2;
 constexpr double regular_to = 0.1;  ///< misfit
 constexpr double stoutest = 0.1;    ///< of D, the half ball guessed where nothing tells it
 constexpr double astray = 0.05;     ///< of D, how far the electric middle may be off
@@ -47,6 +47,15 @@ double change_about_middle(const FallTest& test, double radius) {
            (lack(test, (golden - either_side) * d) - lack(test, (golden + either_side) * d));
 }
 
+/// The nearest current spike, from where it stands outwards, for a flat curve; to 5 %.
+Metres far_enough(FallTest test, double radius) {
+    constexpr double margin = 0.95;
+    for (int i = 0; i < 200 && change_about_middle(test, radius) > margin * flat_to; ++i) {
+        test.current_spike = 1.05 * test.current_spike;
+    }
+    return test.current_spike;
+}
+
 std::optional<Ohms> at_golden_place(const FallTest& test) {
     const Metres place = golden * test.current_spike;
     for (std::size_t i = 0; i < test.readings.size(); ++i) {
@@ -62,7 +71,8 @@ std::optional<Ohms> at_golden_place(const FallTest& test) {
     return std::nullopt;
 }
 
-/// R and c by least squares of shares, with the standard error of R as a share.
+/// R and c by least squares of shares, with half the width of R's range as a share: by the known
+/// noise of the meter or by the scatter of the readings, whichever is wider.
 struct Curve {
     double r = 0;
     double c = 0;
@@ -81,14 +91,16 @@ Curve fitted(const FallTest& test) {
     const Eigen::VectorXd ones = Eigen::VectorXd::Ones(n);
     const Eigen::Vector2d found = rows.colPivHouseholderQr().solve(ones);
     const double squares = (rows * found - ones).squaredNorm();
-    const double scatter =
-        std::max(test.reading_error, std::sqrt(squares / static_cast<double>(n - 2)));
+    const int free = static_cast<int>(n) - 2;
+    const double known = test.reading_error * std::sqrt(f_limit_of_known_noise(1, risk));
+    const double scattered = std::sqrt(squares / free * f_limit(1, free, risk));
     const Eigen::Matrix2d spread = (rows.transpose() * rows).inverse();
     Curve curve;
     curve.r = found(0);
     curve.c = found(1);
     curve.misfit = std::sqrt(squares / static_cast<double>(n));
-    curve.error = scatter * std::sqrt(std::max(0.0, spread(0, 0))) / std::fabs(curve.r);
+    curve.error =
+        std::max(known, scattered) * std::sqrt(std::max(0.0, spread(0, 0))) / std::fabs(curve.r);
     return curve;
 }
 
@@ -129,18 +141,16 @@ FallResult unfitted(const FallTest& test, Plateau plateau) {
 
 FallResult from_curve(const FallTest& test, const Curve& curve) {
     FallResult result;
-    const int free = static_cast<int>(test.readings.size()) - 2;
     result.resistance = ohms(curve.r);
     result.misfit = curve.misfit;
     result.at_618 = at_golden_place(test);
     result.change = change_about_middle(test, curve.c / curve.r);
-    result.far_enough = test.current_spike * std::max(1.0, result.change / flat_to);
+    result.far_enough = far_enough(test, curve.c / curve.r);
     result.plateau = result.change <= flat_to      ? Plateau::flat
                      : result.change <= sloping_to ? Plateau::sloping
                                                    : Plateau::none;
     const double apart = result.at_618 ? std::fabs(*result.at_618 / result.resistance - 1) : 0;
-    const double random = curve.error * std::sqrt(f_limit(1, free, risk));
-    bracket(result, 2 * test.reading_error + std::hypot(random, apart) + result.change / 2);
+    bracket(result, 2 * test.reading_error + std::hypot(curve.error, apart) + result.change / 2);
     return result;
 }
 

@@ -33,7 +33,7 @@ struct FallTest {
 
 enum class Plateau {
     flat,       ///< the curve changes by at most a tenth about its middle
-    sloping,    ///< by at most three tenths: the figure stands, its error is wide
+    sloping,    ///< by at most a fifth: the figure stands, its error is wide
     none,       ///< by more: the current spike is too near
     irregular,  ///< the readings do not follow the curve, or fall outwards
     unproven    ///< too few readings to tell

@@ -13,6 +13,21 @@ namespace {
 constexpr Metres closest = metres(0.05);
 constexpr Metres widest = metres(2000);
 
+constexpr Metres apart = metres(0.01);   ///< inner pin and outer pin, at least
+constexpr double narrowest = 1.0 / 500;  ///< inner pins, of half the distance of the outer ones
+
+/// What is wrong with the inner pins of a Schlumberger spread, or null.
+const char* complaint_of_inner_pins(const Spread& spread) {
+    if (!(spread.potential >= narrowest * spread.spacing)) {
+        return "the inner pins must stand a five-hundredth of the spacing apart or more";
+    }
+    if (!(pin_distances(spread).near >= apart)) {
+        return "the inner pins must stand between the outer ones: give the distance of the inner "
+               "pins, and half the distance of the outer ones as spacing";
+    }
+    return nullptr;
+}
+
 class SpreadFaults {
 public:
     SpreadFaults(std::size_t place, Faults& faults) : place_(place), faults_(&faults) {}
@@ -27,14 +42,8 @@ public:
             return;
         }
         if (spread.array == PinArray::schlumberger) {
-            if (!(spread.potential > metres(0))) {
-                note("potential_m", "the inner pins need a distance above 0");
-                return;
-            }
-            if (!(spread.potential < 2 * spread.spacing)) {
-                note("potential_m",
-                     "the inner pins must stand between the outer ones: give the distance of the "
-                     "inner pins, and half the distance of the outer ones as spacing");
+            if (const char* says = complaint_of_inner_pins(spread)) {
+                note("potential_m", says);
                 return;
             }
         }

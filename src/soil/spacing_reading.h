@@ -47,7 +47,8 @@ OhmMetres apparent_resistivity(const SpacingReading& reading);
 
 /// All that is wrong, with places like `/2/spacing_m`: `out-of-range` for lengths and resistances
 /// that are zero, negative or no numbers, spacings below 5 cm or above 2 km, inner pins not between
-/// the outer ones, pins deeper than they stand apart.
+/// the outer ones or closer than a five-hundredth of the spacing, pins deeper than they stand
+/// apart.
 Faults faults_of(const std::vector<Spread>& spreads);
 Faults faults_of(const std::vector<SpacingReading>& readings);
 

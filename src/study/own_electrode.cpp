@@ -1,5 +1,5 @@
 #include "earth/rod.h"
-#include "study/electrode.h"
+#include "study/ground_memo.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -48,7 +48,8 @@ ValueIn<L, Ohms> as_read(L& ledger, Settler& settler, const Setting<L>& s, const
         // Any even soil will do: what a crust adds does not depend on the resistivity below it.
         soil = settle_season(settler, s.job->ground, {even_soil(ohm_metres(100))});
     }
-    const ThroughTheYear year = through_the_year(*s.catalogue, soil, built(e, *s.catalogue));
+    const ThroughTheYear year =
+        kept_year(settler.memo(), *s.catalogue, soil, built(e, *s.catalogue));
     const auto reading =
         ledger.stated({"RA.read", "the electrode as it was read"}, read.bounds.most, read.from);
     const auto season = ledger.stated({"f.season", "driest or frozen ground over ground as read"},
@@ -57,12 +58,12 @@ ValueIn<L, Ohms> as_read(L& ledger, Settler& settler, const Setting<L>& s, const
 }
 
 template <class L>
-ValueIn<L, Ohms> predicted(L& ledger, const Setting<L>& s, const SoilSetting& soil,
-                           const BuiltElectrode& electrode) {
+ValueIn<L, Ohms> predicted(L& ledger, Settler& settler, const Setting<L>& s,
+                           const SoilSetting& soil, const BuiltElectrode& electrode) {
     const bool even = soil.worst.size() == 1 && soil.worst.front().layers.empty();
     const bool closed = even && simple(s.building_facts->electrode);
     if (closed && soil.plain()) return by_closed_form(ledger, ra_name, s, soil, electrode);
-    const ThroughTheYear year = through_the_year(*s.catalogue, soil, electrode);
+    const ThroughTheYear year = kept_year(settler.memo(), *s.catalogue, soil, electrode);
     if (!year.solved)
         return ledger.stated(ra_name, unusable, "this electrode cannot be worked out");
     if (!closed) {
@@ -101,7 +102,7 @@ void prepare_electrode(L& ledger, Settler& settler, Setting<L>& s, const SoilSet
     } else if (e.resistance.known) {
         s.building.ra_most = as_read(ledger, settler, s, soil, at);
     } else {
-        s.building.ra_most = predicted(ledger, s, soil, electrode);
+        s.building.ra_most = predicted(ledger, settler, s, soil, electrode);
     }
 }
 

@@ -1,5 +1,6 @@
 #include "study/setting.h"
 
+#include "study/ground_memo.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -26,7 +27,8 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     setting.catalogue = &catalogue;
     setting.run = &job.runs[run_index];
     setting.building_facts = site::find_building(job, setting.run->to);
-    Settler settler(catalogue, corner, setting.open);
+    GroundMemo own;
+    Settler settler(catalogue, corner, setting.open, at.memo ? *at.memo : own);
     prepare_supply(ledger, settler, setting);
     prepare_house(ledger, settler, setting);
     prepare_building(ledger, settler, setting);

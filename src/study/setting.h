@@ -134,13 +134,17 @@ struct Setting {
     std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
 };
 
+struct GroundMemo;  // study/ground_memo.h
+
 /// Which run of the job, and with how many phases.
 struct RunAt {
     std::size_t run = 0;
-    int phases = 0;  ///< 1 or 3; 0: the first of phase_choices
+    int phases = 0;              ///< 1 or 3; 0: the first of phase_choices
+    GroundMemo* memo = nullptr;  ///< shared by all settings of one job; null: none is kept
 
     RunAt(std::size_t index) : run(index) {}
-    RunAt(std::size_t index, int taken) : run(index), phases(taken) {}
+    RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)
+        : run(index), phases(taken), memo(kept) {}
 };
 
 /// The phases that run may take: what it states, else what its loads need, else all the supply has.

@@ -27,10 +27,15 @@ struct Settled {
     bool found = true;  ///< false when neither the survey nor the rulebook has a figure
 };
 
+struct GroundMemo;
+
 class Settler {
 public:
-    Settler(const tables::Catalogue& catalogue, const Corner& corner, std::vector<OpenFact>& open)
-        : catalogue_(catalogue), corner_(corner), open_(open) {}
+    Settler(const tables::Catalogue& catalogue, const Corner& corner, std::vector<OpenFact>& open,
+            GroundMemo& memo)
+        : catalogue_(catalogue), corner_(corner), open_(open), memo_(memo) {}
+
+    GroundMemo& memo() { return memo_; }
 
     /// `unit` is what one unit of the rulebook's range is in Q's own unit (1000 for kA into A).
     template <class Q>
@@ -65,6 +70,7 @@ private:
     const tables::Catalogue& catalogue_;
     const Corner& corner_;
     std::vector<OpenFact>& open_;
+    GroundMemo& memo_;
 };
 
 }  // namespace toft::study

@@ -1,5 +1,8 @@
 #include "study/soil.h"
 
+#include "soil/driven_rod.h"
+#include "study/ground_memo.h"
+
 namespace toft::study {
 
 namespace {
@@ -66,12 +69,61 @@ void settle_reading(Settler& settler, const site::Ground& ground, SoilSetting& s
         dry, {"/ground/read_when", "the ground was read in its dry season", ""}, false);
 }
 
+/// Soils held against a rod, or the range that a rod leaves of a soil known otherwise.
+void hear_rod(const soil::DrivenRod& rod, const site::Fact<OhmMetres>& prior, ReadSoil& read) {
+    if (!read.soils.empty()) {
+        if (auto check = soil::held_against(read.soils, rod)) {
+            read.soils = std::move(check->soils);
+            read.says.push_back(std::move(check->says));
+        }
+        return;
+    }
+    soil::Range<OhmMetres> before;
+    before.low = prior.low;
+    before.high = prior.high;
+    if (auto update = soil::narrowed(before, rod)) {
+        read.soils = {even_soil(update->range.high), even_soil(update->range.low)};
+        read.says.push_back(std::move(update->says));
+    }
+}
+
 }  // namespace
+
+soil::SpacingReading reading_of(const site::PinReading& pin) {
+    soil::SpacingReading reading;
+    const bool wenner = pin.array == site::PinArray::wenner;
+    reading.spread.array = wenner ? soil::PinArray::wenner : soil::PinArray::schlumberger;
+    reading.spread.spacing = wenner ? pin.spacing : pin.spacing / 2;
+    reading.spread.potential = pin.potential;
+    reading.spread.depth = pin.pin_depth;
+    reading.resistance = pin.resistance;
+    return reading;
+}
+
+std::optional<ReadSoil> read_soil(const site::Ground& ground, const site::Fact<OhmMetres>& prior) {
+    ReadSoil read;
+    if (!ground.pins.empty()) {
+        std::vector<soil::SpacingReading> readings;
+        for (const site::PinReading& pin : ground.pins) readings.push_back(reading_of(pin));
+        if (auto fit = soil::fit_soil(readings)) {
+            read.soils = fit->plausible;
+            if (read.soils.empty()) read.soils = {fit->best};
+            read.fit = std::move(*fit);
+        }
+    }
+    for (const site::RodReading& rod : ground.rods) {
+        hear_rod({rod.length, rod.diameter, rod.resistance}, prior, read);
+    }
+    if (read.soils.empty()) return std::nullopt;
+    return read;
+}
 
 const char* soil_word(SoilKnown known) {
     switch (known) {
         case SoilKnown::readings:
             return "readings";
+        case SoilKnown::rods:
+            return "driven rods";
         case SoilKnown::layers:
             return "stated layers";
         case SoilKnown::resistivity:
@@ -97,20 +149,27 @@ OhmMetres smallest_in(const std::vector<field::Strata>& soils) {
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground) {
     SoilSetting soil;
-    if (!ground.layers.empty()) {
+    const site::Fact<OhmMetres> prior =
+        ground.resistivity.known ? ground.resistivity : range_of_kind(catalogue, ground.soil);
+    std::optional<ReadSoil>& read = settler.memo().read;
+    if (!read) read = read_soil(ground, prior);
+    if (read) {
+        soil.known = read->fit ? SoilKnown::readings : SoilKnown::rods;
+        soil.from = read->fit ? "readings with four pins" : "readings of driven rods";
+        soil.worst = soil.best = read->soils;
+        soil.whole_year = false;
+    } else if (!ground.layers.empty()) {
         soil.known = SoilKnown::layers;
+        soil.whole_year = false;
         by_layers(settler, ground, soil);
-    } else if (ground.resistivity.known) {
-        soil.known = SoilKnown::resistivity;
-        by_resistivity(settler, ground.resistivity, soil);
     } else {
-        soil.known = ground.soil.empty() ? SoilKnown::nothing : SoilKnown::kind;
-        by_resistivity(settler, range_of_kind(catalogue, ground.soil), soil);
-        return soil;
+        soil.known = ground.resistivity.known ? SoilKnown::resistivity
+                     : ground.soil.empty()    ? SoilKnown::nothing
+                                              : SoilKnown::kind;
+        by_resistivity(settler, prior, soil);
+        // An assumed range is somebody's guess of the whole year; a figure was read on one day.
+        soil.whole_year = prior.standing == site::Standing::assumed;
     }
-    // An assumed range is somebody's guess of the whole year; a figure was read on one day.
-    soil.whole_year = soil.known == SoilKnown::resistivity &&
-                      ground.resistivity.standing == site::Standing::assumed;
     if (soil.whole_year) return soil;
     settle_reading(settler, ground, soil);
     return soil;

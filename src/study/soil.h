@@ -4,11 +4,12 @@
 // docs/methods/soil.md.
 
 #include "field/soil.h"
+#include "soil/soil_fit.h"
 #include "study/settle.h"
 
 namespace toft::study {
 
-enum class SoilKnown { readings, layers, resistivity, kind, nothing };
+enum class SoilKnown { readings, rods, layers, resistivity, kind, nothing };
 
 const char* soil_word(SoilKnown known);
 
@@ -23,6 +24,20 @@ struct SoilSetting {
     /// One layer, and no season to come over it: closed forms serve.
     bool plain() const { return whole_year && worst.size() == 1 && worst.front().layers.empty(); }
 };
+
+/// What pins and rods in the ground showed.
+struct ReadSoil {
+    std::optional<soil::SoilFit> fit;  ///< of the pins
+    std::vector<field::Strata> soils;  ///< that the readings allow
+    std::vector<std::string> says;     ///< what rods add, in sentences
+};
+
+/// The readings of the survey; none when it has no pins and no rods. `prior` is the range of
+/// resistivity known otherwise, for rods without pins.
+std::optional<ReadSoil> read_soil(const site::Ground& ground, const site::Fact<OhmMetres>& prior);
+
+/// As the fit takes it.
+soil::SpacingReading reading_of(const site::PinReading& pin);
 
 /// Soil without layers.
 field::Strata even_soil(OhmMetres resistivity);

@@ -49,6 +49,7 @@ struct Catalogue {
     std::vector<HeightAdvice> height_advice;
     std::vector<Dependability> dependability;
     std::vector<OpenRange> open_ranges;
+    std::vector<EarthingBasis> earthing_basis;  ///< by step
     std::vector<Soil> soils;
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;

@@ -82,6 +82,10 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.tails_longest, "tails.longest");
     pick.pick(l.bond_run, "bond.run");
     pick.pick(l.bond_least, "bond.least");
+    pick.pick(l.vehicle_touch, "vehicle.touch");
+    pick.pick(l.body_current, "body.current", milli);
+    pick.pick(l.body_resistance, "body.resistance", kilo);
+    pick.pick(l.insert_length, "insert.length");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
@@ -123,12 +127,50 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     }
 }
 
+constexpr Authority authorities[] = {Authority::law, Authority::standard,
+                                     Authority::operators_condition, Authority::guidance,
+                                     Authority::habit};
+
+void read_earthing_basis(EmbeddedFiles files, Catalogue& c, Faults& faults) {
+    Sheet basis(files, "rules/earthing_basis.csv", c.citations, faults);
+    for (std::size_t i = 0; i < basis.rows(); ++i) {
+        EarthingBasis row{basis.word(i, "key"), Authority::habit, basis.word(i, "clause"),
+                          basis.cite(i)};
+        const std::string kind = basis.word(i, "kind");
+        bool known = false;
+        for (const Authority a : authorities) {
+            if (kind != authority_word(a)) continue;
+            row.authority = a;
+            known = true;
+        }
+        if (!known) basis.fault(i, "no such kind of authority: " + kind);
+        c.earthing_basis.push_back(std::move(row));
+    }
+}
+
 }  // namespace
+
+const char* authority_word(Authority authority) {
+    switch (authority) {
+        case Authority::law:
+            return "law";
+        case Authority::standard:
+            return "standard";
+        case Authority::operators_condition:
+            return "operator's condition";
+        case Authority::guidance:
+            return "guidance";
+        case Authority::habit:
+            return "habit";
+    }
+    return "";
+}
 
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     const LimitMap limits = read_limits(files, catalogue, faults);
     fill_limits(catalogue.limits, LimitPicker(limits, faults));
     read_rule_tables(files, catalogue, faults);
+    read_earthing_basis(files, catalogue, faults);
 }
 
 }  // namespace toft::tables

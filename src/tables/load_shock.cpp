@@ -161,20 +161,6 @@ void read_constants(EmbeddedFiles files, Catalogue& c, Faults& faults) {
 
 }  // namespace
 
-const Condition* find_condition(const Shock& shock, std::string_view words) {
-    for (const Condition& condition : shock.conditions) {
-        if (condition.words == words) return &condition;
-    }
-    return nullptr;
-}
-
-const HeartFactor* find_heart_factor(const Shock& shock, std::string_view path) {
-    for (const HeartFactor& heart : shock.heart) {
-        if (heart.path == path) return &heart;
-    }
-    return nullptr;
-}
-
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     read_body(files, catalogue, faults);
     read_people(files, catalogue, faults);

@@ -51,6 +51,10 @@ struct Limits {
     Cited<Metres> tails_longest;
     Cited<Metres> bond_run;               ///< bonding conductor to one part of the metalwork
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
+    Cited<Volts> vehicle_touch;           ///< metal of a vehicle charged in the open, neutral lost
+    Cited<Amperes> body_current;          ///< that a person may take without harm for long
+    Cited<Ohms> body_resistance;
+    Cited<Metres> insert_length;  ///< insulating section of a metal pipe
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
@@ -83,6 +87,19 @@ struct OpenRange {
     Cited<double> low;
     Cited<double> high;
     std::string unit;
+};
+
+/// Whose word a step of the earthing decision is, the weightiest first.
+enum class Authority { law, standard, operators_condition, guidance, habit };
+
+const char* authority_word(Authority authority);
+
+/// What a step of the earthing decision stands on.
+struct EarthingBasis {
+    std::string key;  ///< of the step
+    Authority authority = Authority::habit;
+    std::string clause;  ///< "no clause" where there is none
+    const Citation* citation = nullptr;
 };
 
 struct Soil {

@@ -47,6 +47,31 @@ TEST(Piece, NoneCrossesTheBoundary) {
     }
 }
 
+TEST(Piece, NoneCrossesAnyOfManyBoundaries) {
+    const Strata soil = stack({{1000, 0.3}, {100, 0.9}, {300, 0.7}, {50, 5}}, 20);
+    for (const Wire& wire :
+         {rod(0, 0, 2.4, 0.016), Wire{spot(0, 0, 2.2), spot(3, 0, 0.1), metres(0.004), 0},
+          rod(0, 0, 1.2, 0.016), rod(0, 0, 0.2, 0.016)}) {
+        const auto pieces = *cut({wire}, soil, {});
+        double length = 0;
+        for (const Piece& piece : pieces) {
+            const double reach = piece.bar.half * std::fabs(piece.bar.along.z);
+            for (double depth : boundaries(soil)) {
+                EXPECT_TRUE(piece.bar.middle.z + reach <= depth + 1e-9 ||
+                            piece.bar.middle.z - reach >= depth - 1e-9);
+            }
+            length += 2 * piece.bar.half;
+        }
+        const Vector whole = vector_of(wire.to) - vector_of(wire.from);
+        EXPECT_NEAR(length, std::sqrt(dot(whole, whole)), 1e-9);
+    }
+}
+
+TEST(Piece, EndsOnABoundaryThatRoundingMovedLeaveNoSliver) {
+    const auto pieces = *cut({rod(0, 0, 0.6, 0.016)}, stack({{10, 0.4}, {20, 0.2}}, 30), {});
+    for (const Piece& piece : pieces) EXPECT_GT(piece.bar.half, 0.01);
+}
+
 TEST(Piece, StoutWiresGetFewerPieces) {
     const auto pieces = *cut({rod(0, 0, 1.2, 0.1)}, plain_soil(), {metres(0.01), 100});
     EXPECT_EQ(pieces.size(), 6u);

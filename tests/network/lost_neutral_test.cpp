@@ -192,6 +192,23 @@ RC_GTEST_PROP(LostNeutralLaws, MoreLoadOnOneLineNeverLowersTheRise, ()) {
     }
 }
 
+/// With x = E − V left for a heater Y and a constant power P: x² (Y + 1/R) − x E/R + P = 0.
+RC_GTEST_PROP(LostNeutralLaws, ItCollapsesExactlyWhereTheQuadraticHasNoRoot, ()) {
+    const double heater = between(0, 10000), power = between(1, 6000), earth = between(0.5, 100);
+    const double slope = heater / (230 * 230) + 1 / earth;
+    const double root_of = 230 * 230 / (earth * earth) - 4 * power * slope;
+    RC_PRE(std::fabs(root_of) > 1e-6 * 230 * 230 / (earth * earth));
+    const FloatingTerminal found = solved({volts(230),
+                                           single_phase(volts(230)),
+                                           {load(0, heater), constant(0, power)},
+                                           {{"all", ohms(earth)}}});
+    RC_ASSERT((found.state == FloatingState::steady) == (root_of > 0));
+    if (root_of > 0) {
+        const double left = (230 / earth + std::sqrt(root_of)) / (2 * slope);
+        RC_ASSERT(std::fabs(found.left[0].number() - left) < 1e-5);
+    }
+}
+
 RC_GTEST_PROP(LostNeutralLaws, BetterEarthNeverRaisesTheTerminal, ()) {
     LostNeutral circuit{volts(230), three_phase(volts(between(207, 253))), {}, any_paths()};
     for (std::size_t line = 0; line < 3; ++line) {

@@ -12,10 +12,12 @@
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
 #include "published/shock_methods.h"
+#include "published/soil_methods.h"
 #include "study/figures.h"
 #include "study/path.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
+#include "walk/metalwork.h"
 
 #include <functional>
 #include <stdexcept>
@@ -249,6 +251,13 @@ Results earth_rods(const PublishedCase& c) {
             {"R.together", c.number("R.one", 1) * of_one}};
 }
 
+Results extraneous_part(const PublishedCase& c) {
+    const Volts u0 = support::catalogue().limits.u0.value;
+    return {
+        {"R",
+         walk::extraneous_limit(u0, amperes(c.number("I")), ohms(c.number("R.body"))).number()}};
+}
+
 const std::map<std::string, std::function<Results(const PublishedCase&)>>& methods() {
     static const std::map<std::string, std::function<Results(const PublishedCase&)>> known{
         {"conductor resistance", conductor_resistance},
@@ -271,7 +280,11 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"device", device},
         {"residual times", residual_times},
         {"largest electrode", largest_electrode},
+        {"extraneous part", extraneous_part},
         {"earth rods", earth_rods},
+        {"four-pin reading", four_pin_reading},
+        {"soil fit", soil_fit},
+        {"fall of potential", fall_of_potential},
         {"step beside a rod", step_beside_rod},
         {"rods round a rectangle", rods_round_rectangle},
         {"mesh", mesh},

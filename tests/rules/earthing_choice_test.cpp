@@ -48,10 +48,14 @@ TEST(EarthingChoice, OrdinaryBuildingsTakeTheSuppliesEarth) {
     }
 }
 
-TEST(EarthingChoice, WetPlacesAreCautionedOnACombinedEarthOnly) {
+TEST(EarthingChoice, WetPlacesAreCautionedOnAnyEarthThatIsOrMayBeCombined) {
     for (Use use : {Use::greenhouse, Use::stable, Use::animal_house}) {
         EXPECT_EQ(judged(used_as(use)).verdict, Verdict::caution) << site::word(use);
-        EXPECT_EQ(judged(used_as(use, Earthing::tn_s)).verdict, Verdict::meets) << site::word(use);
+        const auto separate = judged(used_as(use, Earthing::tn_s));
+        EXPECT_EQ(separate.verdict, Verdict::caution) << site::word(use);
+        EXPECT_NE(std::string(separate.says).find("may be combined"), std::string::npos);
+        EXPECT_EQ(judged(used_as(use, Earthing::tt), BuildingEarthing::shared_electrode).verdict,
+                  Verdict::meets);
     }
     for (auto wet :
          {&site::Building::wet_floor, &site::Building::barefoot, &site::Building::livestock}) {
@@ -59,9 +63,34 @@ TEST(EarthingChoice, WetPlacesAreCautionedOnACombinedEarthOnly) {
         job.buildings[1].*wet = Answer::yes;
         EXPECT_EQ(judged(job).verdict, Verdict::caution);
         EXPECT_EQ(judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets);
-        job.buildings[1].*wet = Answer::unknown;
+        job.buildings[1].*wet = Answer::no;
         EXPECT_EQ(judged(job).verdict, Verdict::meets);
     }
+}
+
+TEST(EarthingChoice, WhatNobodySaidIsCautionedToo) {
+    for (auto fact : {&site::Building::wet_floor, &site::Building::barefoot,
+                      &site::Building::livestock, &site::Building::vehicle_outdoors}) {
+        site::Job job = used_as(Use::shed);
+        job.buildings[1].*fact = Answer::unknown;
+        const auto found = judged(job);
+        EXPECT_EQ(found.verdict, Verdict::caution);
+        EXPECT_NE(std::string(found.says).find("nobody said"), std::string::npos);
+        EXPECT_EQ(judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets);
+    }
+    site::Job job = used_as(Use::shed);
+    job.buildings[1].use.reset();
+    EXPECT_EQ(judged(job).verdict, Verdict::caution);
+    job = used_as(Use::shed);
+    job.buildings[1].construction.reset();
+    EXPECT_EQ(judged(job).verdict, Verdict::caution);
+}
+
+TEST(EarthingChoice, WhatIsKnownIsSaidBeforeWhatIsNot) {
+    site::Job job = used_as(Use::greenhouse);
+    job.buildings[1].livestock = Answer::unknown;
+    job.buildings[1].wet_floor = Answer::yes;
+    EXPECT_EQ(std::string(judged(job).says).find("nobody said"), std::string::npos);
 }
 
 TEST(EarthingChoice, PoolsAndTubsAreCautionedOnAnySuppliesEarth) {
@@ -74,13 +103,15 @@ TEST(EarthingChoice, PoolsAndTubsAreCautionedOnAnySuppliesEarth) {
     }
 }
 
-TEST(EarthingChoice, AVehicleChargedInTheOpenIsCautionedOnACombinedEarth) {
+TEST(EarthingChoice, AVehicleChargedInTheOpenIsCautionedOnASuppliesEarth) {
     site::Job job = used_as(Use::garage);
     job.buildings[1].vehicle_outdoors = Answer::yes;
     EXPECT_EQ(judged(job).verdict, Verdict::caution);
     EXPECT_NE(std::string(judged(job).says).find("722.411.4.1"), std::string::npos);
     job.intake.earthing = Earthing::tn_s;
-    EXPECT_EQ(judged(job).verdict, Verdict::meets);
+    EXPECT_EQ(judged(job).verdict, Verdict::caution);
+    job.intake.earthing = Earthing::tt;
+    EXPECT_EQ(judged(job, BuildingEarthing::shared_electrode).verdict, Verdict::meets);
     job = used_as(Use::garage);
     site::Circuit charger;
     charger.kind = site::CircuitKind::vehicle_charging;
@@ -89,7 +120,7 @@ TEST(EarthingChoice, AVehicleChargedInTheOpenIsCautionedOnACombinedEarth) {
     EXPECT_EQ(judged(job).verdict, Verdict::caution);
 }
 
-TEST(EarthingChoice, AMetalBuildingInTheGroundIsCautionedOnACombinedEarth) {
+TEST(EarthingChoice, AMetalBuildingInTheGroundIsCautionedOnASuppliesEarth) {
     site::Job job = used_as(Use::store);
     job.buildings[1].construction = site::Construction::steel_frame;
     EXPECT_EQ(judged(job).verdict, Verdict::meets);  // not in the ground
@@ -98,7 +129,7 @@ TEST(EarthingChoice, AMetalBuildingInTheGroundIsCautionedOnACombinedEarth) {
     job.buildings[1].stands_in_ground = Answer::unknown;
     EXPECT_EQ(judged(job).verdict, Verdict::caution);
     job.intake.earthing = Earthing::tn_s;
-    EXPECT_EQ(judged(job).verdict, Verdict::meets);
+    EXPECT_EQ(judged(job).verdict, Verdict::caution);
 }
 
 TEST(EarthingChoice, EveryCautionSaysWhy) {

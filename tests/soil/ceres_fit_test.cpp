@@ -18,6 +18,7 @@ struct Misses {
         const std::size_t n = readings->size();
         const Sight sight = Sounding(spreads).look(LogSoil(soil[0], soil[0] + figures));
         for (std::size_t i = 0; i < n; ++i) {
+            if (!std::isfinite(sight.seen[i])) return false;  // far outside what can be
             misses[i] = std::log(apparent_resistivity((*readings)[i]).number()) - sight.seen[i];
         }
         return true;

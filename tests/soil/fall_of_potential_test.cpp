@@ -2,6 +2,7 @@
 
 #include "support/grounds.h"
 
+#include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>

@@ -58,7 +58,7 @@ TEST(LayeredSounding, CloseInnerPinsMeetTheirOwnSeries) {
                 const double u = 2 * n / half;
                 sum += power / std::pow(1 + u * u, 1.5);
             }
-            EXPECT_NEAR(ratio(k, schlumberger(half, 0.002 * half)) / (1 + 2 * sum), 1, 1e-5);
+            EXPECT_NEAR(ratio(k, schlumberger(half, 0.00201 * half)) / (1 + 2 * sum), 1, 1e-5);
         }
     }
     EXPECT_NEAR(ratio(0.7, schlumberger(1.5, 1)) / ratio(0.7, wenner(1)), 1, 1e-9);

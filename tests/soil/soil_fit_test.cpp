@@ -2,8 +2,6 @@
 
 #include "soil/soundings.h"
 
-#include <rapidcheck/gtest.h>
-
 #include <algorithm>
 
 namespace toft::soil {
@@ -130,6 +128,33 @@ TEST(SoilFit, RefusesWhatIsNoReading) {
     EXPECT_EQ(codes({{wenner(1), ohms(1)}}), 0u);
 }
 
+TEST(SoilFit, AnyReadingsGiveAFitThatCanBeUsed) {
+    unsigned bits = 7;
+    const auto draw = [&](double low, double high) {  // evenly in its logarithm
+        bits = bits * 1664525u + 1013904223u;
+        return low * std::pow(high / low, static_cast<double>(bits >> 8) / 16777216.0);
+    };
+    for (int set = 0; set < 9; ++set) {
+        std::vector<SpacingReading> readings;
+        const int count = 1 + set;
+        for (int i = 0; i < count; ++i)
+            readings.push_back({wenner(draw(0.1, 100)), ohms(draw(0.01, 1e4))});
+        const SoilFit fit = fit_of(readings);
+        EXPECT_TRUE(std::isfinite(fit.misfit));
+        EXPECT_EQ(fit.residuals.size(), readings.size());
+        EXPECT_EQ(fit.resistivities.size(), fit.best.layers.size() + 1);
+        EXPECT_EQ(fit.thicknesses.size(), fit.best.layers.size());
+        for (const auto& range : fit.resistivities) EXPECT_LE(range.low, range.high);
+        for (const auto& range : fit.thicknesses) EXPECT_LE(range.low, range.high);
+        EXPECT_GE(fit.plausible.size(), 3u);
+        EXPECT_LE(fit.plausible.size(), 16u);
+        for (const field::Strata& soil : fit.plausible) {
+            for (double figure : log_soil(soil)) EXPECT_TRUE(std::isfinite(figure));
+        }
+        EXPECT_GT(fit.says.size(), 40u);
+    }
+}
+
 TEST(SoilFit, ArraysMixInOneFit) {
     std::vector<Spread> spreads = wenners({0.5, 1, 2});
     for (double half : {4.0, 8.0, 16.0}) spreads.push_back(schlumberger(half, 1));
@@ -138,74 +163,93 @@ TEST(SoilFit, ArraysMixInOneFit) {
     EXPECT_NEAR(lower(fit), 40, 0.05);
 }
 
-/// Readings over two layers drawn at random, each off by a few per cent.
-std::vector<SpacingReading> noisy_readings() {
-    const double contrast = *rc::gen::element(0.1, 0.3, 1.0, 3.0, 10.0);
-    const double h = *rc::gen::inRange(5, 40) / 10.0;
-    auto readings = read_over(two(100, h, 100 * contrast), {0.5, 1, 2, 3, 5, 8});
+/// Two per cent of noise by a fixed rule, another for every number.
+std::vector<SpacingReading> disturbed(std::vector<SpacingReading> readings, unsigned number) {
+    unsigned bits = number * 2654435761u;
     for (SpacingReading& reading : readings) {
-        reading.resistance = (1 + *rc::gen::inRange(-30, 31) / 1000.0) * reading.resistance;
+        bits = bits * 1664525u + 1013904223u;
+        const double share = static_cast<double>(bits >> 8) / 16777216.0 - 0.5;
+        reading.resistance = std::exp(0.02 * std::sqrt(12.0) * share) * reading.resistance;
     }
     return readings;
 }
 
-RC_GTEST_PROP(SoilFitLaws, ScaledReadingsScaleTheResistivitiesAndNothingElse, ()) {
-    auto readings = noisy_readings();
-    const SoilFit fit = fit_of(readings);
-    for (SpacingReading& reading : readings) reading.resistance = 3 * reading.resistance;
-    const SoilFit scaled = fit_of(readings);
-    RC_ASSERT(scaled.verdict == fit.verdict);
-    RC_ASSERT(std::fabs(lower(scaled) / lower(fit) / 3 - 1) < 1e-4);
-    RC_ASSERT(std::fabs(scaled.misfit - fit.misfit) < 1e-6);
-    for (std::size_t i = 0; i < fit.thicknesses.size(); ++i) {
-        RC_ASSERT(std::fabs(scaled.thicknesses[i].low / fit.thicknesses[i].low - 1) < 0.02);
+/// Readings over uniform soil and over two layers, disturbed.
+std::vector<std::vector<SpacingReading>> disturbed_sets() {
+    std::vector<std::vector<SpacingReading>> sets;
+    unsigned number = 0;
+    for (double lower : {10.0, 100.0, 500.0}) {
+        sets.push_back(disturbed(read_over(two(100, 1.4, lower), {0.5, 1, 2, 4, 8}), ++number));
+    }
+    return sets;
+}
+
+TEST(SoilFitLaws, ScaledReadingsScaleTheResistivitiesAndNothingElse) {
+    for (auto readings : disturbed_sets()) {
+        const SoilFit fit = fit_of(readings);
+        for (SpacingReading& reading : readings) reading.resistance = 3 * reading.resistance;
+        const SoilFit scaled = fit_of(readings);
+        EXPECT_EQ(scaled.verdict, fit.verdict);
+        EXPECT_NEAR(lower(scaled) / lower(fit), 3, 3e-4);
+        EXPECT_NEAR(scaled.misfit, fit.misfit, 1e-6);
+        for (std::size_t i = 0; i < fit.thicknesses.size(); ++i) {
+            EXPECT_NEAR(scaled.thicknesses[i].low / fit.thicknesses[i].low, 1, 0.02);
+        }
     }
 }
 
-RC_GTEST_PROP(SoilFitLaws, TheOrderOfReadingsChangesNothing, ()) {
-    const auto readings = noisy_readings();
-    auto turned = readings;
-    std::reverse(turned.begin(), turned.end());
-    const SoilFit fit = fit_of(readings);
-    const SoilFit other = fit_of(turned);
-    RC_ASSERT(fit.says == other.says);
-    RC_ASSERT(lower(fit) == lower(other));
-    for (std::size_t i = 0; i < readings.size(); ++i) {
-        RC_ASSERT(fit.residuals[i] == other.residuals[readings.size() - 1 - i]);
+TEST(SoilFitLaws, TheOrderOfReadingsChangesNothing) {
+    for (const auto& readings : disturbed_sets()) {
+        auto turned = readings;
+        std::reverse(turned.begin(), turned.end());
+        std::swap(turned[0], turned[2]);
+        const SoilFit fit = fit_of(readings);
+        const SoilFit other = fit_of(turned);
+        EXPECT_EQ(fit.says, other.says);
+        EXPECT_EQ(lower(fit), lower(other));
+        EXPECT_EQ(fit.residuals[0], other.residuals[4]);
+        EXPECT_EQ(fit.residuals[4], other.residuals[2]);
     }
 }
 
-RC_GTEST_PROP(SoilFitLaws, AMoreExactMeterNeverWidensARange, ()) {
-    const auto readings = noisy_readings();
-    const auto coarse = fit_soil(readings, {0.05});
-    const auto fine = fit_soil(readings, {0.02});
-    RC_PRE(coarse->verdict == fine->verdict);
-    for (std::size_t i = 0; i < fine->resistivities.size(); ++i) {
-        if (coarse->resistivities[i].open_high || fine->resistivities[i].open_high) continue;
-        RC_ASSERT(fine->resistivities[i].high <= 1.02 * coarse->resistivities[i].high);
+TEST(SoilFitLaws, AMoreExactMeterNeverWidensARange) {
+    for (const auto& readings : disturbed_sets()) {
+        const auto coarse = fit_soil(readings, {0.04});
+        const auto fine = fit_soil(readings, {0.02});
+        ASSERT_EQ(coarse->verdict, fine->verdict);
+        for (std::size_t i = 0; i < fine->resistivities.size(); ++i) {
+            EXPECT_TRUE(coarse->resistivities[i].open_high ||
+                        fine->resistivities[i].high <= 1.02 * coarse->resistivities[i].high);
+            EXPECT_LE(coarse->resistivities[i].low, 1.02 * fine->resistivities[i].low);
+        }
     }
+}
+
+TEST(SoilFitLaws, AnotherTruthfulReadingNeverWidensARange) {
+    const field::Strata soil = two(150, 1.5, 40);
+    const SoilFit few = fit_of(read_over(soil, {0.5, 1, 2, 4, 8}));
+    const SoilFit more = fit_of(read_over(soil, {0.5, 1, 2, 4, 8, 16}));
+    for (std::size_t i = 0; i < 2; ++i) {
+        EXPECT_LE(more.resistivities[i].high, 1.02 * few.resistivities[i].high);
+        EXPECT_GE(1.02 * more.resistivities[i].low, few.resistivities[i].low);
+    }
+    EXPECT_LE(more.thicknesses[0].high, 1.02 * few.thicknesses[0].high);
+    EXPECT_GE(more.reach, few.reach);
 }
 
 TEST(SoilFit, RangesHoldTheTruthAboutAsOftenAsTheyPromise) {
-    // Noise without chance: 40 patterns of plus and minus two per cent by a fixed rule.
     int held = 0;
     int asked = 0;
-    for (unsigned pattern = 1; pattern <= 40; ++pattern) {
-        auto readings = read_over(two(150, 1.5, 40), {0.5, 1, 1.5, 2, 3, 4, 6, 8});
-        unsigned bits = pattern * 2654435761u;
-        for (SpacingReading& reading : readings) {
-            bits = bits * 1664525u + 1013904223u;
-            const double share = static_cast<double>(bits >> 8) / 16777216.0 - 0.5;
-            reading.resistance = std::exp(0.02 * std::sqrt(12.0) * share) * reading.resistance;
-        }
+    for (unsigned number = 1; number <= 10; ++number) {
+        const auto readings = disturbed(read_over(two(150, 1.5, 40), {0.5, 1, 2, 3, 5, 8}), number);
         const SoilFit fit = fit_of(readings);
         if (fit.verdict != Verdict::two_layers) continue;
         ++asked;
         held += holds(fit.resistivities[0], 150) && holds(fit.resistivities[1], 40) &&
                 holds(fit.thicknesses[0], 1.5);
     }
-    EXPECT_GE(asked, 38);
-    EXPECT_GE(held, asked * 85 / 100);  // all three at once, each of 95 %
+    EXPECT_GE(asked, 9);
+    EXPECT_GE(10 * held, 8 * asked);  // all three at once, each of 95 %
 }
 
 }  // namespace

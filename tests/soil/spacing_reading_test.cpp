@@ -49,10 +49,15 @@ TEST(SpacingReading, CloseInnerPinsGiveTheUsualFormula) {
 
 TEST(SpacingReading, SaysAllThatIsWrong) {
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    const std::vector<SpacingReading> bad{
-        {wenner(0), ohms(1)},       {wenner(-1), ohms(-1)},        {wenner(1), ohms(0)},
-        {wenner(nan), ohms(nan)},   {schlumberger(5, 0), ohms(1)}, {schlumberger(5, 10), ohms(1)},
-        {wenner(1, -0.1), ohms(1)}, {wenner(1, 1.1), ohms(1)},     {wenner(3000), ohms(1)}};
+    const std::vector<SpacingReading> bad{{wenner(0), ohms(1)},
+                                          {wenner(-1), ohms(-1)},
+                                          {wenner(1), ohms(0)},
+                                          {wenner(nan), ohms(nan)},
+                                          {schlumberger(5, 0.009), ohms(1)},
+                                          {schlumberger(5, 10), ohms(1)},
+                                          {wenner(1, -0.1), ohms(1)},
+                                          {wenner(1, 1.1), ohms(1)},
+                                          {wenner(3000), ohms(1)}};
     EXPECT_EQ(places(bad),
               (std::vector<std::string>{
                   "out-of-range/0/spacing_m", "out-of-range/1/spacing_m",

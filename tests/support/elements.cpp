@@ -17,6 +17,7 @@ namespace {
 constexpr double two_pi = 6.28318530717958648;
 constexpr double far = 1000;   ///< radius of the ground that is meshed
 constexpr double edge = 1e-5;  ///< width of a box round an edge
+constexpr int first_layer = 201;
 
 std::string text_of(const std::filesystem::path& file) {
     std::ifstream in(file);
@@ -84,7 +85,10 @@ PostProcessing { { Name P; NameOfFormulation F; Quantity {
 }  // namespace
 
 TurnedField::TurnedField(double upper, double lower, double thickness)
-    : upper_(upper), lower_(lower), thickness_(thickness) {}
+    : TurnedField({{upper, thickness}}, lower) {}
+
+TurnedField::TurnedField(std::vector<std::pair<double, double>> layers, double deepest)
+    : layers_(std::move(layers)), deepest_(deepest) {}
 
 void TurnedField::rod(double length, double radius) {
     electrodes_.push_back({fmt::format("Rectangle(%d) = {{{}, {}, 0, {}, {}}}", -radius, -length,
@@ -104,6 +108,34 @@ void TurnedField::half_ball(double radius) {
         {fmt::format("Disk(%d) = {{0, 0, 0, {}}}", radius), 0, -radius, radius, 0, radius / 40});
 }
 
+std::string TurnedField::strata_geometry(int soil) const {
+    std::string text;
+    std::string lines;
+    double depth = 0;
+    int line = 1000;
+    for (const auto& [rho, thickness] : layers_) {
+        depth += thickness;
+        text += fmt::format(
+            "Point({0}) = {{0, {2}, 0}};\nPoint({1}) = {{{3}, {2}, 0}};\nLine({0}) = {{{0}, "
+            "{1}}};\n",
+            line, line + 1, -depth, far);
+        lines += fmt::format("{}{}", lines.empty() ? "" : ", ", line);
+        line += 2;
+    }
+    text += fmt::format("BooleanFragments{{ Surface{{{}}}; Delete; }}{{ Curve{{{}}}; Delete; }}\n",
+                        soil, lines);
+    text += "ground() = {};\n";
+    double top = 0;
+    for (std::size_t i = 0; i <= layers_.size(); ++i) {
+        const double bottom = i < layers_.size() ? top + layers_[i].second : far;
+        text += fmt::format("layer() = Surface In {};\nPhysical Surface({}) = layer();\n",
+                            box(0, -bottom, far, -top), first_layer + static_cast<int>(i));
+        text += "ground() += layer();\n";
+        top = bottom;
+    }
+    return text;
+}
+
 std::string TurnedField::geometry() const {
     std::string text = fmt::format(
         "SetFactory(\"OpenCASCADE\");\nMesh.MshFileVersion = 2.2;\n"
@@ -120,14 +152,8 @@ std::string TurnedField::geometry() const {
             shape, soil + 1, soil, soil + 100);
         ++soil;
     }
-    text += fmt::format(
-        "Point(1000) = {{0, {0}, 0}};\nPoint(1001) = {{{1}, {0}, 0}};\nLine(1000) = {{1000, "
-        "1001}};\nBooleanFragments{{ Surface{{{2}}}; Delete; }}{{ Curve{{1000}}; Delete; }}\n",
-        -thickness_, far, soil);
-    text += "upper() = Surface In " + box(0, -thickness_, far, 0) + ";\n";
-    text += "lower() = Surface In " + box(0, -far, far, -thickness_) + ";\n";
-    text += "Physical Surface(1) = upper();\nPhysical Surface(2) = lower();\n";
-    text += "outer() = Abs(CombinedBoundary{ Surface{upper(), lower()}; });\n";
+    text += strata_geometry(soil);
+    text += "outer() = Abs(CombinedBoundary{ Surface{ground()}; });\n";
     text += "axis() = Curve In " + box(0, -far, 0, 0) + ";\nouter() -= axis();\n";
     text += "top() = Curve In " + box(0, 0, far, 0) + ";\nouter() -= top();\n";
     std::string fields;
@@ -154,7 +180,15 @@ std::string TurnedField::geometry() const {
 
 std::string TurnedField::problem(int fed,
                                  const std::vector<std::pair<double, double>>& places) const {
-    std::string groups = "Group { Upper = Region[1]; Lower = Region[2]; Outer = Region[3];\n";
+    std::string groups = "Group { Outer = Region[3];\n";
+    std::string soil;
+    std::string sigma;
+    for (std::size_t i = 0; i <= layers_.size(); ++i) {
+        groups += fmt::format("  L{} = Region[{}];\n", i, first_layer + static_cast<int>(i));
+        soil += fmt::format("{}L{}", i ? ", " : "", i);
+        sigma += fmt::format("sigma[L{}] = 1 / {}; ", i,
+                             i < layers_.size() ? layers_[i].first : deepest_);
+    }
     std::string names;
     std::string currents;
     std::string prints;
@@ -170,11 +204,11 @@ std::string TurnedField::problem(int fed,
     }
     return groups +
            fmt::format(
-               "  Electrodes = Region[{{{}}}]; Soil = Region[{{Upper, Lower}}];\n"
+               "  Electrodes = Region[{{{}}}]; Soil = Region[{{{}}}];\n"
                "  All_ = Region[{{Soil, Outer, Electrodes}}]; }}\n"
-               "Function {{ sigma[Upper] = 1 / {}; sigma[Lower] = 1 / {}; leak[] = 1 / {}; }}\n"
+               "Function {{ {}leak[] = 1 / {}; }}\n"
                "Constraint {{ {{ Name Current; Case {{ {}}} }} }}\n",
-               names, upper_, lower_, lower_ * far, currents) +
+               names, soil, sigma, deepest_ * far, currents) +
            problem_text + "PostOperation { { Name P; NameOfPostProcessing P; Operation {\n" +
            prints + "} } }\n";
 }

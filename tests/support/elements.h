@@ -1,10 +1,11 @@
 #pragma once
-// Electrodes that are the same all round a vertical axis, in two layers of soil, solved by finite
+// Electrodes that are the same all round a vertical axis, in any layers of soil, solved by finite
 // elements (gmsh meshes, getdp solves): a second opinion on fields that shares no code, no images
 // and no thin wires with the program. Second-order triangles; the ground ends at a sphere where the
 // potential falls like 1/distance.
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace toft::support {
@@ -13,6 +14,8 @@ class TurnedField {
 public:
     /// Resistivities in ohm metres, thickness of the upper layer in metres.
     TurnedField(double upper, double lower, double thickness);
+    /// Resistivity and thickness of each layer from the surface down, over the deepest.
+    TurnedField(std::vector<std::pair<double, double>> layers, double deepest);
 
     /// Electrodes on the axis or around it, numbered from 0 in the order they are added. Metres.
     void rod(double length, double radius);  ///< upright on the axis, its top at the surface
@@ -35,11 +38,12 @@ private:
     };
 
     std::string geometry() const;
+    /// Cuts surface `soil` at the boundaries and names the layers.
+    std::string strata_geometry(int soil) const;
     std::string problem(int fed, const std::vector<std::pair<double, double>>& places) const;
 
-    double upper_;
-    double lower_;
-    double thickness_;
+    std::vector<std::pair<double, double>> layers_;
+    double deepest_;
     std::vector<Electrode> electrodes_;
 };
 

@@ -1,10 +1,14 @@
 #pragma once
 // Soils and electrodes in few words, and the field of wires in them.
 
+#include "base/pi.h"
 #include "field/electrode_shape.h"
 #include "field/field.h"
 
+#include <gtest/gtest.h>
+
 #include <stdexcept>
+#include <utility>
 
 namespace toft::field {
 
@@ -16,19 +20,36 @@ inline LayeredSoil layers(double upper, double lower, double thickness) {
     return {ohm_metres(upper), ohm_metres(lower), metres(thickness)};
 }
 
+/// Resistivity and thickness of each layer from the surface down, over the deepest.
+inline Strata stack(const std::vector<std::pair<double, double>>& layers, double deepest) {
+    Strata soil{{}, ohm_metres(deepest)};
+    for (const auto& [rho, thickness] : layers) {
+        soil.layers.push_back({ohm_metres(rho), metres(thickness)});
+    }
+    return soil;
+}
+
+inline Medium medium(const Strata& soil) {
+    auto ready = medium_of(soil);
+    if (!ready) throw std::runtime_error(ready.error().front().says);
+    return *ready;
+}
+
 inline Wire rod(double east, double north, double length, double diameter, int electrode = 0) {
     return rod_wire(spot(east, north, 0), metres(length), metres(diameter / 2), electrode);
 }
 
-inline Field field_of(const LayeredSoil& soil, const std::vector<Wire>& wires,
-                      double longest = 0.25, int fewest = 12) {
+template <class Soil>
+Field field_of(const Soil& soil, const std::vector<Wire>& wires, double longest = 0.25,
+               int fewest = 12) {
     auto field = solve_field(soil, wires, {metres(longest), fewest});
     if (!field) throw std::runtime_error(field.error().front().says);
     return *field;
 }
 
-inline double joined(const LayeredSoil& soil, const std::vector<Wire>& wires, double longest = 0.25,
-                     int fewest = 12) {
+template <class Soil>
+double joined(const Soil& soil, const std::vector<Wire>& wires, double longest = 0.25,
+              int fewest = 12) {
     return field_of(soil, wires, longest, fewest).joined().number();
 }
 

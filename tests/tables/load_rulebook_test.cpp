@@ -51,6 +51,19 @@ TEST(LoadRulebook, BondingStepsFollowOneAnotherWithoutAGap) {
     EXPECT_GE(steps.back().to, square_millimetres(400));
 }
 
+TEST(LoadRulebook, EveryStepOfTheEarthingDecisionSaysWhoseWordItIs) {
+    EXPECT_GT(support::catalogue().earthing_basis.size(), 10u);
+    for (const EarthingBasis& row : support::catalogue().earthing_basis) {
+        EXPECT_FALSE(row.key.empty());
+        EXPECT_FALSE(row.clause.empty()) << row.key;
+        EXPECT_NE(row.citation, nullptr) << row.key;
+        EXPECT_STRNE(authority_word(row.authority), "") << row.key;
+    }
+    EXPECT_TRUE(SpoiltTables()
+                    .change("rules/earthing_basis.csv", "movable,law", "movable,custom")
+                    .refused("rules/earthing_basis.csv", "no such kind of authority: custom"));
+}
+
 TEST(LoadRulebook, NoRangeRunsBackwards) {
     EXPECT_GT(support::catalogue().open_ranges.size(), 10u);
     for (const OpenRange& range : support::catalogue().open_ranges) {

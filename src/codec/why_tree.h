@@ -1,0 +1,11 @@
+#pragma once
+// The earthing walks as a JSON tree. Private to codec.
+
+#include "codec/document.h"
+#include "walk/walk.h"
+
+namespace toft::codec {
+
+Json walks_json(const std::vector<walk::Walk>& walks);
+
+}  // namespace toft::codec

@@ -1,0 +1,37 @@
+#include "field/medium.h"
+
+#include "support/grounds.h"
+
+namespace toft::field {
+namespace {
+
+Bar point(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
+
+TEST(Medium, KeepsTheExactSeriesWhereThereAreNoMoreThanTwoLayers) {
+    const Ground two(layers(100, 300, 1.5));
+    const Medium same = medium(stack({{100, 1.0}, {100, 0.5}, {300, 2}}, 300));
+    const Medium uniform = medium(stack({{300, 1}}, 300));
+    for (double z : {0.0, 0.7, 2.5}) {
+        EXPECT_EQ(same.between(point(2, z), point(0, 0.4)),
+                  two.between(point(2, z), point(0, 0.4)));
+        EXPECT_EQ(uniform.between(point(2, z), point(0, 0.4)),
+                  Ground(uniform_soil(ohm_metres(300))).between(point(2, z), point(0, 0.4)));
+    }
+    EXPECT_EQ(same.soil().layers.size(), 1u);
+    EXPECT_TRUE(uniform.soil().layers.empty());
+    EXPECT_EQ(same.error(), 1e-6);
+}
+
+TEST(Medium, OfMoreLayersSaysItsError) {
+    const Medium three = medium(stack({{1000, 0.5}, {100, 1}}, 300));
+    EXPECT_GT(three.error(), 0);
+    EXPECT_LT(three.error(), 2e-7);
+}
+
+TEST(Medium, RefusesWhatNoFieldCanBeSolvedIn) {
+    EXPECT_FALSE(medium_of(stack({{1000, 0}, {100, 1}}, 300)));
+    EXPECT_FALSE(medium_of(layers(0, 100, 1)));
+}
+
+}  // namespace
+}  // namespace toft::field

@@ -40,8 +40,8 @@ TEST(SolvedMap, SharesAreThoseOfTheField) {
 
 TEST(SolvedMap, LinesLieAtTheirLevelAndHoldTheHigherGround) {
     const Solved solved;
-    const SurfaceMap map = solved_map(solved.surface, solved.rise, {0.05, 0.1, 0.2, 0.999});
-    ASSERT_EQ(map.contours.size(), 3u) << "no ground rises as far as the rod";
+    const SurfaceMap map = solved_map(solved.surface, solved.rise, {0.05, 0.1, 0.2, 1.5});
+    ASSERT_EQ(map.contours.size(), 3u) << "no ground rises farther than the rod";
     for (const ContourLine& contour : map.contours) {
         for (const auto& line : contour.lines) {
             for (const GroundPoint p : line) {

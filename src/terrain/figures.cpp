@@ -23,7 +23,6 @@ std::string figure_words(double figure) {
     if (std::isnan(figure)) return "not known";
     if (std::isinf(figure)) return "no end";
     const double size = std::fabs(figure);
-    if (size >= 1000) return significant(std::round(figure / 10) * 10, 9);
     return size >= 10 ? fixed(figure, 0) : significant(figure, 2);
 }
 

@@ -5,7 +5,7 @@
 
 namespace toft::terrain {
 
-/// "84", "0.25": two digits, whole figures from 10 on, tens from 1000 on; "not known" for what is
+/// "84", "0.25": two digits, whole figures from 10 on; "not known" for what is
 /// no number, "no end" for endless.
 std::string figure_words(double figure);
 

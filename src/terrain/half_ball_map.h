@@ -7,10 +7,10 @@
 
 namespace toft::terrain {
 
-/// A map round the house's earth and the outbuilding's electrode, with every level that falls on
-/// it. A grid that is not drawable when the answer's radius is not above 0 or its distance below 0,
-/// or either not finite. The electrode stands in the outbuilding's direction where the job says its
-/// place, else to the east; the half ball's edge is the metal that its distance is taken from.
+/// A map of house, electrode and the metal between, with the levels that fall on it. The electrode
+/// stands where the job has the outbuilding, else to the east; towards the house lies the nearest
+/// metal on its earth, which is the half ball's edge. The grid is not drawable when the answer's
+/// radius is not above 0 or its distance below 0, or either is not finite.
 SurfaceMap half_ball_map(const site::Job& job, const answer::GroundSideAnswer& side);
 
 }  // namespace toft::terrain

@@ -68,7 +68,8 @@ double beyond(const PlanOf& of) {
     const double between = distance_of(of.separation);
     const double needed = length_known(of.separation.needed_m) ? of.separation.needed_m : 0;
     const double reach = of.reach_m > 0 ? of.reach_m : 0;
-    return std::max(reach, std::min(needed - between, std::max(2 * between, 4 * reach)));
+    const bool in_sight = needed - between <= std::max(2 * between, 4 * reach);
+    return in_sight ? std::max(reach, needed - between) : reach;
 }
 
 Plan plan_for(const PlanOf& of, const Space& space) {
@@ -96,7 +97,7 @@ Plan plan_for(const PlanOf& of, const Space& space) {
 
 /// A circle as far as it lies in the frame.
 Items circle_in(const Box& frame, Point centre, double radius, const Style& style) {
-    const int parts = std::clamp(static_cast<int>(radius), 240, 6000);
+    const int parts = static_cast<int>(std::clamp(radius, 240.0, 100000.0));
     Items items;
     std::vector<Point> run;
     for (int i = 0; i <= parts; ++i) {

@@ -32,7 +32,7 @@ std::string year_words(const answer::GroundSideAnswer& side) {
     const answer::YearAnswer& year = side.year;
     std::string words = side.electrode_words.empty() ? "the electrode" : side.electrode_words;
     words += ": " + range_words(year.low_ohm, year.high_ohm, "Ω") + " through the year";
-    if (!year.high_when.empty()) words += ", highest: " + year.high_when;
+    if (!year.high_when.empty()) words += " (the high end: " + year.high_when + ")";
     return words;
 }
 

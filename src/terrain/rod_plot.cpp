@@ -29,8 +29,15 @@ struct Plot {
     std::vector<answer::RodPointAnswer> points;
     std::vector<MarkedChoice> marked;
     Items items = {};
-    std::vector<Box> taken = {};
-    Items named = {};  ///< words that are drawn last, over lines
+    std::vector<Box> taken = {};   ///< by signs and words
+    std::vector<Box> filled = {};  ///< by the band
+    Items named = {};              ///< words that are drawn last, over lines
+
+    std::vector<Box> clear_of() const {
+        std::vector<Box> all = taken;
+        all.insert(all.end(), filled.begin(), filled.end());
+        return all;
+    }
 };
 
 double deepest(const Plot& plot) {
@@ -119,7 +126,7 @@ void year_band(Plot& plot) {
     plot.items.emplace_back(Polyline{high, stroked(palette::ink, weight::heavy)});
     for (std::size_t i = 0; i < low.size(); ++i) {
         const double next = i + 1 < low.size() ? low[i + 1].y : low[i].y + 2;
-        plot.taken.push_back({low[i].x - 2, low[i].y, high[i].x + 2, next});
+        plot.filled.push_back({low[i].x - 2, low[i].y, high[i].x + 2, next});
     }
 }
 
@@ -134,7 +141,6 @@ void targets(Plot& plot, double right) {
         const double top = plot.paper.box.top - rise;
         plot.items.emplace_back(
             Line{{x, plot.paper.box.bottom}, {x, top}, dashed(palette::accent, 1.6, target_dash)});
-        plot.taken.push_back({x - 1, plot.paper.box.top, x + 1, plot.paper.box.bottom});
         const std::string ohms = figure_words(target.target_ohm) + " Ω";
         TextStyle style{.size = plot.paper.letters, .weight = Weight::bold};
         const double wide = text_width(ohms, style.size, style.weight);
@@ -172,7 +178,7 @@ void electrode(Plot& plot) {
         plot.of.side.electrode_words, 0.6 * plot.paper.box.width(), style.size, style.weight);
     const double wide = text_width(words, style.size, style.weight) + 2;
     const Wish wish{around(high, wide, style.size + 4, 7)};
-    const Place place = placed({wish}, Room{grown(plot.paper.box, -3), plot.taken, 0}).front();
+    const Place place = placed({wish}, Room{grown(plot.paper.box, -3), plot.clear_of(), 0}).front();
     if (!place.free) return;
     plot.named.emplace_back(haloed(text({place.box.left + 1, place.box.bottom - 4}, words, style)));
     plot.taken.push_back(place.box);
@@ -192,7 +198,7 @@ void choices(Plot& plot) {
         targets.push_back(target);
     }
     const std::vector<Place> places =
-        placed(wishes, Room{grown(plot.paper.box, -3), plot.taken, 1.5});
+        placed(wishes, Room{grown(plot.paper.box, -3), plot.clear_of(), 1.5});
     for (std::size_t i = 0; i < places.size(); ++i) {
         Items one = leader(grown(places[i].box, -1), targets[i], palette::ink);
         append(one, disc(places[i].box.centre(), plot.marked[i].sign));
@@ -201,34 +207,63 @@ void choices(Plot& plot) {
     }
 }
 
-/// Places beside an edge of the band, `side` of it, from `from` of the way down on.
+/// Places right or left of the band, the nearest to it first.
 std::vector<Box> beside_edge(const Plot& plot, double wide, bool right) {
     std::vector<Box> boxes;
     const double high = plot.paper.letters + 4;
-    for (const auto& p : plot.points) {
-        const Point at = plot.paper.at(right ? p.high_ohm : p.low_ohm, p.length_m);
-        const double left = right ? at.x + 8 : at.x - 8 - wide;
-        boxes.push_back(box_at({left, at.y - high / 2}, wide, high));
+    for (const double off : {7.0, 12.0, 18.0, 26.0, 36.0}) {
+        for (const auto& p : plot.points) {
+            const Point at = plot.paper.at(right ? p.high_ohm : p.low_ohm, p.length_m);
+            const double left = right ? at.x + off : at.x - off - wide;
+            boxes.push_back(box_at({left, at.y - high / 2}, wide, high));
+        }
     }
-    if (right) std::reverse(boxes.begin(), boxes.end());
     return boxes;
 }
 
-void words_on(Plot& plot) {
+/// Places inside the band along an edge of it, where it is broad enough.
+std::vector<Box> inside_edge(const Plot& plot, double wide, bool right) {
+    std::vector<Box> boxes;
+    const double high = plot.paper.letters + 4;
+    for (const auto& p : plot.points) {
+        const Point from = plot.paper.at(p.low_ohm, p.length_m);
+        const Point to = plot.paper.at(p.high_ohm, p.length_m);
+        if (to.x - from.x < wide + 30) continue;
+        const double left = right ? to.x - 12 - wide : from.x + 12;
+        boxes.push_back(box_at({left, from.y - high / 2}, wide, high));
+    }
+    return boxes;
+}
+
+const Box* first_free(const Plot& plot, const std::vector<Box>& boxes,
+                      const std::vector<Box>& taken) {
+    for (const Box& box : boxes) {
+        const bool covers = std::any_of(taken.begin(), taken.end(), [&](const Box& other) {
+            return overlap(other, grown(box, 2));
+        });
+        if (!covers && contains(grown(plot.paper.box, -3), box)) return &box;
+    }
+    return nullptr;
+}
+
+/// Names an edge of the band beside it, else inside; true when there was room.
+bool edge_words(Plot& plot, const std::string& words, bool right) {
     const TextStyle style{
         .size = plot.paper.letters, .weight = Weight::bold, .colour = palette::graphite};
-    const std::vector<std::string> words = {"worst of the year", "best of the year"};
-    std::vector<Wish> wishes;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const double wide = text_width(words[i], style.size, style.weight) + 2;
-        wishes.push_back({beside_edge(plot, wide, i == 0)});
-    }
-    const auto places = placed(wishes, Room{grown(plot.paper.box, -3), plot.taken, 2});
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        if (!places[i].free) continue;
-        const Point at{places[i].box.left + 1, places[i].box.bottom - 4};
-        plot.items.emplace_back(haloed(text(at, words[i], style)));
-    }
+    const double wide = text_width(words, style.size, style.weight) + 2;
+    const std::vector<Box> beside = beside_edge(plot, wide, right);
+    const std::vector<Box> inside = inside_edge(plot, wide, right);
+    const Box* box = first_free(plot, beside, plot.clear_of());
+    if (!box) box = first_free(plot, inside, plot.taken);
+    if (!box) return false;
+    plot.taken.push_back(*box);
+    plot.items.emplace_back(haloed(text({box->left + 1, box->bottom - 4}, words, style)));
+    return true;
+}
+
+void words_on(Plot& plot) {
+    if (!edge_words(plot, "worst of the year", true)) edge_words(plot, "worst", true);
+    if (!edge_words(plot, "best of the year", false)) edge_words(plot, "best", false);
     append(plot.items, std::move(plot.named));
 }
 

@@ -84,7 +84,7 @@ void bridge_list(const answer::SeparationAnswer& s, parts::WordColumn& column) {
         if (b.joins) {
             head += ": joins the two";
         } else if (b.distance_m && std::isfinite(*b.distance_m)) {
-            head += ": comes within " + metre_words(*b.distance_m);
+            head += ": " + metre_words(*b.distance_m) + " away or more";
         } else {
             head += ": not known how near";
         }

@@ -96,12 +96,12 @@ std::string thickness_words(const answer::StratumAnswer& layer) {
     return low < high ? fmt::format("{} ({})", best, range_words(low, high, "m")) : best;
 }
 
-std::string layer_words(const answer::StratumAnswer& layer) {
+std::string layer_words(const answer::StratumAnswer& layer, bool only) {
     std::string words = figure_words(layer.best_ohm_m) + " Ωm";
     if (layer.low_ohm_m < layer.high_ohm_m) {
         words += fmt::format(" ({})", range_words(layer.low_ohm_m, layer.high_ohm_m, "Ωm"));
     }
-    return words + ", " + thickness_words(layer);
+    return words + ", " + (only && !layer.best_m ? "all the way down" : thickness_words(layer));
 }
 
 }  // namespace
@@ -143,7 +143,8 @@ void soil_words(const answer::SoilAnswer& soil, parts::WordColumn& column) {
         const Box patch{0, 2, sign_wide, 15};
         Items sign{Rect{patch, filled(palette::soil)}};
         append(sign, hatched(patch, signs[i % std::size(signs)]));
-        say_signed(column, std::move(sign), layer_words(soil.strata[i]), "");
+        say_signed(column, std::move(sign), layer_words(soil.strata[i], soil.strata.size() == 1),
+                   "");
     }
     if (!soil.known_by.empty()) say_small(column, "known by: " + soil.known_by);
     if (!soil.says.empty()) say(column, soil.says);

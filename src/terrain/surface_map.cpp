@@ -7,7 +7,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr double round_levels[] = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5};
+constexpr double round_levels[] = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 0.7, 0.8, 0.9};
 constexpr double same_level = 1e-9;
 
 }  // namespace

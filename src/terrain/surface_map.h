@@ -64,8 +64,9 @@ struct SurfaceMap {
     bool compass_known = false;  ///< "north" is that of a compass, not only the drawing's upwards
 };
 
-/// The levels a map is drawn with: 1, 2, 5, 10, 20 and 50 %, and where each of the answer's marks
-/// in volts would lie if the house's earth rose by the supply's voltage. In order, none twice.
+/// The levels a map is drawn with: 1, 2, 5, 10, 20, 50, 70, 80 and 90 %, and where each of the
+/// answer's marks in volts would lie if the house's earth rose by the supply's voltage. In order,
+/// none twice.
 std::vector<double> map_levels(const site::Job& job, const answer::LostNeutralAnswer& fault);
 
 /// The volts that `level` stands for when it is that of one of the marks.

@@ -12,7 +12,7 @@ TEST(Figures, HaveTwoDigitsAndWholeFiguresFromTenOn) {
     EXPECT_EQ(figure_words(8.34), "8.3");
     EXPECT_EQ(figure_words(64.9), "65");
     EXPECT_EQ(figure_words(155.2), "155");
-    EXPECT_EQ(figure_words(12345), "12350");
+    EXPECT_EQ(figure_words(1666.7), "1667");
 }
 
 TEST(Figures, WhatIsNoNumberIsNotKnown) {

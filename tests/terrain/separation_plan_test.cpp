@@ -76,7 +76,7 @@ TEST(SeparationPlan, ShowsDistancesAndNamesEachBridge) {
     const drawing::Scene scene = drawn(looked_at_separation(), 794);
     for (const char* words :
          {"21 m", "needed: 8.3 m", "joined by metal: water pipe, copper",
-          "chain-link fence: comes within 1.6 m", "screen of the data cable: not known how near",
+          "chain-link fence: 1.6 m away or more", "screen of the data cable: not known how near",
           "arm's reach: 2.5 m", "sizes are not surveyed"}) {
         EXPECT_TRUE(tells(scene, words)) << words;
     }

@@ -27,6 +27,15 @@ TEST(SoilColumn, AnUnknownSoilIsAQuestion) {
     EXPECT_TRUE(picture::says(words.take(), "Its layers are not known."));
 }
 
+TEST(SoilColumn, SoilOfOneKindGoesAllTheWayDown) {
+    answer::SoilAnswer soil;
+    soil.strata = {{40, 69, 120, {}, {}, {}}};
+    parts::WordColumn words(0, 400, 0);
+    soil_words(soil, words);
+    EXPECT_TRUE(picture::says(words.take(), "69 Ωm (40 to 120 Ωm), all the way down"));
+    EXPECT_TRUE(layer_ends(soil).empty());
+}
+
 TEST(SoilColumn, LayersEndBelowOneAnother) {
     answer::SoilAnswer soil = looked_at_soil();
     EXPECT_EQ(layer_ends(soil), (std::vector<double>{0.9}));

@@ -49,7 +49,7 @@ TEST(SurfaceMap, LevelsHoldTheMarksOfTheSupplysVoltage) {
     const site::Job job = looked_at_job();
     const answer::LostNeutralAnswer fault = looked_at_fault();
     const std::vector<double> levels = map_levels(job, fault);
-    EXPECT_EQ(levels.size(), 9u);
+    EXPECT_EQ(levels.size(), 12u);
     int marks = 0;
     for (std::size_t i = 0; i < levels.size(); ++i) {
         EXPECT_GT(levels[i], i > 0 ? levels[i - 1] : 0);

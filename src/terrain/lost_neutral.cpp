@@ -1,5 +1,6 @@
 #include "terrain/lost_neutral.h"
 
+#include "parts/words.h"
 #include "terrain/body_table.h"
 #include "terrain/figures.h"
 #include "terrain/ink.h"
@@ -40,7 +41,8 @@ std::string sentence(const answer::LostNeutralAnswer& fault) {
     }
     const answer::LostNeutralWayAnswer& first = fault.ways.front();
     return fmt::format(
-        "If the supply's neutral breaks with {} on, metal of the outbuilding stands at {} against "
+        "If the supply's neutral breaks with up to {} on, metal of the outbuilding stands at {} "
+        "against "
         "the ground ({}). No fuse, breaker or RCD is sure to end that.",
         load_words(fault.load_w), range_words(first.low_v, first.high_v, "V"), first.way);
 }
@@ -58,11 +60,11 @@ std::string current_words(const answer::LostNeutralWayAnswer& way) {
 }
 
 void ways(const answer::LostNeutralAnswer& fault, parts::WordColumn& column) {
-    column.heading("the ways to earth it, at " + load_words(fault.load_w));
+    column.heading("the ways to earth it, with up to " + load_words(fault.load_w) + " on");
     for (std::size_t i = 0; i < fault.ways.size(); ++i) {
         const answer::LostNeutralWayAnswer& way = fault.ways[i];
         std::string words = range_words(way.low_v, way.high_v, "V") + current_words(way);
-        if (!way.says.empty()) words += ". " + way.says;
+        if (!way.says.empty()) words += ". " + parts::capital(way.says);
         say_signed(column, way_sign(i), way.way, words);
     }
 }

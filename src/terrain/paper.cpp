@@ -61,8 +61,11 @@ Items band(const std::vector<Point>& low, const std::vector<Point>& high, const 
     outline.insert(outline.end(), high.rbegin(), high.rend());
     if (ink.washed) items.emplace_back(Polygon{outline, filled(palette::wash)});
     append(items, hatched(outline, ink.hatch));
-    items.emplace_back(Polyline{low, ink.edge});
-    items.emplace_back(Polyline{high, ink.edge});
+    for (const std::vector<Point>& edge : {low, high}) {
+        const bool broken = !ink.edge.dash.empty();
+        if (broken) items.emplace_back(Polyline{edge, stroked(palette::paper, ink.edge.width)});
+        items.emplace_back(Polyline{edge, ink.edge});
+    }
     return items;
 }
 

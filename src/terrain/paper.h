@@ -33,7 +33,8 @@ drawing::Items ruled(const Paper& paper, const std::vector<Step>& across,
 
 /// How the room between two lines is inked.
 struct BandInk {
-    drawing::Style edge;  ///< of both lines
+    /// Of both lines. A broken one lies on paper of its width: seen on a broader full line too.
+    drawing::Style edge;
     drawing::Hatch hatch;
     bool washed = true;  ///< a light fill beneath the hatching
 };

@@ -24,7 +24,7 @@ constexpr double words_room = 210;  // … and where they stand there
 BandInk ink_of(std::size_t number) {
     switch (number % 3) {
         case 0:
-            return {stroked(palette::ink, 2.2), {.angle = -45, .spacing = 8}};
+            return {stroked(palette::ink, 4.4), {.angle = -45, .spacing = 8}};
         case 1:
             return {dashed(palette::ink, 2, {9, 4}), {.angle = 45, .spacing = 8}};
         default:
@@ -100,7 +100,7 @@ void today(const Paper& paper, double watts, Items& items) {
     const double x = paper.across.at(watts);
     items.emplace_back(
         Line{{x, paper.box.bottom}, {x, paper.box.top - 10}, dashed(palette::ink, 1.6, {2, 3})});
-    const std::string words = "reckoned with: " + load_words(watts);
+    const std::string words = "reckoned with: up to " + load_words(watts);
     TextStyle style{.size = paper.letters, .weight = Weight::bold, .anchor = Anchor::middle};
     const double half = text_width(words, style.size, style.weight) / 2;
     const double middle = std::clamp(x, paper.box.left + half, paper.box.right - half);

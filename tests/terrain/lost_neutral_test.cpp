@@ -16,7 +16,7 @@ drawing::Scene drawn(const answer::LostNeutralAnswer& fault, double width) {
 TEST(LostNeutral, SaysTheVoltsOfEachWayAndWhatTheMarksBelongTo) {
     const drawing::Scene scene = drawn(looked_at_fault(), 794);
     for (const char* words :
-         {"If the supply's neutral breaks with 5.2 kW on", "65 to 155 V", "carry it and add",
+         {"If the supply's neutral breaks with up to 5.2 kW on", "65 to 155 V", "carry it and add",
           "411.5.3", "722.411.4.1", "livestock", "None of them is a limit for this fault",
           "0.8 to 3.9 A through its own electrode", "No fuse, breaker or RCD is sure to end that",
           "4 to 21 Ω", "nobody measured it"}) {

@@ -11,7 +11,8 @@ TEST(VoltsPlot, HasABandForEachWayAndItsLetter) {
     const answer::LostNeutralAnswer fault = looked_at_fault();
     const Drawn drawn = volts_plot(fault, {10, 784, 100});
     EXPECT_EQ(picture::count_kind(drawn.items, "way"), 3);
-    for (const char* words : {"a", "b", "c", "own electrode", "reckoned with: 5.2 kW", "70 V"}) {
+    for (const char* words :
+         {"a", "b", "c", "own electrode", "reckoned with: up to 5.2 kW", "70 V"}) {
         EXPECT_TRUE(picture::says(drawn.items, words)) << words;
     }
 }
@@ -30,6 +31,28 @@ TEST(VoltsPlot, WaysAreToldApartByTheirStrokes) {
     EXPECT_NE(dashes[0], dashes[1]);
     EXPECT_NE(dashes[1], dashes[2]);
     EXPECT_NE(dashes[0], dashes[2]);
+}
+
+TEST(VoltsPlot, ABrokenLineIsSeenOnAFullOneOfTheSameVolts) {
+    answer::LostNeutralAnswer fault = looked_at_fault();
+    fault.ways[1].over_load = fault.ways[0].over_load;
+    const Drawn drawn = volts_plot(fault, {10, 784, 100});
+    std::vector<double> widths;
+    bool on_paper = false;
+    for (const drawing::Item& item : drawn.items) {
+        const auto* group = std::get_if<drawing::Group>(&item.shape);
+        if (!group || group->kind != "way") continue;
+        const auto* edge = std::get_if<drawing::Polyline>(&group->items.back().shape);
+        ASSERT_TRUE(edge);
+        widths.push_back(edge->style.width);
+        for (const drawing::Item& inner : group->items) {
+            const auto* line = std::get_if<drawing::Polyline>(&inner.shape);
+            on_paper = on_paper || (line && line->style.stroke == drawing::palette::paper);
+        }
+    }
+    ASSERT_EQ(widths.size(), 3u);
+    EXPECT_GT(widths[0], widths[1]);
+    EXPECT_TRUE(on_paper);
 }
 
 TEST(VoltsPlot, TheBandStaysInsideThePaper) {

@@ -99,6 +99,7 @@ struct LostNeutralPointAnswer {
 struct LostNeutralWayAnswer {
     std::string way;  ///< carry the supply earth, carry it and add an electrode, own electrode
     double low_v = 0, high_v = 0;
+    double stiff_v = 0;  ///< at most, were every load to keep its power as its voltage falls
     double electrode_low_a = 0, electrode_high_a = 0;  ///< through the outbuilding's own electrode
     double warmer_k = 0;  ///< of the soil at that electrode after hours, at most
     bool dries = false;   ///< it would dry the soil, so that its resistance climbs

@@ -34,6 +34,7 @@ struct At {
 /// Metal and electrode of one way at one load, over all that the survey leaves open.
 struct Outcomes {
     Ends volts, amperes;
+    double stiff = 0;  ///< volts, at most, were every load to keep its power
 };
 
 class LostNeutralCase {
@@ -65,16 +66,12 @@ public:
     }
 
 private:
-    /// What is switched on: least, the house's share of an evening; most, its demand and all of the
-    /// outbuilding.
+    /// What is switched on: from a house at rest to all that would send current into the ground.
     Ends load_w() const {
         const tables::OpenRange& range =
             *tables::find_open_range(c_.question.catalogue, "house.load.now");
-        const site::Fact<Amperes>& demand = c_.question.job.intake.demand;
-        const Volts u0 = c_.setting.supply.u0;
-        const double house = demand.known ? demand.high.number() * u0.number() : range.high.value;
-        const double out = c_.setting.ib.number() * u0.number() * c_.setting.phases;
-        return {std::min(range.low.value, house), house + out};
+        const double most = c_.setting.building.returning.number() * c_.setting.supply.u0.number();
+        return {std::min(range.low.value, most), most};
     }
 
     LostNeutralWayAnswer way_answer(WayToEarth way, const Ends& load) const {
@@ -84,6 +81,7 @@ private:
         const Outcomes now = over(way, load);
         answer.low_v = now.volts.low;
         answer.high_v = now.volts.high;
+        answer.stiff_v = now.stiff;
         if (way == WayToEarth::carried_and_added) {
             answer.electrode_low_a = now.amperes.low;
             answer.electrode_high_a = now.amperes.high;
@@ -127,13 +125,13 @@ private:
                "devices must then clear every earth fault here";
     }
 
-    /// Over all corners of house's earth, electrode and soil, and over both kinds of load.
+    /// Over all corners of house's earth, electrode and soil.
     Outcomes over(WayToEarth way, const Ends& load) const {
         Outcomes out{{1e9, 0}, {1e9, 0}};
         const double balanced = c_.question.job.intake.phases == 3 ? 0.0 : load.low;
         for (const double w : {balanced, load.high}) {
-            for (const OhmMetres rho :
-                 {study::smallest_in(c_.soil.best), study::largest_in(c_.soil.worst)}) {
+            for (const OhmMetres rho : {study::smallest_in(c_.soil.best.front()),
+                                        study::largest_in(c_.soil.worst.front())}) {
                 for (const Ohms house : house_earths(rho, w)) {
                     for (const double ra : {year_.low_ohm, year_.high_ohm}) {
                         add(way, {w, rho, house, ohms(std::max(0.01, ra))}, out);
@@ -148,7 +146,8 @@ private:
     std::vector<Ohms> house_earths(OhmMetres rho, double load_w) const {
         std::vector<Ohms> earths{house_.low, house_.high};
         if (load_w > 0 && gap_ > Metres{}) {
-            const Ohms worst = root(load_impedance(load_w) * (rho / (2 * pi) / gap_));
+            const double x = load_impedance(load_w) * gap_ / (rho / (2 * pi));
+            const Ohms worst = load_impedance(load_w) / power(x, 2.0 / 3);
             earths.push_back(most(house_.low, least(house_.high, worst)));
         }
         return earths;
@@ -161,20 +160,17 @@ private:
             return;
         }
         const Volts u0 = c_.setting.supply.u0;
-        const Metres radius = at.rho / (2 * pi * at.house);
-        const double k = radius / (radius + gap_);
+        const double k = share_reached(at.rho, at.house, gap_);
         const Ohms z = load_impedance(at.load_w);
         Silent silent;
         const auto even =
             network::outbuilding_earth(silent, way, {at.house, at.electrode, k, z, u0});
         // All earth paths together are what gives the impedance's rise of the house.
         const Ohms earth = z * (even.house / (u0 - even.house));
-        const Volts stiff = constant_power(at.load_w, earth);
-        const double more = stiff / even.house;
+        const double more = constant_power(at.load_w, earth) / even.house;
         out.volts.widen(even.metal.number());
-        out.volts.widen(even.metal.number() * more);
         out.amperes.widen(even.electrode.number());
-        out.amperes.widen(even.electrode.number() * more);
+        out.stiff = std::max(out.stiff, even.metal.number() * more);
     }
 
     Ohms load_impedance(double load_w) const {
@@ -199,7 +195,8 @@ private:
         Silent silent;
         const auto rise = shock::steady_rise(
             silent, {"theta", ""}, heat,
-            {study::smallest_in(c_.soil.best), heat.conductivity_low.value}, volts(answer.high_v));
+            {study::smallest_in(c_.soil.best.front()), heat.conductivity_low.value},
+            volts(answer.high_v));
         answer.warmer_k = rise.rise.number();
         answer.dries = rise.heating == shock::Heating::dries;
     }

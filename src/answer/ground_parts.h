@@ -23,6 +23,10 @@ struct HouseEarth {
 };
 HouseEarth house_earth(const GroundCase& c);
 
+/// Share of the rise of an earth of that resistance which reaches ground `gap` from its nearest
+/// metal, as study takes it: no less than that of real electrodes.
+double share_reached(OhmMetres resistivity, Ohms earth, Metres gap);
+
 /// Year, length and targets of the outbuilding's electrode.
 void electrode_answer(const GroundCase& c, GroundSideAnswer& side);
 

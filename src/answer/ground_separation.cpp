@@ -7,12 +7,6 @@ namespace toft::answer {
 
 namespace {
 
-/// Rise of the ground at that distance, as a share of the rise of a half ball of that radius whose
-/// edge is the nearest metal.
-double share_at(double radius, double distance) {
-    return radius > 0 ? radius / (radius + std::max(0.0, distance)) : 0;
-}
-
 void add_bridges(const GroundCase& c, SeparationAnswer& answer) {
     const site::Building& b = *c.setting.building_facts;
     for (const study::MetalPart& part : c.setting.building.parts) {
@@ -46,16 +40,21 @@ SeparationAnswer separation_answer(const GroundCase& c) {
     answer.lift_v = b.gap_judged ? b.lift_most.number() : 0;
     answer.allowed = catalogue.limits.touch_voltage.value / c.setting.supply.u0;
     const HouseEarth house = house_earth(c);
-    const OhmMetres high = study::largest_in(c.soil.worst);
-    const OhmMetres low = study::smallest_in(c.soil.best);
+    const OhmMetres high = study::largest_in(c.soil.worst.front());
+    const OhmMetres low = study::smallest_in(c.soil.best.front());
     answer.house_radius_m = high / (2 * pi * house.low) / metres(1);
-    answer.transferred_high = share_at(answer.house_radius_m, answer.distance_m);
-    answer.transferred_low = share_at(low / (2 * pi * house.high) / metres(1), answer.distance_m);
+    const Metres gap = metres(answer.distance_m);
+    answer.transferred_high = share_reached(high, house.low, gap);
+    answer.transferred_low = share_reached(low, house.high, gap);
     add_bridges(c, answer);
     answer.island = std::none_of(answer.bridges.begin(), answer.bridges.end(), [&](const auto& x) {
         return x.joins || (x.distance_m && *x.distance_m < catalogue.limits.reach.value.number());
     });
     return answer;
+}
+
+double share_reached(OhmMetres resistivity, Ohms earth, Metres gap) {
+    return 1 / root(1 + squared(gap * earth / (resistivity / (2 * pi))));
 }
 
 HouseEarth house_earth(const GroundCase& c) {

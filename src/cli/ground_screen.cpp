@@ -100,6 +100,21 @@ std::string separation_text(const SeparationAnswer& s) {
 std::string way_text(const LostNeutralWayAnswer& way) {
     std::string text =
         wrapped("  ", fmt::format("{}: {}", way.way, between(way.low_v, way.high_v, "V")), 4);
+    if (way.stiff_v > 1.1 * way.high_v) {
+        text += wrapped(
+            "      ",
+            fmt::format("up to {} V were every load to keep its power", number(way.stiff_v)), 6);
+    }
+    if (way.electrode_high_a > 0) {
+        text += wrapped("      ",
+                        fmt::format("its electrode carries {}; {}",
+                                    between(way.electrode_low_a, way.electrode_high_a, "A"),
+                                    way.dries ? "for hours that would dry the ground round it"
+                                              : fmt::format("for hours that warms the ground round "
+                                                            "it by {} K at most",
+                                                            number(way.warmer_k))),
+                        6);
+    }
     for (const BodyAnswer& body : way.body) {
         text += fmt::format("      {} {}\n", padded(body.condition, 34),
                             between(body.low_ma, body.high_ma, "mA"));

@@ -102,6 +102,7 @@ Json separation_json(const answer::SeparationAnswer& s) {
 Json way_json(const answer::LostNeutralWayAnswer& way) {
     return {{"way", way.way},
             {"volts", range(way.low_v, way.high_v)},
+            {"volts_if_power_kept", figure(way.stiff_v)},
             {"electrode_a", range(way.electrode_low_a, way.electrode_high_a)},
             {"soil_warmer_k", figure(way.warmer_k)},
             {"dries_the_soil", way.dries},

@@ -20,7 +20,7 @@ using site::Arrangement;
 using site::ElectrodeKind;
 
 constexpr int sides_of_ring = 24;
-constexpr int plate_meshes = 6;
+constexpr int plate_strips = 6;
 const field::Cutting fine{metres(0.4), 6};
 
 field::Spot spot(double east, double north, Metres depth) {
@@ -50,6 +50,17 @@ void stand_rods(const site::Electrode& e, const tables::Limits& usual, BuiltElec
     }
 }
 
+/// A plate as strips side by side; a strip does as much as a wire of a quarter of its width.
+std::vector<field::Wire> strips_of(double length, double width, Metres depth) {
+    std::vector<field::Wire> wires;
+    const double strip = width / plate_strips;
+    for (int i = 0; i < plate_strips; ++i) {
+        const double north = strip * (i + 0.5);
+        wires.push_back({spot(0, north, depth), spot(length, north, depth), metres(strip / 4)});
+    }
+    return wires;
+}
+
 /// Wires, rings, plates and meshes; what is not stated is taken small and shallow.
 void lay_metal(const site::Electrode& e, BuiltElectrode& b) {
     const double length = smallest(e.length, 1);
@@ -63,15 +74,9 @@ void lay_metal(const site::Electrode& e, BuiltElectrode& b) {
         case ElectrodeKind::ring:
             b.wires = field::ring_wires(spot(0, 0, depth), b.length, radius, sides_of_ring);
             break;
-        case ElectrodeKind::plate: {
-            // A close mesh conducts as the plate it covers; its wires as thick as leaves no gap of
-            // more than three wires.
-            const double cell = std::max(length, width) / plate_meshes;
-            b.wires = field::mesh_wires(
-                {spot(0, 0, depth), b.length, metres(width), plate_meshes, plate_meshes},
-                metres(std::min(cell, std::min(length, width) / plate_meshes) / 8));
+        case ElectrodeKind::plate:
+            b.wires = strips_of(length, width, depth);
             break;
-        }
         case ElectrodeKind::mesh:
             b.wires = field::mesh_wires({spot(0, 0, depth), b.length, metres(width),
                                          e.meshes_along.value_or(1), e.meshes_across.value_or(1)},
@@ -91,12 +96,6 @@ void lay_metal(const site::Electrode& e, BuiltElectrode& b) {
             break;
     }
 }
-
-struct Extreme {
-    Ohms value{};
-    const char* when = "";
-    double season = 1;
-};
 
 const char* season_words(const tables::SeasonRow& row) {
     return row.word == "frozen crust" ? "top of the ground frozen" : "top of the ground dried out";

@@ -6,21 +6,30 @@ namespace toft::study {
 
 namespace {
 
-/// Current that a lost neutral would have carried: what the house draws, else what its fuse passes.
+/// Current that a lost neutral would have carried: what house and outbuilding draw, else what the
+/// operator's fuse passes.
 template <class L>
 ValueIn<L, Amperes> returning(L& ledger, const Setting<L>& s) {
     const Name name{"I.neutral", "current that would seek the ground"};
     const site::Fact<Amperes>& demand = s.job->intake.demand;
-    if (demand.known) return ledger.stated(name, demand.high, "demand of the house");
-    return ledger.stated(name, s.house.service_fuse_most, "the operator's fuse");
+    if (!demand.known) {
+        return ledger.stated(name, s.house.service_fuse_most, "the operator's fuse");
+    }
+    const auto house = ledger.stated({"I.house", "demand of the house"}, demand.high,
+                                     site::standing_word(demand.standing));
+    return ledger.let(name, house + s.ib);
 }
 
-/// What bears on how far the house's earth lifts the ground round an electrode: that earth is taken
-/// as a half ball whose edge is the nearest metal.
+constexpr double two_thirds = 2.0 / 3;
+
+/// What bears on how far the house's earth lifts the ground round an electrode. With its neutral
+/// lost and an earth of R the house rises by U0 R/(R + Z); a share of 1/root(1 + (gap R/a)^2) of
+/// that reaches ground `gap` from its nearest metal, a = rho/2 pi. That share is no less than that
+/// of rods, rings, meshes and pipes solved as fields (tests).
 template <class L>
 struct Neighbours {
     ValueIn<L, Volts> u0{};
-    ValueIn<L, Ohms> load{};    ///< that would seek the ground
+    ValueIn<L, Ohms> load{};    ///< Z, that would seek the ground
     ValueIn<L, OhmMetres> a{};  ///< resistivity over 2 pi
     bool known = false;         ///< the house's earth is
     ValueIn<L, Ohms> low{}, high{};
@@ -36,9 +45,9 @@ Neighbours<L> neighbours(L& ledger, const Setting<L>& s, const SoilSetting& soil
     Neighbours<L> n;
     n.u0 = s.supply.u0;
     const auto rho = ledger.stated({"rho.gap", "resistivity of the ground between"},
-                                   largest_in(soil.worst), soil.from);
+                                   largest_in(soil.worst.front()), soil.from);
     n.a = ledger.let({"rho.2pi", "its share in the rise of a half ball"}, rho / (2 * pi));
-    n.load = ledger.let({"Z.load", "load that would seek the ground"}, n.u0 / returning(ledger, s));
+    n.load = ledger.let({"Z.load", "load that would seek the ground"}, n.u0 / s.building.returning);
     const site::Fact<Ohms>& earth = s.job->intake.earth_without_neutral;
     n.known = earth.known;
     if (!n.known) return n;
@@ -48,27 +57,29 @@ Neighbours<L> neighbours(L& ledger, const Setting<L>& s, const SoilSetting& soil
     return n;
 }
 
-/// Rise of the ground at `gap`, for the house's earth that lifts it most.
+/// Rise of the ground at `gap`, for the house's earth that lifts it most: R = Z/x^(2/3) with
+/// x = Z gap/a, or the end of its range that is nearest to that.
 template <class L>
 ValueIn<L, Volts> lift(L& ledger, const Neighbours<L>& n, const ValueIn<L, Metres>& gap) {
     const Name name{"U.lift", "rise of the ground at the electrode, the neutral lost"};
-    if (!n.known) {
-        // R/((R + Z)(a + gap R)) is greatest where R^2 = Z a/gap.
-        return ledger.let(name, n.u0 / squared(1.0 + root(n.load * gap / n.a)));
-    }
-    const auto worst = plain(gap) > Metres{} ? n.clipped(root(n.load * n.a / gap)) : n.high * 1.0;
+    const auto x =
+        ledger.let({"gap.x", "the gap in half balls of the load's ohms"}, n.load * gap / n.a);
+    if (!n.known) return ledger.let(name, n.u0 / power(1.0 + power(x, two_thirds), 1.5));
+    const auto worst =
+        plain(gap) > Metres{} ? n.clipped(n.load / power(x, two_thirds)) : n.high * 1.0;
     const auto re = ledger.let({"RE.lift", "house's earth that lifts that ground most"}, worst);
-    return ledger.let(name, n.u0 * (re / (re + n.load)) * (n.a / (n.a + gap * re)));
+    return ledger.let(name, n.u0 * (re / (re + n.load)) / root(1.0 + squared(gap * re / n.a)));
 }
 
 /// Distance at which the ground keeps to the touch voltage, whatever the house's earth.
 template <class L>
 ValueIn<L, Metres> needed(L& ledger, const Neighbours<L>& n, const ValueIn<L, Volts>& touch) {
     const auto re = ledger.let({"RE.far", "house's earth that lifts ground farthest"},
-                               n.clipped(n.load / (root(n.u0 / touch) - 1.0)));
-    const auto free = ledger.let({"gap.free", "distance at which the ground just keeps to it"},
-                                 n.a * (n.u0 / ((re + n.load) * touch) - 1.0 / re));
-    return ledger.let({"gap.needed", "distance wanted"}, most(free, Metres{}));
+                               n.clipped(n.load / (power(n.u0 / touch, two_thirds) - 1.0)));
+    const auto rise = ledger.let({"rise.far", "its rise over the touch voltage"},
+                                 n.u0 * re / ((re + n.load) * touch));
+    return ledger.let({"gap.needed", "distance wanted"},
+                      n.a / re * root(most(squared(rise) - 1.0, 0.0)));
 }
 
 }  // namespace
@@ -78,6 +89,7 @@ void prepare_separation(L& ledger, Settler& settler, Setting<L>& s, const SoilSe
                         const std::string& at) {
     BuildingSetting<L>& b = s.building;
     if (!b.gap_judged) return;
+    b.returning = returning(ledger, s);
     const site::Fact<Metres>& stated = s.building_facts->electrode.from_house_earth;
     const Name gap{"gap", "from the electrode to buried metal on the house's earth"};
     if (stated.known) {

@@ -96,6 +96,7 @@ struct BuildingSetting {
     bool bridged = false;              ///< any part bridges
     ValueIn<L, Metres> reach_least{};  ///< distance to the nearest thing on the house's earth
     ValueIn<L, Ohms> ra_most{};        ///< own electrode, at the worst time of the year
+    ValueIn<L, Amperes> returning{};   ///< that a lost neutral would send into the ground, at most
     bool gap_judged = false;           ///< the supply's earth may rise for long: a lost neutral
     ValueIn<L, Metres> gap_least{};    ///< from the own electrode to buried metal on that earth
     ValueIn<L, Metres> gap_needed{};   ///< for the ground there to stay below the touch voltage

@@ -51,16 +51,6 @@ void by_layers(Settler& settler, const site::Ground& ground, SoilSetting& soil) 
     soil.best = {best};
 }
 
-template <class Pick>
-OhmMetres over_all(const std::vector<field::Strata>& soils, const Pick& pick) {
-    OhmMetres found = soils.front().deepest;
-    for (const field::Strata& soil : soils) {
-        found = pick(found, soil.deepest);
-        for (const field::Stratum& layer : soil.layers) found = pick(found, layer.resistivity);
-    }
-    return found;
-}
-
 /// When the soil was read: wet is the worse answer, for then it will dry.
 void settle_reading(Settler& settler, const site::Ground& ground, SoilSetting& soil) {
     site::Answer dry = site::Answer::unknown;
@@ -148,12 +138,16 @@ const char* soil_word(SoilKnown known) {
 
 field::Strata even_soil(OhmMetres resistivity) { return {{}, resistivity}; }
 
-OhmMetres largest_in(const std::vector<field::Strata>& soils) {
-    return over_all(soils, [](OhmMetres a, OhmMetres b) { return most(a, b); });
+OhmMetres largest_in(const field::Strata& soil) {
+    OhmMetres found = soil.deepest;
+    for (const field::Stratum& layer : soil.layers) found = most(found, layer.resistivity);
+    return found;
 }
 
-OhmMetres smallest_in(const std::vector<field::Strata>& soils) {
-    return over_all(soils, [](OhmMetres a, OhmMetres b) { return least(a, b); });
+OhmMetres smallest_in(const field::Strata& soil) {
+    OhmMetres found = soil.deepest;
+    for (const field::Stratum& layer : soil.layers) found = least(found, layer.resistivity);
+    return found;
 }
 
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
@@ -167,6 +161,10 @@ SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
         soil.known = read->fit ? SoilKnown::readings : SoilKnown::rods;
         soil.from = read->fit ? "readings with four pins" : "readings of driven rods";
         soil.worst = soil.best = read->soils;
+        if (!read->fit) {
+            soil.worst.resize(1);
+            soil.best.erase(soil.best.begin(), soil.best.end() - 1);
+        }
         soil.whole_year = false;
     } else if (!ground.layers.empty()) {
         soil.known = SoilKnown::layers;

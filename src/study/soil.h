@@ -16,7 +16,7 @@ const char* soil_word(SoilKnown known);
 struct SoilSetting {
     SoilKnown known = SoilKnown::nothing;
     const char* from = "";             ///< where the figures come from, in words
-    std::vector<field::Strata> worst;  ///< soils it may be, each, at the end that resists more
+    std::vector<field::Strata> worst;  ///< soils it may be, the likeliest first, at the end that resists more
     std::vector<field::Strata> best;   ///< … at the end that resists less
     bool whole_year = true;            ///< the range spans wet and dry; else it was read once
     bool read_dry = false;             ///< … in the dry season
@@ -42,9 +42,9 @@ soil::SpacingReading reading_of(const site::PinReading& pin);
 /// Soil without layers.
 field::Strata even_soil(OhmMetres resistivity);
 
-/// The largest and the smallest resistivity in any of the soils.
-OhmMetres largest_in(const std::vector<field::Strata>& soils);
-OhmMetres smallest_in(const std::vector<field::Strata>& soils);
+/// The largest and the smallest resistivity of the layers of a soil.
+OhmMetres largest_in(const field::Strata& soil);
+OhmMetres smallest_in(const field::Strata& soil);
 
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground);

@@ -14,6 +14,7 @@ class OwnRod : public ::testing::Test {
 protected:
     OwnRod() {
         job_.ground.resistivity = between(ohm_metres(100), ohm_metres(100));
+        job_.ground.read_when.reset();
         rod().length = measured(metres(1.2));
         rod().diameter = measured(millimetres(16));
     }

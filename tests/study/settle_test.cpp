@@ -1,6 +1,6 @@
-#include "study/ground_memo.h"
 #include "study/settle.h"
 
+#include "study/ground_memo.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
 
@@ -18,11 +18,12 @@ protected:
     auto at(End end, const Fact& fact, const FactName& name, double unit = 1) {
         corner_.all = end;
         open_.clear();
-        return Settler(support::catalogue(), corner_, open_).settle(fact, name, unit);
+        return Settler(support::catalogue(), corner_, open_, memo_).settle(fact, name, unit);
     }
 
     Corner corner_;
     std::vector<OpenFact> open_;
+    GroundMemo memo_;
 };
 
 const FactName ze{"/intake/ze_ohm", "external loop", "ze.tn-s"};
@@ -76,7 +77,7 @@ TEST_F(Settling, AMissingFactWithoutARangeIsNotFound) {
 
 TEST_F(Settling, AnUnknownYesOrNoIsAnsweredTheWorseWay) {
     const FactName name{"/buildings/1/stands_in_ground", "it stands in the ground", ""};
-    Settler worse(support::catalogue(), corner_, open_);
+    Settler worse(support::catalogue(), corner_, open_, memo_);
     EXPECT_TRUE(worse.settle(site::Answer::unknown, name, true));
     EXPECT_FALSE(worse.settle(site::Answer::unknown, name, false));
     EXPECT_TRUE(worse.settle(site::Answer::yes, name, false));

@@ -27,6 +27,7 @@ site::Intake plain_intake() {
 site::Ground plain_ground() {
     site::Ground ground;
     ground.soil = "clay";
+    ground.read_when = site::Season::dry;
     ground.resistivity = measured(ohm_metres(50));
     ground.thermal_resistivity = measured(1.5);
     ground.temperature = measured(celsius(15));

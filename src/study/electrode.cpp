@@ -20,7 +20,7 @@ using site::Arrangement;
 using site::ElectrodeKind;
 
 constexpr int sides_of_ring = 24;
-constexpr int plate_strips = 6;
+constexpr int plate_strips = 12;
 const field::Cutting fine{metres(0.4), 6};
 
 field::Spot spot(double east, double north, Metres depth) {

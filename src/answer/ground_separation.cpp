@@ -7,10 +7,24 @@ namespace toft::answer {
 
 namespace {
 
+/// A fact of the part at that pointer was read from a range.
+bool open_below(const std::vector<study::OpenFact>& open, const std::string& pointer) {
+    return std::any_of(open.begin(), open.end(), [&](const study::OpenFact& fact) {
+        return fact.pointer.compare(0, pointer.size(), pointer) == 0;
+    });
+}
+
 void add_bridges(const GroundCase& c, SeparationAnswer& answer) {
     const site::Building& b = *c.setting.building_facts;
     for (const study::MetalPart& part : c.setting.building.parts) {
         if (!part.bridges) continue;
+        if (open_below(c.setting.open, part.pointer)) {
+            answer.bridges.push_back({part.name,
+                                      "may run on between the house's earth and the building: "
+                                      "nobody has looked",
+                                      false, std::nullopt});
+            continue;
+        }
         answer.bridges.push_back(
             {part.name, "runs on between the house's earth and the building", true, std::nullopt});
     }
@@ -48,7 +62,7 @@ SeparationAnswer separation_answer(const GroundCase& c) {
     answer.transferred_low = share_reached(low, house.high, gap);
     add_bridges(c, answer);
     answer.island = std::none_of(answer.bridges.begin(), answer.bridges.end(), [&](const auto& x) {
-        return x.joins || (x.distance_m && *x.distance_m < catalogue.limits.reach.value.number());
+        return x.joins || !x.distance_m || (*x.distance_m < catalogue.limits.reach.value.number());
     });
     return answer;
 }

@@ -113,6 +113,30 @@ BuiltElectrode built(const site::Electrode& electrode, const tables::Catalogue& 
     return b;
 }
 
+std::optional<soil::FallResult> fall_result(const site::Electrode& e) {
+    if (e.spikes.empty()) return std::nullopt;
+    soil::FallTest test;
+    test.current_spike = e.spikes.front().current;
+    for (const site::SpikeReading& spike : e.spikes) {
+        test.readings.push_back({spike.potential, spike.resistance});
+    }
+    const bool rod = e.kind == ElectrodeKind::rods && (!e.rods.known || e.rods.high <= 1);
+    if (rod && e.length.known && e.diameter.known) {
+        test.length = e.length.high;
+        test.diameter = e.diameter.high;
+    }
+    auto result = soil::electrode_resistance(test);
+    if (!result) return std::nullopt;
+    return std::move(*result);
+}
+
+site::Fact<Ohms> reading_of(const site::Electrode& electrode) {
+    if (electrode.resistance.known) return electrode.resistance;
+    const auto fall = fall_result(electrode);
+    if (!fall) return {};
+    return {true, fall->low, fall->high, site::Standing::measured};
+}
+
 BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres spacing) {
     BuiltElectrode b;
     b.count = count;

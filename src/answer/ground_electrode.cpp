@@ -1,5 +1,6 @@
 #include "answer/ground_parts.h"
 #include "base/text.h"
+#include "network/terminal_rise.h"
 #include "price/electrode.h"
 
 #include <fmt/format.h>
@@ -64,6 +65,20 @@ public:
                 significant(length(most_sections()).number(), 3));
         }
         return answer;
+    }
+
+    /// An electrode that alone holds what it is joined to at the touch voltage, the neutral lost.
+    RodTargetAnswer hold_without_neutral() const {
+        Silent silent;
+        const Amperes load = c_.setting.building.returning;
+        const Volts limit = limits_.touch_voltage.value;
+        const Ohms target = network::electrode_for(
+            silent, {"RA.hold", ""},
+            network::FloatingSupply<Silent>{c_.setting.supply.u0, limits_.c_max.value, load},
+            limit);
+        return meet(target,
+                    fmt::format("alone to hold metal to {} V with the neutral lost and {} A on",
+                                significant(limit.number(), 3), significant(load.number(), 3)));
     }
 
 private:
@@ -135,6 +150,7 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
                               significant(limits.residual_socket.value.number() * 1000, 3))));
     side.targets.push_back(rods.meet(limits.electrode_stable.value,
                                      "above this a reading may not last (note to Table 41.5)"));
+    if (c.setting.building.gap_judged) side.targets.push_back(rods.hold_without_neutral());
 }
 
 }  // namespace toft::answer

@@ -81,13 +81,12 @@ std::string separation_text(const SeparationAnswer& s) {
     text += wrapped("  ",
                     fmt::format("{} m from the house's earth at least.", number(s.distance_m)), 2);
     if (s.needed_m > 0) {
-        text +=
-            wrapped("  ",
-                    fmt::format("Were the supply's neutral lost, the ground at the electrode "
-                                "could rise by {} V; {} m keep it to the touch voltage, whatever "
-                                "the house's earth is joined to.",
-                                number(s.lift_v), number(s.needed_m)),
-                    2);
+        text += wrapped("  ",
+                        fmt::format("Were the supply's neutral lost, the ground at the electrode "
+                                    "could rise by {} V; {} m keep it to the touch voltage for "
+                                    "any earth the house may have.",
+                                    number(s.lift_v), number(s.needed_m)),
+                        2);
     }
     for (const BridgeAnswer& b : s.bridges) {
         text += wrapped("  - ", fmt::format("{} {}", b.what, b.says), 4);

@@ -98,7 +98,10 @@ SoilAnswer soil_answer(const site::Ground& ground, const study::SoilSetting& soi
     }
     if (memo.read && memo.read->fit) add_fit(*memo.read->fit, ground.pins, answer);
     if (memo.read) {
-        for (const std::string& line : memo.read->says) answer.says += " " + line;
+        for (const std::string& line : memo.read->says) {
+            if (answer.says.back() != '.') answer.says += ".";
+            answer.says += " " + line;
+        }
     }
     return answer;
 }

@@ -150,9 +150,30 @@ BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres 
     return b;
 }
 
+namespace {
+
+std::string shape_words(const site::Electrode& e, const std::string& length) {
+    const std::string width = significant(smallest(e.width, smallest(e.length, 1)), 3);
+    switch (e.kind) {
+        case ElectrodeKind::buried_wire:
+            return fmt::format("{} m of buried wire", length);
+        case ElectrodeKind::ring:
+            return fmt::format("a ring {} m across", length);
+        case ElectrodeKind::foundation:
+            return fmt::format("{} m of foundation", length);
+        case ElectrodeKind::plate:
+        case ElectrodeKind::mesh:
+        case ElectrodeKind::rods:
+            break;
+    }
+    return fmt::format("a {} of {} by {} m", site::word(e.kind), length, width);
+}
+
+}  // namespace
+
 std::string electrode_words(const BuiltElectrode& b, const site::Electrode& stated) {
     const std::string length = significant(b.length.number(), 3);
-    if (!b.rods) return fmt::format("{}, {} m", site::word(stated.kind), length);
+    if (!b.rods) return shape_words(stated, length);
     if (b.count < 2) return fmt::format("one rod of {} m", length);
     const char* shape = stated.arrangement == Arrangement::triangle ? " in a triangle"
                         : stated.arrangement == Arrangement::square ? " in a square"

@@ -40,8 +40,8 @@ SeparationAnswer separation_answer(const GroundCase& c) {
     answer.lift_v = b.gap_judged ? b.lift_most.number() : 0;
     answer.allowed = catalogue.limits.touch_voltage.value / c.setting.supply.u0;
     const HouseEarth house = house_earth(c);
-    const OhmMetres high = study::largest_in(c.soil.worst.front());
-    const OhmMetres low = study::smallest_in(c.soil.best.front());
+    const OhmMetres high = study::largest_in(c.soil.worst);
+    const OhmMetres low = study::smallest_in(c.soil.best);
     answer.house_radius_m = high / (2 * pi * house.low) / metres(1);
     const Metres gap = metres(answer.distance_m);
     answer.transferred_high = share_reached(high, house.low, gap);

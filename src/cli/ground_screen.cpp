@@ -23,7 +23,7 @@ std::string between(double low, double high, const char* unit) {
 
 std::string soil_text(const SoilAnswer& soil) {
     std::string text = "THE SOIL\n";
-    text += wrapped("  ", fmt::format("Known by {}: {}.", soil.known_by, soil.says), 2);
+    text += wrapped("  ", fmt::format("Known by {}: {}", soil.known_by, soil.says), 2);
     for (std::size_t i = 0; i < soil.strata.size(); ++i) {
         const StratumAnswer& s = soil.strata[i];
         const bool deepest = !s.best_m;

@@ -150,6 +150,18 @@ OhmMetres smallest_in(const field::Strata& soil) {
     return found;
 }
 
+OhmMetres largest_in(const std::vector<field::Strata>& soils) {
+    OhmMetres found{};
+    for (const field::Strata& soil : soils) found = most(found, largest_in(soil));
+    return found;
+}
+
+OhmMetres smallest_in(const std::vector<field::Strata>& soils) {
+    OhmMetres found = smallest_in(soils.front());
+    for (const field::Strata& soil : soils) found = least(found, smallest_in(soil));
+    return found;
+}
+
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground) {
     SoilSetting soil;

@@ -15,11 +15,12 @@ const char* soil_word(SoilKnown known);
 
 struct SoilSetting {
     SoilKnown known = SoilKnown::nothing;
-    const char* from = "";             ///< where the figures come from, in words
-    std::vector<field::Strata> worst;  ///< soils it may be, the likeliest first, at the end that resists more
-    std::vector<field::Strata> best;   ///< … at the end that resists less
-    bool whole_year = true;            ///< the range spans wet and dry; else it was read once
-    bool read_dry = false;             ///< … in the dry season
+    const char* from = "";  ///< where the figures come from, in words
+    std::vector<field::Strata>
+        worst;  ///< soils it may be, the likeliest first, at the end that resists more
+    std::vector<field::Strata> best;  ///< … at the end that resists less
+    bool whole_year = true;           ///< the range spans wet and dry; else it was read once
+    bool read_dry = false;            ///< … in the dry season
 
     /// One layer, and no season to come over it: closed forms serve.
     bool plain() const { return whole_year && worst.size() == 1 && worst.front().layers.empty(); }
@@ -45,6 +46,10 @@ field::Strata even_soil(OhmMetres resistivity);
 /// The largest and the smallest resistivity of the layers of a soil.
 OhmMetres largest_in(const field::Strata& soil);
 OhmMetres smallest_in(const field::Strata& soil);
+
+/// The same over all soils it may be.
+OhmMetres largest_in(const std::vector<field::Strata>& soils);
+OhmMetres smallest_in(const std::vector<field::Strata>& soils);
 
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground);

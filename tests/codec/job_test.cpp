@@ -130,10 +130,17 @@ TEST(JobFile, TheFormatIsVersioned) {
 TEST(JobFile, WhatIsStatedButNotJudgedIsSaid) {
     Tree job = small_job();
     job["readings"] = Tree::parse(R"([{"anything": 1}])");
-    job["ground"] = Tree::parse(R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9.2}]})");
     EXPECT_EQ(loaded(job).unused,
-              (std::vector<std::string>{"soil readings are kept in the job but not used here",
-                                        "test readings are kept in the job but not judged here"}));
+              std::vector<std::string>{"test readings are kept in the job but not judged here"});
+}
+
+TEST(JobFile, ReadingsOfTheSoilAreUsed) {
+    Tree job = small_job();
+    job["ground"] = Tree::parse(R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9.2}],
+        "driven_rod": [{"length_m": 1.2, "diameter_mm": 14.2, "resistance_ohm": 60}]})");
+    EXPECT_EQ(loaded(job).unused, std::vector<std::string>{});
+    EXPECT_EQ(loaded(job).ground.pins.size(), 1u);
+    EXPECT_EQ(loaded(job).ground.rods.size(), 1u);
 }
 
 TEST(JobFile, AMillionFaultsAreNotSaid) {

@@ -237,6 +237,13 @@ TEST(ElectrodeOfAJob, ATriangleHasThreeRodsAndASquareFour) {
     EXPECT_EQ(of_electrode(R"({"rods": 4, "arrangement": "square"})"), Gist{});
 }
 
+TEST(ElectrodeOfAJob, AWireMayBeLongerThanARod) {
+    EXPECT_EQ(of_electrode(R"({"length_m": 31})"), Gist{at + "/length_m out-of-range"});
+    EXPECT_EQ(of_electrode(R"({"kind": "buried wire", "length_m": 200})"), Gist{});
+    EXPECT_EQ(of_electrode(R"({"kind": "buried wire", "length_m": 201})"),
+              Gist{at + "/length_m out-of-range"});
+}
+
 TEST(ElectrodeOfAJob, NoWireLiesAboveGround) {
     EXPECT_EQ(of_electrode(R"({"kind": "buried wire", "length_m": 9, "depth_m": -0.5})"),
               Gist{at + "/depth_m out-of-range"});

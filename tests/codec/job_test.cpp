@@ -161,7 +161,7 @@ RC_GTEST_PROP(JobFile, AnyValueAtAnyKeyLoadsOrIsPointedAt, ()) {
         Tree::object(), {{"value", -5}}};
     const SchemaKey& key = keys[*rc::gen::inRange<std::size_t>(0, keys.size())];
     const Tree& value = values[*rc::gen::inRange<std::size_t>(0, values.size())];
-    Tree job = whole_job();
+    Tree job = whole_job_for(key.pointer);
     job[Pointer(key.pointer)] = value;
     for (const Fault& fault : faults_of(job)) {
         RC_ASSERT(!fault.code.empty());

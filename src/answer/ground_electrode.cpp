@@ -140,16 +140,20 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
                                        (fall->resistance - fall->low).number());
         side.read_says = fall->says;
     }
+    if (c.setting.building.ra_most >= study::unusable) {
+        side.year.high_ohm = study::unusable.number();
+        side.year.high_when = "it may be no electrode at all";
+    }
     const Rods rods(c);
     side.over_length = rods.over_length();
     const tables::Limits& limits = catalogue.limits;
+    side.targets.push_back(rods.meet(limits.electrode_stable.value,
+                                     "above this a reading may not last (note to Table 41.5)"));
     side.targets.push_back(
         rods.meet(limits.touch_voltage.value / limits.residual_socket.value,
                   fmt::format("{} V over the {} mA of the residual current device at the board",
                               significant(limits.touch_voltage.value.number(), 3),
                               significant(limits.residual_socket.value.number() * 1000, 3))));
-    side.targets.push_back(rods.meet(limits.electrode_stable.value,
-                                     "above this a reading may not last (note to Table 41.5)"));
     if (c.setting.building.gap_judged) side.targets.push_back(rods.hold_without_neutral());
 }
 

@@ -158,18 +158,20 @@ private:
             out.amperes.widen(0);
             return;
         }
-        const Volts u0 = c_.setting.supply.u0;
         const double k = share_reached(at.rho, at.house, gap_);
         const Ohms z = load_impedance(at.load_w);
+        const Volts most = c_.setting.supply.u0 * c_.setting.supply.c_max;
         Silent silent;
-        const auto even =
-            network::outbuilding_earth(silent, way, {at.house, at.electrode, k, z, u0});
-        // All earth paths together are what gives the impedance's rise of the house.
-        const Ohms earth = z * (even.house / (u0 - even.house));
-        const double more = constant_power(at.load_w, earth) / even.house;
-        out.volts.widen(even.metal.number());
-        out.amperes.widen(even.electrode.number());
-        out.stiff = std::max(out.stiff, even.metal.number() * more);
+        for (const Volts source : {c_.setting.supply.u0, most}) {
+            const auto even =
+                network::outbuilding_earth(silent, way, {at.house, at.electrode, k, z, source});
+            out.volts.widen(even.metal.number());
+            out.amperes.widen(even.electrode.number());
+            // All earth paths together are what gives the impedance's rise of the house.
+            const Ohms earth = z * (even.house / (source - even.house));
+            const double more = constant_power(at.load_w, earth, source) / even.house;
+            out.stiff = std::max(out.stiff, even.metal.number() * more);
+        }
     }
 
     Ohms load_impedance(double load_w) const {
@@ -178,14 +180,14 @@ private:
     }
 
     /// Rise of the house's terminal under a load that keeps its power; the bound where it cannot.
-    Volts constant_power(double load_w, Ohms earth) const {
+    Volts constant_power(double load_w, Ohms earth, Volts source) const {
         network::LostNeutral circuit;
         circuit.nominal = c_.setting.supply.u0;
-        circuit.lines = network::single_phase(c_.setting.supply.u0);
+        circuit.lines = network::single_phase(source);
         circuit.loads = {{network::LoadKind::constant_power, Watts{load_w}}};
         circuit.paths = {{"all", earth}};
         const auto solved = network::lost_neutral(circuit);
-        if (!solved) return c_.setting.supply.u0;
+        if (!solved) return source;
         return solved->state == network::FloatingState::steady ? solved->magnitude : solved->bound;
     }
 

@@ -49,7 +49,10 @@ SeparationAnswer separation_answer(const GroundCase& c) {
     SeparationAnswer answer;
     const study::BuildingSetting<Silent>& b = c.setting.building;
     const tables::Catalogue& catalogue = c.question.catalogue;
-    answer.distance_m = b.gap_judged ? b.gap_least.number() : b.reach_least.number();
+    const site::Fact<Metres>& stated = c.setting.building_facts->electrode.from_house_earth;
+    answer.distance_m = b.gap_judged   ? b.gap_least.number()
+                        : stated.known ? stated.low.number()
+                                       : b.reach_least.number();
     answer.needed_m = b.gap_judged ? b.gap_needed.number() : 0;
     answer.lift_v = b.gap_judged ? b.lift_most.number() : 0;
     answer.allowed = catalogue.limits.touch_voltage.value / c.setting.supply.u0;

@@ -75,9 +75,12 @@ std::string number(double x, const char* unit) {
 std::string touch_text(const answer::TouchAnswer& touch) {
     std::string text = number(touch.outbuilding_v, "V");
     text += touch.lasts_s ? ", " + number(*touch.lasts_s, "s") : std::string(", until found");
-    if (touch.past_curve) return text + "; more than the curve knows";
-    return text + (touch.longest_dry_s ? "; dry curve " + number(*touch.longest_dry_s, "s")
-                                       : std::string("; no time set"));
+    if (touch.past_curve) return text + "; more than the curves know";
+    const auto longest = [](const std::optional<double>& t) {
+        return t ? number(*t, "s") : std::string("no time set");
+    };
+    return text + "; curves " + longest(touch.longest_dry_s) + " dry, " +
+           longest(touch.longest_wet_s) + " wet";
 }
 
 std::string figures_part(const SchemeAnswer& s) {

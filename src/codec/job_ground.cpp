@@ -88,7 +88,7 @@ void read_layers(Reader& in, site::Ground& ground) {
         const auto thickness = layer.number("thickness_m", {0.05, 100});
         if (thickness) stated.thickness = metres(*thickness);
         const bool last = i + 1 == layers.size();
-        if (!stated.resistivity.known) {
+        if (!layer.has("resistivity_ohm_m")) {
             layer.fault("missing", "resistivity_ohm_m", "a layer needs its resistivity");
         }
         if (!last && !thickness) {
@@ -135,7 +135,7 @@ void check_shape(Reader& in, const site::Electrode& e) {
     if (e.arrangement == site::Arrangement::square && count != 4) {
         in.fault("contradiction", "arrangement", "a square here has four rods", "", {"line"});
     }
-    if (!rods(e.kind) && !e.resistance.known && !e.length.known) {
+    if (!rods(e.kind) && !in.has("resistance_ohm") && !in.has("length_m")) {
         in.fault("missing", "length_m",
                  fmt::format("an electrode of kind {} needs its length, or its reading in "
                              "resistance_ohm",

@@ -23,12 +23,12 @@ ValueIn<L, Amperes> returning(L& ledger, const Setting<L>& s) {
 constexpr double two_thirds = 2.0 / 3;
 
 /// What bears on how far the house's earth lifts the ground round an electrode. With its neutral
-/// lost and an earth of R the house rises by U0 R/(R + Z); a share of 1/root(1 + (gap R/a)^2) of
-/// that reaches ground `gap` from its nearest metal, a = rho/2 pi. That share is no less than that
-/// of rods, rings, meshes and pipes solved as fields (tests).
+/// lost and an earth of R the house rises by E R/(R + Z), E = Cmax U0; a share of 1/root(1 + (gap
+/// R/a)^2) of that reaches ground `gap` from its nearest metal, a = rho/2 pi. That share is no less
+/// than that of rods, rings, meshes and pipes solved as fields (tests).
 template <class L>
 struct Neighbours {
-    ValueIn<L, Volts> u0{};
+    ValueIn<L, Volts> e{};      ///< of the source, the highest it may be
     ValueIn<L, Ohms> load{};    ///< Z, that would seek the ground
     ValueIn<L, OhmMetres> a{};  ///< resistivity over 2 pi
     bool known = false;         ///< the house's earth is
@@ -43,11 +43,12 @@ struct Neighbours {
 template <class L>
 Neighbours<L> neighbours(L& ledger, const Setting<L>& s, const SoilSetting& soil) {
     Neighbours<L> n;
-    n.u0 = s.supply.u0;
+    n.e = ledger.let({"E.source", "voltage of the source"}, s.supply.c_max * s.supply.u0);
     const auto rho = ledger.stated({"rho.gap", "resistivity of the ground between"},
                                    largest_in(soil), soil.from);
     n.a = ledger.let({"rho.2pi", "its share in the rise of a half ball"}, rho / (2 * pi));
-    n.load = ledger.let({"Z.load", "load that would seek the ground"}, n.u0 / s.building.returning);
+    n.load = ledger.let({"Z.load", "load that would seek the ground"},
+                        s.supply.u0 / s.building.returning);
     const site::Fact<Ohms>& earth = s.job->intake.earth_without_neutral;
     n.known = earth.known;
     if (!n.known) return n;
@@ -64,20 +65,20 @@ ValueIn<L, Volts> lift(L& ledger, const Neighbours<L>& n, const ValueIn<L, Metre
     const Name name{"U.lift", "rise of the ground at the electrode, the neutral lost"};
     const auto x =
         ledger.let({"gap.x", "the gap in half balls of the load's ohms"}, n.load * gap / n.a);
-    if (!n.known) return ledger.let(name, n.u0 / power(1.0 + power(x, two_thirds), 1.5));
+    if (!n.known) return ledger.let(name, n.e / power(1.0 + power(x, two_thirds), 1.5));
     const auto worst =
         plain(gap) > Metres{} ? n.clipped(n.load / power(x, two_thirds)) : n.high * 1.0;
     const auto re = ledger.let({"RE.lift", "house's earth that lifts that ground most"}, worst);
-    return ledger.let(name, n.u0 * (re / (re + n.load)) / root(1.0 + squared(gap * re / n.a)));
+    return ledger.let(name, n.e * (re / (re + n.load)) / root(1.0 + squared(gap * re / n.a)));
 }
 
 /// Distance at which the ground keeps to the touch voltage, whatever the house's earth.
 template <class L>
 ValueIn<L, Metres> needed(L& ledger, const Neighbours<L>& n, const ValueIn<L, Volts>& touch) {
     const auto re = ledger.let({"RE.far", "house's earth that lifts ground farthest"},
-                               n.clipped(n.load / (power(n.u0 / touch, two_thirds) - 1.0)));
+                               n.clipped(n.load / (power(n.e / touch, two_thirds) - 1.0)));
     const auto rise = ledger.let({"rise.far", "its rise over the touch voltage"},
-                                 n.u0 * re / ((re + n.load) * touch));
+                                 n.e * re / ((re + n.load) * touch));
     return ledger.let({"gap.needed", "distance wanted"},
                       n.a / re * root(most(squared(rise) - 1.0, 0.0)));
 }
@@ -90,16 +91,14 @@ void prepare_separation(L& ledger, Settler& settler, Setting<L>& s, const SoilSe
     BuildingSetting<L>& b = s.building;
     if (!b.gap_judged) return;
     b.returning = returning(ledger, s);
-    const site::Fact<Metres>& stated = s.building_facts->electrode.from_house_earth;
-    const Name gap{"gap", "from the electrode to buried metal on the house's earth"};
-    if (stated.known) {
-        const auto settled = settler.settle(
-            stated, {at + "/electrode/from_house_earth_m",
-                     "distance from the electrode to buried metal on the house's earth", "reach"});
-        b.gap_least = ledger.stated(gap, settled.bounds.least, settled.from);
-    } else {
-        b.gap_least = ledger.let(gap, b.reach_least * 1.0);
-    }
+    // Nobody said how near the buried metal comes: anywhere up to what can be touched.
+    site::Fact<Metres> stated = s.building_facts->electrode.from_house_earth;
+    if (!stated.known) stated = {true, Metres{}, plain(b.reach_least), site::Standing::assumed};
+    const auto settled = settler.settle(
+        stated, {at + "/electrode/from_house_earth_m",
+                 "distance from the electrode to buried metal on the house's earth", "reach"});
+    b.gap_least = ledger.stated({"gap", "from the electrode to buried metal on the house's earth"},
+                                settled.bounds.least, settled.from);
     const auto touch =
         ledger.table({"U.touch", "touch voltage allowed"}, s.catalogue->limits.touch_voltage);
     const Neighbours<L> n = neighbours(ledger, s, soil);

@@ -82,7 +82,6 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.tails_longest, "tails.longest");
     pick.pick(l.bond_run, "bond.run");
     pick.pick(l.bond_least, "bond.least");
-    pick.pick(l.vehicle_touch, "vehicle.touch");
     pick.pick(l.body_current, "body.current", milli);
     pick.pick(l.body_resistance, "body.resistance", kilo);
     pick.pick(l.insert_length, "insert.length");

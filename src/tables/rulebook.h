@@ -51,7 +51,6 @@ struct Limits {
     Cited<Metres> tails_longest;
     Cited<Metres> bond_run;               ///< bonding conductor to one part of the metalwork
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
-    Cited<Volts> vehicle_touch;           ///< metal of a vehicle charged in the open, neutral lost
     Cited<Amperes> body_current;          ///< that a person may take without harm for long
     Cited<Ohms> body_resistance;
     Cited<Metres> insert_length;  ///< insulating section of a metal pipe

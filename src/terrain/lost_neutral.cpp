@@ -63,7 +63,12 @@ void ways(const answer::LostNeutralAnswer& fault, parts::WordColumn& column) {
     column.heading("the ways to earth it, with up to " + load_words(fault.load_w) + " on");
     for (std::size_t i = 0; i < fault.ways.size(); ++i) {
         const answer::LostNeutralWayAnswer& way = fault.ways[i];
-        std::string words = range_words(way.low_v, way.high_v, "V") + current_words(way);
+        std::string words = range_words(way.low_v, way.high_v, "V");
+        if (way.stiff_v > 1.1 * way.high_v && std::isfinite(way.stiff_v)) {
+            words += fmt::format(", up to {} V were every load to keep its power",
+                                 figure_words(way.stiff_v));
+        }
+        words += current_words(way);
         if (!way.says.empty()) words += ". " + parts::capital(way.says);
         say_signed(column, way_sign(i), way.way, words);
     }

@@ -13,6 +13,11 @@ using site::Use;
 
 namespace {
 
+/// Metal of a vehicle charged in the open, the neutral lost; no limit for buildings.
+Volts vehicle_touch(const Facts& f) {
+    return f.catalogue->shock.limit(tables::Threshold::charging_point).limit.value;
+}
+
 /// Words where a fact is known to be so, where it is not known, on a combined and a separate earth.
 struct Words {
     const char* combined;
@@ -186,7 +191,7 @@ Ruling charging(const Facts& f) {
          "earth without one of the ways 722.411.4.1 allows",
          "the vehicle's body stays near the voltage of the ground beside it"});
     if (!so || !f.on_tn()) return r;
-    const Ohms needed = electrode_holding(f, f.catalogue->limits.vehicle_touch.value);
+    const Ohms needed = electrode_holding(f, vehicle_touch(f));
     if (within(f.ra_most.number(), needed.number())) {
         r[Choice::added_electrode] = {Bearing::speaks_for,
                                       "low enough for the second of the ways of 722.411.4.1"};
@@ -195,7 +200,7 @@ Ruling charging(const Facts& f) {
 }
 
 std::string charging_found(const Facts& f) {
-    const Volts limit = f.catalogue->limits.vehicle_touch.value;
+    const Volts limit = vehicle_touch(f);
     std::string text = charger(f) ? "a circuit that charges vehicles; " : "";
     text += answer_words("a vehicle charged in the open", f.building->vehicle_outdoors);
     if (!f.on_tn()) return text;
@@ -210,7 +215,7 @@ std::vector<std::string> charging_changes(const Facts& f, const Ruling& r) {
                                           : "a vehicle charged in the open later"};
     }
     if (!f.on_tn()) return {};
-    const auto volts = significant(f.catalogue->limits.vehicle_touch.value.number(), 3);
+    const auto volts = significant(vehicle_touch(f).number(), 3);
     return {
         fmt::format("a three-phase supply loaded so evenly that metal stays under {} V", volts),
         fmt::format("an added electrode low enough to hold metal under {} V", volts),
@@ -218,7 +223,7 @@ std::vector<std::string> charging_changes(const Facts& f, const Ruling& r) {
                     "when its earth passes {} V",
                     volts),
         "a device that does so when the voltage of a single-phase supply leaves its band",
-        "another way that is as safe, by its designer's proof"};
+        "another way, by its designer's own proof"};
 }
 
 }  // namespace toft::walk

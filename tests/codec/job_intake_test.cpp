@@ -97,33 +97,5 @@ TEST(IntakeOfAJob, ADeviceIsAStandardAndARating) {
     EXPECT_EQ(said("intake", R"({"service_fuse": 80})"), Gist{"/intake/service_fuse wrong-kind"});
 }
 
-TEST(GroundOfAJob, FactsArriveInTheirUnits) {
-    const site::Ground ground = loaded(job_with("ground", R"({"soil": "made ground",
-        "resistivity_ohm_m": {"low": 20, "high": 120, "basis": "assumed"},
-        "thermal_resistivity_k_m_per_w": 2.5, "temperature_c": 20})"))
-                                    .ground;
-    EXPECT_EQ(ground.soil, "made ground");
-    EXPECT_EQ(ground.resistivity.low, ohm_metres(20));
-    EXPECT_EQ(ground.resistivity.high, ohm_metres(120));
-    EXPECT_EQ(ground.thermal_resistivity.low, 2.5);
-    EXPECT_EQ(ground.temperature.low, celsius(20));
-}
-
-TEST(GroundOfAJob, SoilsAreThoseOfTheTables) {
-    const Faults faults = faults_of(job_with("ground", R"({"soil": "caly"})"));
-    ASSERT_EQ(gist(faults), Gist{"/ground/soil unknown-word"});
-    EXPECT_EQ(faults[0].nearest, "clay");
-    EXPECT_EQ(faults[0].allowed.size(), support::catalogue().soils.size());
-}
-
-TEST(GroundOfAJob, ReadingsAreCheckedEvenIfNobodyUsesThem) {
-    EXPECT_EQ(
-        said("ground", R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9}, {"spacing_m": 0},
-                                            {"resistance_ohm": "9", "depth_m": 1}]})"),
-        (Gist{"/ground/wenner/1/spacing_m out-of-range", "/ground/wenner/1/resistance_ohm missing",
-              "/ground/wenner/2/spacing_m missing", "/ground/wenner/2/resistance_ohm wrong-kind",
-              "/ground/wenner/2/depth_m unknown-key"}));
-}
-
 }  // namespace
 }  // namespace toft::codec

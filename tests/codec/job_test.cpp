@@ -130,10 +130,17 @@ TEST(JobFile, TheFormatIsVersioned) {
 TEST(JobFile, WhatIsStatedButNotJudgedIsSaid) {
     Tree job = small_job();
     job["readings"] = Tree::parse(R"([{"anything": 1}])");
-    job["ground"] = Tree::parse(R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9.2}]})");
     EXPECT_EQ(loaded(job).unused,
-              (std::vector<std::string>{"soil readings are kept in the job but not used here",
-                                        "test readings are kept in the job but not judged here"}));
+              std::vector<std::string>{"test readings are kept in the job but not judged here"});
+}
+
+TEST(JobFile, ReadingsOfTheSoilAreUsed) {
+    Tree job = small_job();
+    job["ground"] = Tree::parse(R"({"wenner": [{"spacing_m": 1, "resistance_ohm": 9.2}],
+        "driven_rod": [{"length_m": 1.2, "diameter_mm": 14.2, "resistance_ohm": 60}]})");
+    EXPECT_EQ(loaded(job).unused, std::vector<std::string>{});
+    EXPECT_EQ(loaded(job).ground.pins.size(), 1u);
+    EXPECT_EQ(loaded(job).ground.rods.size(), 1u);
 }
 
 TEST(JobFile, AMillionFaultsAreNotSaid) {
@@ -154,7 +161,7 @@ RC_GTEST_PROP(JobFile, AnyValueAtAnyKeyLoadsOrIsPointedAt, ()) {
         Tree::object(), {{"value", -5}}};
     const SchemaKey& key = keys[*rc::gen::inRange<std::size_t>(0, keys.size())];
     const Tree& value = values[*rc::gen::inRange<std::size_t>(0, values.size())];
-    Tree job = whole_job();
+    Tree job = whole_job_for(key.pointer);
     job[Pointer(key.pointer)] = value;
     for (const Fault& fault : faults_of(job)) {
         RC_ASSERT(!fault.code.empty());

@@ -107,6 +107,14 @@ Tree make_whole_job() {
     job["wishes"]["offer"] = {"armoured XLPE copper"};  // and that something is left to build with
     job["wishes"]["devices"] = {"BS EN 60898"};
     job["wishes"]["smallest_core_mm2"] = 1.5;
+    job["ground"].erase("layers");  // instead of resistivity and readings
+    job["ground"]["schlumberger"][0]["potential_pins_m"] = 1;
+    Tree& electrode = job["buildings"][0]["electrode"];
+    electrode["length_m"] = 3;
+    electrode["fall_of_potential"][0]["potential_m"] = 1;
+    for (const char* key : {"width_m", "meshes_along", "meshes_across", "membrane"}) {
+        electrode.erase(key);  // no rods
+    }
     return job;
 }
 
@@ -114,6 +122,26 @@ Tree make_whole_job() {
 
 const Tree& whole_job() {
     static const Tree job = make_whole_job();
+    return job;
+}
+
+Tree whole_job_for(const std::string& pointer) {
+    Tree job = whole_job();
+    if (pointer.rfind("/ground/layers", 0) == 0) {
+        for (const char* key : {"resistivity_ohm_m", "wenner", "schlumberger"}) {
+            job["ground"].erase(key);
+        }
+        job["ground"]["layers"] = Tree::parse(
+            R"([{"resistivity_ohm_m": 100, "thickness_m": 1}, {"resistivity_ohm_m": 100}])");
+    }
+    const std::string electrode = "/buildings/0/electrode/";
+    if (pointer.rfind(electrode, 0) != 0) return job;
+    const std::string key = pointer.substr(electrode.size());
+    const bool meshed = key == "meshes_along" || key == "meshes_across" || key == "width_m";
+    if (!meshed && key != "membrane") return job;
+    Tree& e = job["buildings"][0]["electrode"];
+    e["kind"] = meshed ? "mesh" : "foundation";
+    for (const char* of_rods : {"rods", "arrangement", "spacing_m"}) e.erase(of_rods);
     return job;
 }
 

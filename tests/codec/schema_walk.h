@@ -25,8 +25,12 @@ Tree schema_named(const std::string& name);
 /// All keys of the job format, parents before children; lists appear once more as "…/0".
 const std::vector<SchemaKey>& job_keys();
 
-/// A job in which every key of the format is stated.
+/// A job in which every key of the format is stated, but those that exclude one another.
 const Tree& whole_job();
+
+/// The same, in which the key at `pointer` may stand: soil is stated by layers or by readings, and
+/// an electrode is of one kind.
+Tree whole_job_for(const std::string& pointer);
 
 /// The smallest job that loads.
 Tree small_job();

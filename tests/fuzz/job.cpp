@@ -1,8 +1,11 @@
 // Any bytes as a job: it loads or is refused with faults that say something; what loads is
-// designed, and no scheme shown fails a rule.
+// designed, and no scheme shown fails a rule; and its ground is worked out, no upper end below its
+// lower one.
 
 #include "codec/job.h"
+#include "answer/ground.h"
 #include "codec/answer.h"
+#include "codec/ground.h"
 #include "rules/rule.h"
 #include "tables/embedded.h"
 
@@ -60,7 +63,32 @@ bool small(const site::Job& job) {
     for (const auto& building : job.buildings) {
         parts += building.circuits.size() + building.metalwork.size();
     }
-    return parts <= 12;
+    return parts <= 12 && job.ground.pins.size() + job.ground.rods.size() <= 12;
+}
+
+/// A figure that nothing bounds is infinite, never a number that is none.
+void ordered(double low, double high, const char* what) { require(low <= high, what); }
+
+void judge(const answer::GroundAnswer& ground) {
+    for (const auto& layer : ground.soil.strata) {
+        ordered(layer.low_ohm_m, layer.high_ohm_m, "a layer's resistivity is a range");
+        if (layer.best_m) ordered(*layer.low_m, *layer.high_m, "its thickness is one");
+    }
+    for (const auto& side : ground.sides) {
+        ordered(side.year.low_ohm, side.year.high_ohm, "the year of an electrode is a range");
+        for (const auto& point : side.over_length) {
+            ordered(point.low_ohm, point.high_ohm, "a rod's resistance is a range");
+        }
+        ordered(side.separation.transferred_low, side.separation.transferred_high,
+                "what is transferred is a range");
+        for (const auto& way : side.lost_neutral.ways) {
+            ordered(way.low_v, way.high_v, "volts are a range");
+            ordered(way.electrode_low_a, way.electrode_high_a, "amperes are a range");
+            for (const auto& body : way.body) ordered(body.low_ma, body.high_ma, "so is a body");
+            for (const auto& p : way.over_load) ordered(p.low_v, p.high_v, "at every load");
+        }
+    }
+    require(is_json(codec::write_ground(ground)), "what is said of the ground is JSON");
 }
 
 void judge(const site::Job& job) {
@@ -74,6 +102,7 @@ void judge(const site::Job& job) {
         require(answer.sound || open, "a scheme without conditions makes the answer sound");
     }
     require(is_json(codec::write_answer(answer)), "an answer is JSON");
+    judge(answer::ground({catalogue(), book(), job, false, nullptr}));
 }
 
 }  // namespace

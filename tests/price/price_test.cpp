@@ -104,15 +104,15 @@ TEST(Price, AnOwnElectrodeIsPricedByThePieceWithItsInsulatedGland) {
     const auto shared = priced(job, plain());
     EXPECT_NEAR(priced(job, own).run.number() - shared.run.number(), 16.5, 1e-9);
     const auto extra = [&] { return priced(job, own).far_end.number() - shared.far_end.number(); };
-    EXPECT_NEAR(extra(), 2 * 14.5 + 19 + 0.75 * 46, 1e-9);
+    EXPECT_NEAR(extra(), 2 * (14.5 + 0.75 * 46) + 19, 1e-9);
     job.buildings[1].electrode.rods = measured(3.0);
-    EXPECT_NEAR(extra(), 6 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    EXPECT_NEAR(extra(), 6 * (14.5 + 0.75 * 46) + 19, 1e-9);
     job.buildings[1].electrode.length = measured(metres(1.2));
-    EXPECT_NEAR(extra(), 3 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    EXPECT_NEAR(extra(), 3 * (14.5 + 0.75 * 46) + 19, 1e-9);
     job.buildings[1].electrode.length = measured(metres(1.5));
-    EXPECT_NEAR(extra(), 6 * 14.5 + 19 + 3 * 0.75 * 46, 1e-9);
+    EXPECT_NEAR(extra(), 6 * (14.5 + 0.75 * 46) + 19, 1e-9);
     job.buildings[1].electrode = {};  // the usual rod
-    EXPECT_NEAR(extra(), 2 * 14.5 + 19 + 0.75 * 46, 1e-9);
+    EXPECT_NEAR(extra(), 2 * (14.5 + 0.75 * 46) + 19, 1e-9);
 }
 
 TEST(Price, EachMetalPartThatBringsInAPotentialIsBonded) {

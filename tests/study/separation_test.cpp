@@ -33,7 +33,7 @@ protected:
     }
     /// Rise of the ground at `gap` from an earth of that resistance, 60 A of load on: by hand.
     static double rise(double re, double gap) {
-        return 230 * re / (re + 230.0 / 60) * share(re, gap);
+        return 1.1 * 230 * re / (re + 230.0 / 60) * share(re, gap);
     }
 
     site::Job job_ = support::plain_job();

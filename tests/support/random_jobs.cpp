@@ -1,5 +1,6 @@
 #include "support/random_jobs.h"
 
+#include "base/pi.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
 
@@ -235,6 +236,59 @@ void choose_head(Dice& dice, site::Job& job) {
     run.device = site::NamedDevice{devices.front(), "", amperes(ratings[dice.below(4)])};
 }
 
+/// Wenner readings with the scatter of a field.
+void read_pins(Dice& dice, site::Ground& g) {
+    const double deep = dice.between(0.3, 3);
+    const double rho = dice.between(20, 800);
+    double spacing = dice.between(0.5, 2);
+    for (std::size_t i = 2 + dice.below(4); i > 0; --i, spacing *= 2) {
+        const double share = 1 / (1 + spacing / 4);
+        const double apparent = rho * (share + (1 - share) * deep) * dice.between(0.95, 1.05);
+        site::PinReading pin;
+        pin.spacing = metres(spacing);
+        pin.resistance = ohms(apparent / (2 * pi * spacing));
+        g.pins.push_back(pin);
+    }
+}
+
+void look_at(Dice& dice, site::Ground& g) {
+    if (!dice.once_in(3)) g.read_when = dice.word<site::Season>();
+    switch (dice.below(4)) {
+        case 0:
+            read_pins(dice, g);
+            break;
+        case 1:
+            g.rods.push_back({metres(1.2), millimetres(14.2), ohms(dice.between(10, 600))});
+            break;
+        case 2:
+            g.resistivity = {};
+            g.layers = {{between(ohm_metres(dice.between(20, 200)), ohm_metres(400)),
+                         metres(dice.between(0.4, 4))},
+                        {measured(ohm_metres(dice.between(20, 2000))), std::nullopt}};
+            break;
+        default:
+            break;
+    }
+}
+
+site::Electrode any_electrode(Dice& dice) {
+    using site::ElectrodeKind;
+    site::Electrode e;
+    e.kind = dice.word<ElectrodeKind>();
+    if (e.kind == ElectrodeKind::rods) {
+        e.rods = dice.whole(1, 4);
+        if (dice.once_in(2)) e.length = measured(metres(dice.between(0.6, 5)));
+        if (dice.once_in(2)) e.spacing = measured(metres(dice.between(0.5, 5)));
+    } else {
+        e.length = measured(metres(dice.between(0.5, 20)));
+    }
+    if (dice.once_in(2)) e.depth = measured(metres(dice.between(0.2, 1)));
+    if (e.kind == ElectrodeKind::foundation) e.membrane = dice.answer();
+    if (dice.once_in(4)) e.resistance = dice.fact<Ohms>(5, 1500);
+    e.from_house_earth = dice.fact<Metres>(0.5, 40);
+    return e;
+}
+
 }  // namespace
 
 site::Job random_job(unsigned seed) {
@@ -255,6 +309,15 @@ site::Job random_job(unsigned seed) {
     }
     choose_head(dice, job);
     job.wishes.prefer = dice.word<site::Prefer>();
+    return job;
+}
+
+site::Job random_ground_job(unsigned seed) {
+    site::Job job = random_job(seed);
+    Dice dice(seed + 1);
+    look_at(dice, job.ground);
+    job.buildings[1].electrode = any_electrode(dice);
+    job.intake.earth_without_neutral = dice.fact<Ohms>(0.5, 200);
     return job;
 }
 

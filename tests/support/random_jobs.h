@@ -10,4 +10,8 @@ namespace toft::support {
 /// schemes.
 site::Job random_job(unsigned seed);
 
+/// The same job over ground that was looked at: layers, pins or rods read at some time of the year
+/// or none, an electrode of any kind, and the house's earth stated or not. A few readings at most.
+site::Job random_ground_job(unsigned seed);
+
 }  // namespace toft::support

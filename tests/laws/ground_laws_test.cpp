@@ -1,0 +1,124 @@
+// What is said of the ground, whatever the job: the worse end is never the kinder one, and knowing
+// more never makes it worse.
+
+#include "answer/ground.h"
+#include "study/ground_memo.h"
+#include "support/catalogue.h"
+#include "support/draws.h"
+#include "support/jobs.h"
+#include "support/questions.h"
+#include "support/random_jobs.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
+
+namespace toft::study {
+namespace {
+
+using support::number_between;
+
+site::Job any_job() { return support::random_ground_job(*rc::gen::arbitrary<unsigned>()); }
+
+Ohms electrode_of(const site::Job& job, GroundMemo& memo, const Corner& corner = {}) {
+    Silent silent;
+    const auto setting = prepare(silent, support::catalogue(), job, RunAt{0, 0, &memo}, corner);
+    return setting.building.ra_most;
+}
+
+Ohms electrode_of(const site::Job& job) {
+    GroundMemo memo;
+    return electrode_of(job, memo);
+}
+
+RC_GTEST_PROP(GroundLaws, TheWorseEndOfAnElectrodeIsNeverBelowAnyOther, ()) {
+    const site::Job job = any_job();
+    GroundMemo memo;
+    const Ohms worse = electrode_of(job, memo);
+    for (const End end : {End::better, End::low, End::high}) {
+        Corner corner;
+        corner.all = end;
+        RC_ASSERT(electrode_of(job, memo, corner) <= worse * (1 + 1e-9));
+    }
+}
+
+RC_GTEST_PROP(GroundLaws, TheWorseEndOfTheSeparationIsNeverKinderThanAnyOther, ()) {
+    const site::Job job = any_job();
+    GroundMemo memo;
+    Silent silent;
+    const auto of = [&](const Corner& corner) {
+        return prepare(silent, support::catalogue(), job, RunAt{0, 0, &memo}, corner).building;
+    };
+    const auto worse = of({});
+    for (const End end : {End::better, End::low, End::high}) {
+        Corner corner;
+        corner.all = end;
+        const auto other = of(corner);
+        RC_ASSERT(other.gap_least >= worse.gap_least);
+        if (!worse.gap_judged) continue;
+        RC_ASSERT(other.lift_most <= worse.lift_most * (1 + 1e-9));
+    }
+}
+
+/// A figure within the range, measured.
+template <class Q>
+void pin_down(site::Fact<Q>& fact) {
+    if (!fact.known || fact.standing != site::Standing::assumed) return;
+    const double share = number_between(0, 1);
+    fact.low = fact.high = fact.low + (fact.high - fact.low) * share;
+}
+
+RC_GTEST_PROP(GroundLaws, KnowingAFactBetterNeverMakesAnElectrodeWorse, ()) {
+    site::Job job = any_job();
+    const Ohms before = electrode_of(job);
+    site::Electrode& e = job.buildings[1].electrode;
+    pin_down(job.ground.resistivity);
+    pin_down(e.resistance);
+    for (site::SoilLayer& layer : job.ground.layers) pin_down(layer.resistivity);
+    if (!job.ground.read_when) {
+        job.ground.read_when = *rc::gen::arbitrary<bool>() ? site::Season::dry : site::Season::wet;
+    }
+    if (e.membrane == site::Answer::unknown) {
+        e.membrane = *rc::gen::arbitrary<bool>() ? site::Answer::yes : site::Answer::no;
+    }
+    RC_ASSERT(electrode_of(job) <= before * (1 + 1e-9));
+}
+
+RC_GTEST_PROP(GroundLaws, NoLowerEndStandsAboveItsUpperOne, ()) {
+    const site::Job job = any_job();
+    const auto said = answer::ground(support::question_of(job));
+    for (const auto& side : said.sides) {
+        RC_ASSERT(side.year.low_ohm <= side.year.high_ohm);
+        RC_ASSERT(side.separation.transferred_low <= side.separation.transferred_high);
+        for (const auto& p : side.over_length) RC_ASSERT(p.low_ohm <= p.high_ohm);
+        for (const auto& way : side.lost_neutral.ways) {
+            RC_ASSERT(way.low_v <= way.high_v);
+            RC_ASSERT(way.stiff_v >= way.high_v * (1 - 1e-9));
+            RC_ASSERT(way.electrode_low_a <= way.electrode_high_a);
+        }
+    }
+}
+
+/// What schemes are judged by and what is said to people is one figure.
+RC_GTEST_PROP(GroundLaws, TheYearSaidIsNoKinderThanTheYearJudged, ()) {
+    const site::Job job = any_job();
+    const auto said = answer::ground(support::question_of(job));
+    const double judged = electrode_of(job).number();
+    RC_ASSERT(said.sides.at(0).year.high_ohm >= 0.97 * judged);
+}
+
+RC_GTEST_PROP(GroundLaws, ASchemesRodCountsForAnIslandOnlyWhereNothingJoins, ()) {
+    const site::Job job = any_job();
+    GroundMemo memo;
+    Silent silent;
+    const auto setting = prepare(silent, support::catalogue(), job, RunAt{0, 0, &memo}, Corner{});
+    const auto said = answer::ground(support::question_of(job));
+    if (said.sides.at(0).separation.island) {
+        RC_ASSERT(!setting.building.bridged);
+        RC_ASSERT(setting.building.reach_least >= support::catalogue().limits.reach.value);
+    }
+}
+
+}  // namespace
+}  // namespace toft::study

@@ -67,11 +67,12 @@ std::string place_words(const RunAnswer& run) {
 std::string protective_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     if (s.building.earthing == "own electrode") {
-        return run.stretches.back().armoured
-                   ? "give the building its own earth rod; earth the armour at the house only and "
-                     "insulate it at the far end"
-                   : "give the building its own earth rod; leave the cable's protective conductor "
-                     "unconnected and insulated at the far end";
+        return run.stretches.back().armoured ? "give the building its own earth electrode; earth "
+                                               "the armour at the house only and "
+                                               "insulate it at the far end"
+                                             : "give the building its own earth electrode; leave "
+                                               "the cable's protective conductor "
+                                               "unconnected and insulated at the far end";
     }
     const std::string whose =
         s.building.earthing == "shared electrode" ? "the house's electrode" : "the house's earth";

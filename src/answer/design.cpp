@@ -6,6 +6,7 @@
 #include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
+#include "study/electrode.h"
 #include "study/ground_memo.h"
 #include "study/main_bonding.h"
 
@@ -230,7 +231,8 @@ private:
         out.length_m =
             e.length.known ? e.length.low.number() : q_.catalogue.limits.rod_length.value.number();
         out.largest_ohm = s_.building.ra_most.number();
-        out.measured = e.resistance.known && e.resistance.standing == site::Standing::measured;
+        const site::Fact<Ohms> read = study::reading_of(e);
+        out.measured = read.known && read.standing == site::Standing::measured;
         a.electrode = out;
     }
 

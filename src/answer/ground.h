@@ -87,7 +87,7 @@ struct SeparationAnswer {
 
 struct BodyAnswer {
     std::string condition;
-    double low_ma = 0, high_ma = 0;  ///< median person at low volts, sensitive one at high
+    double low_ma = 0, high_ma = 0;  ///< at low_v and high_v, of the condition's person
 };
 
 struct LostNeutralPointAnswer {

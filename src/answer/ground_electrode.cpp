@@ -1,5 +1,6 @@
 #include "answer/ground_parts.h"
 #include "base/text.h"
+#include "network/terminal_rise.h"
 #include "price/electrode.h"
 
 #include <fmt/format.h>
@@ -66,6 +67,20 @@ public:
         return answer;
     }
 
+    /// An electrode that alone holds what it is joined to at the touch voltage, the neutral lost.
+    RodTargetAnswer hold_without_neutral() const {
+        Silent silent;
+        const Amperes load = c_.setting.building.returning;
+        const Volts limit = limits_.touch_voltage.value;
+        const Ohms target = network::electrode_for(
+            silent, {"RA.hold", ""},
+            network::FloatingSupply<Silent>{c_.setting.supply.u0, limits_.c_max.value, load},
+            limit);
+        return meet(target,
+                    fmt::format("alone to hold metal to {} V with the neutral lost and {} A on",
+                                significant(limit.number(), 3), significant(load.number(), 3)));
+    }
+
 private:
     /// Sections of the shortest rods that meet the target; 0 when `most` sections do not. A longer
     /// rod never resists more.
@@ -99,7 +114,7 @@ private:
 
 /// Its own range, once a reading was stated.
 YearAnswer read_year(const GroundCase& c) {
-    const site::Fact<Ohms>& read = c.setting.building_facts->electrode.resistance;
+    const site::Fact<Ohms> read = study::reading_of(c.setting.building_facts->electrode);
     YearAnswer year{read.low.number(), c.setting.building.ra_most.number(), "as it was read", ""};
     year.high_when = c.setting.building.ra_most > read.high ? "driest or frozen ground"
                      : read.single()                        ? "as it was read"
@@ -114,10 +129,16 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
     const site::Electrode& stated = c.setting.building_facts->electrode;
     const study::BuiltElectrode electrode = study::built(stated, catalogue);
     side.electrode_words = study::electrode_words(electrode, stated);
-    if (stated.resistance.known) {
+    if (study::reading_of(stated).known) {
         side.year = read_year(c);
     } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode); y.solved) {
         side.year = {y.low.number(), y.high.number(), y.low_when, y.high_when};
+    }
+    if (const auto fall = study::fall_result(stated)) {
+        side.read_ohm = fall->resistance.number();
+        side.read_error_ohm = std::max((fall->high - fall->resistance).number(),
+                                       (fall->resistance - fall->low).number());
+        side.read_says = fall->says;
     }
     const Rods rods(c);
     side.over_length = rods.over_length();
@@ -129,6 +150,7 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
                               significant(limits.residual_socket.value.number() * 1000, 3))));
     side.targets.push_back(rods.meet(limits.electrode_stable.value,
                                      "above this a reading may not last (note to Table 41.5)"));
+    if (c.setting.building.gap_judged) side.targets.push_back(rods.hold_without_neutral());
 }
 
 }  // namespace toft::answer

@@ -130,8 +130,7 @@ private:
         Outcomes out{{1e9, 0}, {1e9, 0}};
         const double balanced = c_.question.job.intake.phases == 3 ? 0.0 : load.low;
         for (const double w : {balanced, load.high}) {
-            for (const OhmMetres rho :
-                 {study::smallest_in(c_.soil.best), study::largest_in(c_.soil.worst)}) {
+            for (const OhmMetres rho : {study::smallest_in(c_.soil), study::largest_in(c_.soil)}) {
                 for (const Ohms house : house_earths(rho, w)) {
                     for (const double ra : {year_.low_ohm, year_.high_ohm}) {
                         add(way, {w, rho, house, ohms(std::max(0.01, ra))}, out);
@@ -194,8 +193,8 @@ private:
         const tables::ElectrodeHeat& heat = c_.question.catalogue.shock.heat;
         Silent silent;
         const auto rise = shock::steady_rise(
-            silent, {"theta", ""}, heat,
-            {study::smallest_in(c_.soil.best), heat.conductivity_low.value}, volts(answer.high_v));
+            silent, {"theta", ""}, heat, {study::smallest_in(c_.soil), heat.conductivity_low.value},
+            volts(answer.high_v));
         answer.warmer_k = rise.rise.number();
         answer.dries = rise.heating == shock::Heating::dries;
     }

@@ -7,10 +7,24 @@ namespace toft::answer {
 
 namespace {
 
+/// A fact of the part at that pointer was read from a range.
+bool open_below(const std::vector<study::OpenFact>& open, const std::string& pointer) {
+    return std::any_of(open.begin(), open.end(), [&](const study::OpenFact& fact) {
+        return fact.pointer.compare(0, pointer.size(), pointer) == 0;
+    });
+}
+
 void add_bridges(const GroundCase& c, SeparationAnswer& answer) {
     const site::Building& b = *c.setting.building_facts;
     for (const study::MetalPart& part : c.setting.building.parts) {
         if (!part.bridges) continue;
+        if (open_below(c.setting.open, part.pointer)) {
+            answer.bridges.push_back({part.name,
+                                      "may run on between the house's earth and the building: "
+                                      "nobody has looked",
+                                      false, std::nullopt});
+            continue;
+        }
         answer.bridges.push_back(
             {part.name, "runs on between the house's earth and the building", true, std::nullopt});
     }
@@ -40,15 +54,15 @@ SeparationAnswer separation_answer(const GroundCase& c) {
     answer.lift_v = b.gap_judged ? b.lift_most.number() : 0;
     answer.allowed = catalogue.limits.touch_voltage.value / c.setting.supply.u0;
     const HouseEarth house = house_earth(c);
-    const OhmMetres high = study::largest_in(c.soil.worst);
-    const OhmMetres low = study::smallest_in(c.soil.best);
+    const OhmMetres high = study::largest_in(c.soil);
+    const OhmMetres low = study::smallest_in(c.soil);
     answer.house_radius_m = high / (2 * pi * house.low) / metres(1);
     const Metres gap = metres(answer.distance_m);
     answer.transferred_high = share_reached(high, house.low, gap);
     answer.transferred_low = share_reached(low, house.high, gap);
     add_bridges(c, answer);
     answer.island = std::none_of(answer.bridges.begin(), answer.bridges.end(), [&](const auto& x) {
-        return x.joins || (x.distance_m && *x.distance_m < catalogue.limits.reach.value.number());
+        return x.joins || !x.distance_m || (*x.distance_m < catalogue.limits.reach.value.number());
     });
     return answer;
 }

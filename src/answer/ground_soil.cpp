@@ -81,24 +81,27 @@ SoilAnswer soil_answer(const site::Ground& ground, const study::SoilSetting& soi
     answer.strata = strata_of(soil);
     switch (soil.known) {
         case study::SoilKnown::nothing:
-            answer.says = "nothing is known of the soil: every soil in the tables is allowed for.";
+            answer.says = "nothing is known of the soil: every soil in the tables is allowed for";
             break;
         case study::SoilKnown::kind:
             answer.says =
-                "known by its kind only; soils of one word differ ten times and more: measure.";
+                "known by its kind only; soils of one word differ ten times and more: measure";
             break;
         case study::SoilKnown::resistivity:
         case study::SoilKnown::layers:
         case study::SoilKnown::readings:
         case study::SoilKnown::rods:
-            answer.says = soil.whole_year ? "an assumed range, taken for the whole year."
-                          : soil.read_dry ? "found out in its dry season: it will not get worse."
-                                          : "taken as found out in its wet season: it will dry.";
+            answer.says = soil.whole_year ? "an assumed range, taken for the whole year"
+                          : soil.read_dry ? "found out in its dry season: it will not get worse"
+                                          : "taken as found out in its wet season: it will dry";
             break;
     }
     if (memo.read && memo.read->fit) add_fit(*memo.read->fit, ground.pins, answer);
     if (memo.read) {
-        for (const std::string& line : memo.read->says) answer.says += " " + line;
+        for (const std::string& line : memo.read->says) {
+            if (answer.says.back() != '.') answer.says += ".";
+            answer.says += " " + line;
+        }
     }
     return answer;
 }

@@ -235,8 +235,10 @@ int draw(const DrawArguments& arguments) {
                                 {}}},
                               false, "nothing to draw:");
         }
-        const drawing::Scene scene =
-            picture->draw({bench.catalogue, job, answer, index, arguments.width});
+        std::optional<answer::GroundAnswer> ground;
+        if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
+        const drawing::Scene scene = picture->draw(
+            {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);

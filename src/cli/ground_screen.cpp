@@ -17,13 +17,21 @@ std::string number(double value, int digits = 3) {
 }
 
 std::string between(double low, double high, const char* unit) {
+    if (!std::isfinite(high)) return fmt::format("{} {} or more", number(low), unit);
+    if (low <= 0 && high > 0) return fmt::format("up to {} {}", number(high), unit);
     if (number(low) == number(high)) return fmt::format("{} {}", number(low), unit);
     return fmt::format("{} to {} {}", number(low), number(high), unit);
 }
 
+/// With a full stop, once.
+std::string sentence(std::string text) {
+    if (!text.empty() && text.back() != '.') text += '.';
+    return text;
+}
+
 std::string soil_text(const SoilAnswer& soil) {
     std::string text = "THE SOIL\n";
-    text += wrapped("  ", fmt::format("Known by {}: {}", soil.known_by, soil.says), 2);
+    text += wrapped("  ", fmt::format("Known by {}. {}", soil.known_by, sentence(soil.says)), 2);
     for (std::size_t i = 0; i < soil.strata.size(); ++i) {
         const StratumAnswer& s = soil.strata[i];
         const bool deepest = !s.best_m;
@@ -64,8 +72,8 @@ std::string electrode_text(const GroundSideAnswer& side) {
     if (side.read_ohm) {
         text += wrapped(
             "  ",
-            fmt::format("By fall of potential {} Ω, within {} Ω: {}.", number(*side.read_ohm),
-                        number(side.read_error_ohm.value_or(0)), side.read_says),
+            fmt::format("By fall of potential {} Ω, give or take {} Ω. {}", number(*side.read_ohm),
+                        number(side.read_error_ohm.value_or(0)), sentence(side.read_says)),
             2);
     }
     for (const RodTargetAnswer& target : side.targets) {
@@ -81,13 +89,12 @@ std::string separation_text(const SeparationAnswer& s) {
     text += wrapped("  ",
                     fmt::format("{} m from the house's earth at least.", number(s.distance_m)), 2);
     if (s.needed_m > 0) {
-        text +=
-            wrapped("  ",
-                    fmt::format("Were the supply's neutral lost, the ground at the electrode "
-                                "could rise by {} V; {} m keep it to the touch voltage, whatever "
-                                "the house's earth is joined to.",
-                                number(s.lift_v), number(s.needed_m)),
-                    2);
+        text += wrapped("  ",
+                        fmt::format("Were the supply's neutral lost, the ground at the electrode "
+                                    "could rise by {} V; {} m keep it to the touch voltage for "
+                                    "any earth the house may have.",
+                                    number(s.lift_v), number(s.needed_m)),
+                        2);
     }
     for (const BridgeAnswer& b : s.bridges) {
         text += wrapped("  - ", fmt::format("{} {}", b.what, b.says), 4);

@@ -4,6 +4,11 @@
 #include "diagram/single_line.h"
 #include "picture/place.h"
 #include "picture/stage.h"
+#include "terrain/lost_neutral.h"
+#include "terrain/rod_length.h"
+#include "terrain/separation_plan.h"
+#include "terrain/sheet.h"
+#include "terrain/surface_potential.h"
 
 namespace toft::gallery {
 
@@ -24,6 +29,34 @@ drawing::Scene curves(const Subject& s) {
                                   s.width > 0 ? s.width : curves::paper_wide);
 }
 
+const answer::GroundAnswer& ground_of(const Subject& s) {
+    static const answer::GroundAnswer unknown = [] {
+        answer::GroundAnswer bare;
+        bare.sides.resize(1);
+        return bare;
+    }();
+    return s.ground && !s.ground->sides.empty() ? *s.ground : unknown;
+}
+
+double ground_width(const Subject& s) { return s.width > 0 ? s.width : terrain::paper_wide; }
+
+drawing::Scene rod_length(const Subject& s) {
+    return terrain::rod_length_picture(s.job, ground_of(s), 0, ground_width(s));
+}
+
+drawing::Scene lost_neutral(const Subject& s) {
+    return terrain::lost_neutral_picture(s.job, ground_of(s), 0, ground_width(s));
+}
+
+drawing::Scene separation(const Subject& s) {
+    return terrain::separation_plan_picture(
+        {s.job, ground_of(s), 0, s.catalogue.limits.reach.value}, ground_width(s));
+}
+
+drawing::Scene surface_potential(const Subject& s) {
+    return terrain::surface_potential_picture(s.job, ground_of(s), 0, ground_width(s));
+}
+
 }  // namespace
 
 const std::vector<Picture>& pictures() {
@@ -31,6 +64,13 @@ const std::vector<Picture>& pictures() {
         {"place", "house, run, outbuilding and cable to scale", place},
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
+        {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
+        {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
+         true},
+        {"lost-neutral", "volts on the outbuilding's metal when the supply loses its neutral",
+         lost_neutral, true},
+        {"surface-potential", "how the house's earth lifts the ground around it", surface_potential,
+         true},
     };
     return all;
 }

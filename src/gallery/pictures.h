@@ -2,6 +2,7 @@
 // The pictures there are, by name.
 
 #include "answer/answer.h"
+#include "answer/ground.h"
 #include "drawing/scene.h"
 #include "site/job.h"
 
@@ -19,12 +20,14 @@ struct Subject {
     const answer::Answer& answer;
     std::size_t scheme_index = 0;
     double width = 0;  ///< of the drawing, user units; 0 for the sheet that paper is given
+    const answer::GroundAnswer* ground = nullptr;  ///< of the job, for the pictures that show it
 };
 
 struct Picture {
     const char* name;  ///< as a command line names it
     const char* says;  ///< what it shows, in a few words
     drawing::Scene (*draw)(const Subject& subject);
+    bool of_ground = false;  ///< it reads the subject's ground; without one the sheet is bare
 };
 
 /// Widths that a drawing can be asked to have, user units.

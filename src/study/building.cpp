@@ -1,3 +1,4 @@
+#include "study/electrode.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -91,7 +92,7 @@ void prepare_building(L& ledger, Settler& settler, Setting<L>& s) {
                       reach.bounds.least, reach.from);
     s.building.gap_judged = s.supply.system == site::Earthing::tn_c_s;
     SoilSetting soil;
-    if (s.building.gap_judged || !b.electrode.resistance.known) {
+    if (s.building.gap_judged || !reading_of(b.electrode).known) {
         soil = settle_soil(settler, *s.catalogue, s.job->ground);
     }
     prepare_electrode(ledger, settler, s, soil, at);

@@ -113,6 +113,30 @@ BuiltElectrode built(const site::Electrode& electrode, const tables::Catalogue& 
     return b;
 }
 
+std::optional<soil::FallResult> fall_result(const site::Electrode& e) {
+    if (e.spikes.empty()) return std::nullopt;
+    soil::FallTest test;
+    test.current_spike = e.spikes.front().current;
+    for (const site::SpikeReading& spike : e.spikes) {
+        test.readings.push_back({spike.potential, spike.resistance});
+    }
+    const bool rod = e.kind == ElectrodeKind::rods && (!e.rods.known || e.rods.high <= 1);
+    if (rod && e.length.known && e.diameter.known) {
+        test.length = e.length.high;
+        test.diameter = e.diameter.high;
+    }
+    auto result = soil::electrode_resistance(test);
+    if (!result) return std::nullopt;
+    return std::move(*result);
+}
+
+site::Fact<Ohms> reading_of(const site::Electrode& electrode) {
+    if (electrode.resistance.known) return electrode.resistance;
+    const auto fall = fall_result(electrode);
+    if (!fall) return {};
+    return {true, fall->low, fall->high, site::Standing::measured};
+}
+
 BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres spacing) {
     BuiltElectrode b;
     b.count = count;
@@ -126,9 +150,30 @@ BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres 
     return b;
 }
 
+namespace {
+
+std::string shape_words(const site::Electrode& e, const std::string& length) {
+    const std::string width = significant(smallest(e.width, smallest(e.length, 1)), 3);
+    switch (e.kind) {
+        case ElectrodeKind::buried_wire:
+            return fmt::format("{} m of buried wire", length);
+        case ElectrodeKind::ring:
+            return fmt::format("a ring {} m across", length);
+        case ElectrodeKind::foundation:
+            return fmt::format("{} m of foundation", length);
+        case ElectrodeKind::plate:
+        case ElectrodeKind::mesh:
+        case ElectrodeKind::rods:
+            break;
+    }
+    return fmt::format("a {} of {} by {} m", site::word(e.kind), length, width);
+}
+
+}  // namespace
+
 std::string electrode_words(const BuiltElectrode& b, const site::Electrode& stated) {
     const std::string length = significant(b.length.number(), 3);
-    if (!b.rods) return fmt::format("{}, {} m", site::word(stated.kind), length);
+    if (!b.rods) return shape_words(stated, length);
     if (b.count < 2) return fmt::format("one rod of {} m", length);
     const char* shape = stated.arrangement == Arrangement::triangle ? " in a triangle"
                         : stated.arrangement == Arrangement::square ? " in a square"

@@ -4,6 +4,7 @@
 // Page: docs/methods/electrode-year.md.
 
 #include "field/wire.h"
+#include "soil/fall_of_potential.h"
 #include "study/soil.h"
 
 #include <string>
@@ -29,6 +30,12 @@ BuiltElectrode built(const site::Electrode& electrode, const tables::Catalogue& 
 
 /// "2 rods of 2.4 m, 2.4 m apart".
 std::string electrode_words(const BuiltElectrode& electrode, const site::Electrode& stated);
+
+/// What its test by fall of potential says; none without one.
+std::optional<soil::FallResult> fall_result(const site::Electrode& electrode);
+
+/// What was read of it: stated, or by fall of potential with its error.
+site::Fact<Ohms> reading_of(const site::Electrode& electrode);
 
 /// `count` vertical rods of that length and diameter in a line from the origin.
 BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres spacing);

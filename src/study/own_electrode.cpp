@@ -38,9 +38,10 @@ template <class L>
 ValueIn<L, Ohms> as_read(L& ledger, Settler& settler, const Setting<L>& s, const SoilSetting& known,
                          const std::string& at) {
     const site::Electrode& e = s.building_facts->electrode;
-    const auto read = settler.settle(
-        e.resistance, {at + "/electrode/resistance_ohm", "the electrode's resistance", "", "ohm"});
-    if (e.resistance.standing == site::Standing::assumed) {
+    const site::Fact<Ohms> reading_stated = reading_of(e);
+    const auto read = settler.settle(reading_stated, {at + "/electrode/resistance_ohm",
+                                                      "the electrode's resistance", "", "ohm"});
+    if (reading_stated.standing == site::Standing::assumed) {
         return ledger.stated(ra_name, read.bounds.most, read.from);
     }
     SoilSetting soil = known;
@@ -78,7 +79,7 @@ ValueIn<L, Ohms> predicted(L& ledger, Settler& settler, const Setting<L>& s,
 
 /// Concrete on a membrane is no electrode, and one cannot see it from above.
 bool parted_from_ground(Settler& settler, const site::Electrode& e, const std::string& at) {
-    return e.kind == site::ElectrodeKind::foundation && !e.resistance.known &&
+    return e.kind == site::ElectrodeKind::foundation && !reading_of(e).known &&
            settler.settle(
                e.membrane,
                {at + "/electrode/membrane", "a membrane or insulation under the foundation", ""},
@@ -92,14 +93,15 @@ void prepare_electrode(L& ledger, Settler& settler, Setting<L>& s, const SoilSet
                        const std::string& at) {
     const site::Electrode& e = s.building_facts->electrode;
     const BuiltElectrode electrode = built(e, *s.catalogue);
-    if (electrode.usual && !e.resistance.known) {
+    const bool read = reading_of(e).known;
+    if (electrode.usual && !read) {
         s.assumed.push_back(
             "where no rod is stated, the usual one is proposed for an own electrode");
     }
     if (parted_from_ground(settler, e, at)) {
         s.building.ra_most =
             ledger.stated(ra_name, unusable, "a membrane parts the foundation from the ground");
-    } else if (e.resistance.known) {
+    } else if (read) {
         s.building.ra_most = as_read(ledger, settler, s, soil, at);
     } else {
         s.building.ra_most = predicted(ledger, settler, s, soil, electrode);

@@ -45,7 +45,7 @@ Neighbours<L> neighbours(L& ledger, const Setting<L>& s, const SoilSetting& soil
     Neighbours<L> n;
     n.u0 = s.supply.u0;
     const auto rho = ledger.stated({"rho.gap", "resistivity of the ground between"},
-                                   largest_in(soil.worst), soil.from);
+                                   largest_in(soil), soil.from);
     n.a = ledger.let({"rho.2pi", "its share in the rise of a half ball"}, rho / (2 * pi));
     n.load = ledger.let({"Z.load", "load that would seek the ground"}, n.u0 / s.building.returning);
     const site::Fact<Ohms>& earth = s.job->intake.earth_without_neutral;

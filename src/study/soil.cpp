@@ -51,6 +51,16 @@ void by_layers(Settler& settler, const site::Ground& ground, SoilSetting& soil) 
     soil.best = {best};
 }
 
+/// Calls `take` with the resistivity of every layer of the soils that count.
+template <class Take>
+void for_each_layer(const std::vector<field::Strata>& soils, bool identified, const Take& take) {
+    for (const field::Strata& soil : soils) {
+        for (const field::Stratum& layer : soil.layers) take(layer.resistivity);
+        take(soil.deepest);
+        if (identified) return;
+    }
+}
+
 /// When the soil was read: wet is the worse answer, for then it will dry.
 void settle_reading(Settler& settler, const site::Ground& ground, SoilSetting& soil) {
     site::Answer dry = site::Answer::unknown;
@@ -138,27 +148,15 @@ const char* soil_word(SoilKnown known) {
 
 field::Strata even_soil(OhmMetres resistivity) { return {{}, resistivity}; }
 
-OhmMetres largest_in(const field::Strata& soil) {
-    OhmMetres found = soil.deepest;
-    for (const field::Stratum& layer : soil.layers) found = most(found, layer.resistivity);
-    return found;
-}
-
-OhmMetres smallest_in(const field::Strata& soil) {
-    OhmMetres found = soil.deepest;
-    for (const field::Stratum& layer : soil.layers) found = least(found, layer.resistivity);
-    return found;
-}
-
-OhmMetres largest_in(const std::vector<field::Strata>& soils) {
+OhmMetres largest_in(const SoilSetting& soil) {
     OhmMetres found{};
-    for (const field::Strata& soil : soils) found = most(found, largest_in(soil));
+    for_each_layer(soil.worst, soil.identified, [&](OhmMetres rho) { found = most(found, rho); });
     return found;
 }
 
-OhmMetres smallest_in(const std::vector<field::Strata>& soils) {
-    OhmMetres found = smallest_in(soils.front());
-    for (const field::Strata& soil : soils) found = least(found, smallest_in(soil));
+OhmMetres smallest_in(const SoilSetting& soil) {
+    OhmMetres found = ohm_metres(1e9);
+    for_each_layer(soil.best, soil.identified, [&](OhmMetres rho) { found = least(found, rho); });
     return found;
 }
 
@@ -178,6 +176,7 @@ SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
             soil.best.erase(soil.best.begin(), soil.best.end() - 1);
         }
         soil.whole_year = false;
+        soil.identified = read->fit && read->fit->verdict != soil::Verdict::not_identifiable;
     } else if (!ground.layers.empty()) {
         soil.known = SoilKnown::layers;
         soil.whole_year = false;

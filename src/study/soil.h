@@ -21,6 +21,7 @@ struct SoilSetting {
     std::vector<field::Strata> best;  ///< … at the end that resists less
     bool whole_year = true;           ///< the range spans wet and dry; else it was read once
     bool read_dry = false;            ///< … in the dry season
+    bool identified = false;          ///< by readings: the first soil tells the resistivities
 
     /// One layer, and no season to come over it: closed forms serve.
     bool plain() const { return whole_year && worst.size() == 1 && worst.front().layers.empty(); }
@@ -43,13 +44,10 @@ soil::SpacingReading reading_of(const site::PinReading& pin);
 /// Soil without layers.
 field::Strata even_soil(OhmMetres resistivity);
 
-/// The largest and the smallest resistivity of the layers of a soil.
-OhmMetres largest_in(const field::Strata& soil);
-OhmMetres smallest_in(const field::Strata& soil);
-
-/// The same over all soils it may be.
-OhmMetres largest_in(const std::vector<field::Strata>& soils);
-OhmMetres smallest_in(const std::vector<field::Strata>& soils);
+/// The largest and the smallest resistivity of any layer: of the likeliest soil where readings
+/// identified it, of all that it may be otherwise.
+OhmMetres largest_in(const SoilSetting& soil);
+OhmMetres smallest_in(const SoilSetting& soil);
 
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground);

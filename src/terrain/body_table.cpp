@@ -91,7 +91,8 @@ void body_table(const answer::LostNeutralAnswer& fault, parts::WordColumn& colum
     const std::vector<std::string> conditions = conditions_of(fault);
     if (conditions.empty()) return;
     column.heading("through a body that touches it");
-    say_small(column, "From a median person at the low volts to a sensitive one at the high.");
+    say_small(column,
+              "At the low and at the high volts; of a hundred people, 95 have more resistance.");
     const Columns at = columns_of(column, fault.ways.size());
     head(at, fault.ways.size(), column);
     for (const std::string& condition : conditions) row(fault, condition, at, column);

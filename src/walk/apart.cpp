@@ -59,12 +59,18 @@ constexpr const char* may_drift = "it may not stay low through a dry summer";
 
 bool is_rock(const Facts& f) { return f.job->ground.soil == "rock"; }
 
+/// Its resistance was read, by one test or another.
+bool tested(const site::Electrode& e) { return e.resistance.known || !e.spikes.empty(); }
+
 /// How the own electrode is known: tested, or foreseen from soil that was measured, named or not.
 Known electrode_known(const Facts& f) {
     const site::Electrode& e = f.building->electrode;
     if (e.resistance.known) return known_of(e.resistance);
-    if (!f.job->ground.resistivity.known && f.job->ground.soil.empty()) return Known::unknown;
-    return Known::assumed;
+    if (!e.spikes.empty()) return Known::measured;
+    const site::Ground& g = f.job->ground;
+    const bool soil = g.resistivity.known || !g.soil.empty() || !g.layers.empty() ||
+                      !g.pins.empty() || !g.rods.empty();
+    return soil ? Known::assumed : Known::unknown;
 }
 
 }  // namespace
@@ -72,15 +78,14 @@ Known electrode_known(const Facts& f) {
 Ruling ground(const Facts& f) {
     Ruling r;
     r.known = electrode_known(f);
-    const bool tested = f.building->electrode.resistance.known;
     const double ra = f.ra_most.number();
     if (!within(ra, largest_electrode(f).number())) {
         r.own(Bearing::ruled_out, too_high);
-    } else if (!tested && is_rock(f)) {
+    } else if (!tested(f.building->electrode) && is_rock(f)) {
         r.own(Bearing::speaks_against,
               "no rod can be counted on in rock: a wire in a trench or the steel of a foundation "
               "must be tried first");
-    } else if (!tested) {
+    } else if (!tested(f.building->electrode)) {
         r.own(Bearing::speaks_against,
               r.known == Known::unknown
                   ? "nobody said what the ground is: drive a rod and test it before it is promised"
@@ -97,18 +102,22 @@ Ruling ground(const Facts& f) {
 std::string ground_found(const Facts& f) {
     const site::Electrode& e = f.building->electrode;
     const site::Ground& g = f.job->ground;
-    const std::string electrode =
-        e.resistance.known ? "the electrode: " + fact_words(e.resistance, "Ω")
-                           : fmt::format("soil: {}; resistivity: {}; foreseen {} at most",
-                                         g.soil.empty() ? "not stated" : g.soil,
-                                         fact_words(g.resistivity, "Ω m"), ohms_words(f.ra_most));
+    std::string soil =
+        fmt::format("soil: {}; resistivity: {}", g.soil.empty() ? "not stated" : g.soil,
+                    fact_words(g.resistivity, "Ω m"));
+    if (!g.layers.empty()) soil = "soil: layers stated";
+    if (!g.rods.empty()) soil = "soil: read with driven rods";
+    if (!g.pins.empty()) soil = "soil: read with four pins";
+    if (tested(e)) soil = "the electrode was tested";
+    if (e.resistance.known) soil = "the electrode: " + fact_words(e.resistance, "Ω");
+    const std::string electrode = fmt::format("{}; {} at most", soil, ohms_words(f.ra_most));
     return fmt::format("{}; the RCDs allow {}, above {} it may not last", electrode,
                        ohms_words(largest_electrode(f)),
                        ohms_words(f.catalogue->limits.electrode_stable.value));
 }
 
 std::vector<std::string> ground_changes(const Facts& f, const Ruling& r) {
-    if (f.building->electrode.resistance.known) return {"a deeper or further electrode"};
+    if (tested(f.building->electrode)) return {"a deeper or further electrode"};
     std::vector<std::string> changes{"the electrode driven and tested"};
     if (r[Choice::own_electrode].bearing != Bearing::neutral) {
         changes.emplace_back("longer rods, more of them, or wire in the trench");

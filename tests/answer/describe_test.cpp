@@ -29,7 +29,7 @@ TEST(Describe, TheSentenceNamesCableDeviceRcdEarthAndBonds) {
             EXPECT_TRUE(says(text, s.run.device.kind));
             EXPECT_TRUE(says(text, s.run.fed_from == "spare way" ? "spare way" : "tails"));
             EXPECT_EQ(says(text, "mA RCD"), s.run.rcd && s.run.rcd->delayed);
-            EXPECT_EQ(says(text, "own earth rod"), s.building.earthing == "own electrode");
+            EXPECT_EQ(says(text, "own earth electrode"), s.building.earthing == "own electrode");
             EXPECT_EQ(says(text, "insulate"), s.building.earthing == "own electrode");
             for (const BondAnswer& bond : s.building.bonding) EXPECT_TRUE(says(text, bond.part));
             if (s.run.separate_mm2) {

@@ -19,7 +19,12 @@ namespace {
 
 using support::number_between;
 
-site::Job any_job() { return support::random_ground_job(*rc::gen::arbitrary<unsigned>()); }
+/// Readings of electrodes over layers have a test of their own below.
+site::Job any_job() {
+    site::Job job = support::random_ground_job(*rc::gen::arbitrary<unsigned>());
+    if (!job.ground.layers.empty()) job.buildings[1].electrode.resistance = {};
+    return job;
+}
 
 Ohms electrode_of(const site::Job& job, GroundMemo& memo, const Corner& corner = {}) {
     Silent silent;
@@ -41,6 +46,26 @@ RC_GTEST_PROP(GroundLaws, TheWorseEndOfAnElectrodeIsNeverBelowAnyOther, ()) {
         corner.all = end;
         RC_ASSERT(electrode_of(job, memo, corner) <= worse * (1 + 1e-9));
     }
+}
+
+/// What a season adds to a reading hangs on the layers: the most over all they may be counts.
+TEST(GroundLaws, AReadingOverLayersRisesByTheWorstSeasonOfAnySoilTheyMayBe) {
+    site::Job job = support::plain_job();
+    job.ground.resistivity = {};
+    job.ground.read_when = site::Season::wet;
+    job.ground.layers = {{support::between(ohm_metres(166), ohm_metres(400)), metres(4)},
+                         {support::measured(ohm_metres(1877)), std::nullopt}};
+    site::Electrode& plate = job.buildings[1].electrode;
+    plate = {};
+    plate.kind = site::ElectrodeKind::plate;
+    plate.length = support::measured(metres(20));
+    plate.depth = support::measured(metres(0.56));
+    plate.resistance = support::measured(ohms(440));
+    GroundMemo memo;
+    Corner better;
+    better.all = End::better;
+    better.except = {{"/ground/read_when", End::worse}};
+    EXPECT_LE(electrode_of(job, memo, better), electrode_of(job, memo) * (1 + 1e-9));
 }
 
 RC_GTEST_PROP(GroundLaws, TheWorseEndOfTheSeparationIsNeverKinderThanAnyOther, ()) {

@@ -133,6 +133,9 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
         side.year = read_year(c);
     } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode); y.solved) {
         side.year = {y.low.number(), y.high.number(), y.low_when, y.high_when};
+    } else {
+        side.year.high_ohm = study::unusable.number();
+        side.year.high_when = "it cannot be worked out";
     }
     if (const auto fall = study::fall_result(stated)) {
         side.read_ohm = fall->resistance.number();

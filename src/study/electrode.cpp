@@ -193,35 +193,67 @@ std::optional<Ohms> resistance_in(const field::Strata& soil, const BuiltElectrod
     return r;
 }
 
+namespace {
+
+/// An electrode under each crust in turn.
+struct Season {
+    Ohms r{};
+    const char* when = "";
+};
+
+std::optional<std::vector<Season>> seasons_of(const tables::Catalogue& catalogue,
+                                              const field::Strata& strata,
+                                              const BuiltElectrode& electrode, OhmMetres concrete) {
+    std::vector<Season> seasons;
+    for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
+        const auto crust =
+            field::with_crust(strata, field::Crust{row.depth.value, row.factor.value});
+        if (!crust) return std::nullopt;
+        const auto r = resistance_in(*crust, electrode, concrete);
+        if (!r) return std::nullopt;
+        seasons.push_back({*r, season_words(row)});
+    }
+    return seasons;
+}
+
+}  // namespace
+
 ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
                                 const BuiltElectrode& electrode) {
     ThroughTheYear year;
     year.solved = true;
     const OhmMetres concrete = catalogue.electrode.concrete_high.value;
-    const auto high = [&](Ohms r, const char* when, double season) {
-        if (!(r > year.high)) return;
-        year.high = r;
-        year.high_when = when;
-        year.worst_season = season;
+    const bool changes = !soil.whole_year && !soil.read_dry;
+    const auto high = [&](Ohms r, const char* when) {
+        if (r > year.high) {
+            year.high = r;
+            year.high_when = when;
+        }
     };
     for (const field::Strata& strata : soil.worst) {
         const auto bare = resistance_in(strata, electrode, concrete);
         if (!bare) return {};
-        high(*bare, soil.whole_year ? "worst time of the year" : "as the soil was read", 1);
-        if (soil.whole_year || soil.read_dry) continue;
-        for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
-            const auto crust =
-                field::with_crust(strata, field::Crust{row.depth.value, row.factor.value});
-            if (!crust) return {};
-            const auto r = resistance_in(*crust, electrode, concrete);
-            if (!r) return {};
-            high(*r, season_words(row), *r / *bare);
+        high(*bare, soil.whole_year ? "worst time of the year" : "as the soil was read");
+        if (!changes) continue;
+        const auto seasons = seasons_of(catalogue, strata, electrode, concrete);
+        if (!seasons) return {};
+        for (const Season& season : *seasons) {
+            high(season.r, season.when);
+            year.worst_season = std::max<double>(year.worst_season, season.r / *bare);
         }
     }
     for (const field::Strata& strata : soil.best) {
         const auto r = resistance_in(strata, electrode, catalogue.electrode.concrete_low.value);
         if (!r) return {};
         if (year.low == ohms(0) || *r < year.low) year.low = *r;
+        if (!changes || soil.known != SoilKnown::layers) continue;
+        // Stated layers at their better end may feel a season more than at their worse.
+        const auto bare = resistance_in(strata, electrode, concrete);
+        const auto seasons = seasons_of(catalogue, strata, electrode, concrete);
+        if (!bare || !seasons) return {};
+        for (const Season& season : *seasons) {
+            year.worst_season = std::max<double>(year.worst_season, season.r / *bare);
+        }
     }
     year.low_when = soil.whole_year ? "best time of the year" : "as the soil was read";
     return year;

@@ -50,7 +50,7 @@ struct ThroughTheYear {
     Ohms high{};
     const char* low_when = "";
     const char* high_when = "";
-    double worst_season = 1;  ///< the highest over what the same soil gives without its season
+    double worst_season = 1;  ///< the most that a season multiplies it by, in any of the soils
     bool solved = false;
 };
 

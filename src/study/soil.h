@@ -49,10 +49,6 @@ field::Strata even_soil(OhmMetres resistivity);
 OhmMetres largest_in(const SoilSetting& soil);
 OhmMetres smallest_in(const SoilSetting& soil);
 
-/// The same over all soils it may be.
-OhmMetres largest_in(const std::vector<field::Strata>& soils);
-OhmMetres smallest_in(const std::vector<field::Strata>& soils);
-
 SoilSetting settle_soil(Settler& settler, const tables::Catalogue& catalogue,
                         const site::Ground& ground);
 

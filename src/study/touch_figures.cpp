@@ -71,7 +71,8 @@ void own(L& ledger, const Setting<L>& s, TouchFigures<L>& out) {
     const auto idn = ledger.table({"IdN.board", "residual current rating at the building"},
                                   s.catalogue->limits.residual_socket);
     const tables::RcdTimes& times = s.catalogue->rcd_general;
-    const bool strong = plain(fault) >= 5.0 * plain(idn);
+    // Small ratings are tested at 0.25 A in place of five times theirs: twice five covers it.
+    const bool strong = plain(fault) >= 10.0 * plain(idn);
     const auto quick = ledger.table({"t.rcd", "longest time of the residual current device"},
                                     strong ? times.longest_5 : times.longest_1);
     const Name lasts{"t.touch", "time the fault may last"};

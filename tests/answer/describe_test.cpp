@@ -79,7 +79,7 @@ TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
         sentence_of(s),
         "Feed it with 2-core 2.5 mm² armoured cable from a 20 A type B breaker (6 kA) in a "
         "spare way of the house's board, behind a delayed 100 mA RCD; give the building its own "
-        "earth rod; earth the armour at the house only and insulate it at the far end.");
+        "earth electrode; earth the armour at the house only and insulate it at the far end.");
 }
 
 TEST(Describe, TheStandingCautionsNameTheEditionTheOperatorAndTheTests) {

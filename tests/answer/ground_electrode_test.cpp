@@ -60,10 +60,22 @@ RC_GTEST_PROP(RodByLength, ALongerRodNeverReadsHigher, ()) {
 
 TEST(RodTargets, AreFiftyVoltsOverTheRatingAndTwoHundredOhms) {
     const auto targets = side_of(support::plain_job()).targets;
-    ASSERT_EQ(targets.size(), 2u);
-    EXPECT_NEAR(targets[0].target_ohm, 50 / 0.03, 1e-9);  // BS 7671 411.5.3 and Table 41.5
-    EXPECT_NEAR(targets[1].target_ohm, 200, 1e-9);        // the note to Table 41.5
+    ASSERT_EQ(targets.size(), 3u);
+    EXPECT_NEAR(targets[0].target_ohm, 200, 1e-9);        // the note to Table 41.5
+    EXPECT_NEAR(targets[1].target_ohm, 50 / 0.03, 1e-9);  // BS 7671 411.5.3 and Table 41.5
     for (const auto& target : targets) EXPECT_FALSE(target.why.empty());
+}
+
+TEST(RodTargets, ALostNeutralWouldAskForFewOhms) {
+    // 60 A at 230 V leave 3.83 ohms; in series with RA no more than 50 V of 253 stand on RA.
+    site::Job job = support::plain_job();
+    job.intake.demand = measured(amperes(60));
+    job.buildings[1].load = measured(amperes(1e-9));
+    const auto targets = side_of(job).targets;
+    EXPECT_GT(targets.at(2).target_ohm, 0.5);
+    EXPECT_LT(targets.at(2).target_ohm, 50 / 40.0);
+    job.intake.earthing = site::Earthing::tn_s;
+    EXPECT_EQ(side_of(job).targets.size(), 2u) << "no neutral is lost there";
 }
 
 RC_GTEST_PROP(RodTargets, RodsMeetThemAtTheWorstSeasonAndASectionLessWouldNot, ()) {
@@ -142,6 +154,33 @@ TEST(ElectrodeThroughTheYear, AReadingSpeaksForItselfWhateverTheShape) {
     job.buildings[1].electrode.resistance = between(ohms(40), ohms(150));
     EXPECT_NEAR(side_of(job).year.low_ohm, 40, 1e-9);
     EXPECT_NEAR(side_of(job).year.high_ohm, 150, 1e-9);
+}
+
+TEST(ElectrodeThroughTheYear, AFoundationOnAMembraneIsNoElectrode) {
+    site::Job job = support::plain_job();
+    site::Electrode& e = job.buildings[1].electrode;
+    e = {};
+    e.kind = site::ElectrodeKind::foundation;
+    e.length = measured(metres(20));
+    e.membrane = site::Answer::yes;
+    EXPECT_EQ(side_of(job).year.high_ohm, study::unusable.number());
+    e.membrane = site::Answer::unknown;
+    EXPECT_EQ(side_of(job).year.high_ohm, study::unusable.number()) << "nobody saw what lies there";
+    e.membrane = site::Answer::no;
+    EXPECT_LT(side_of(job).year.high_ohm, 20);
+}
+
+TEST(ElectrodeThroughTheYear, ATestByFallOfPotentialSpeaksForItWithItsError) {
+    site::Job job = in_soil(80, site::Season::dry);
+    for (const auto& [p, r] : {std::pair{25.0, 39.0}, {31.0, 40.0}, {37.0, 41.0}}) {
+        job.buildings[1].electrode.spikes.push_back({metres(50), metres(p), ohms(r)});
+    }
+    const GroundSideAnswer side = side_of(job);
+    ASSERT_TRUE(side.read_ohm && side.read_error_ohm);
+    EXPECT_NEAR(*side.read_ohm, 40, 1.5);
+    EXPECT_FALSE(side.read_says.empty());
+    EXPECT_LE(side.year.low_ohm, *side.read_ohm);
+    EXPECT_GE(side.year.high_ohm, *side.read_ohm);
 }
 
 TEST(ElectrodeThroughTheYear, MoreThatIsOpenWidensIt) {

@@ -57,6 +57,7 @@ TEST(Separation, WhatNobodyKnowsNeverReadsAsApart) {
     EXPECT_FALSE(apart(job).island) << "nobody has looked what enters";
     job = support::plain_job();
     job.buildings[1].reach_of_house_earth = {};
+    job.buildings[1].electrode.from_house_earth = {};
     const SeparationAnswer s = apart(job);
     EXPECT_FALSE(s.island) << "nobody has looked how near the house's earth is";
     EXPECT_EQ(s.distance_m, 0);

@@ -64,9 +64,10 @@ TEST_F(TheGround, FactsThatNobodyStatedAreNamed) {
 TEST_F(TheGround, ReadingsOfPinsAreListedWithWhatTheSoilFoundWouldGive) {
     const Ran ran = program_.run({"ground", demo_with(R"({"read_when": "wet season", "wenner": [
             {"spacing_m": 1, "resistance_ohm": 9.55}, {"spacing_m": 2, "resistance_ohm": 4.77},
-            {"spacing_m": 4, "resistance_ohm": 2.39}, {"spacing_m": 8, "resistance_ohm": 1.19}]})")});
+            {"spacing_m": 4, "resistance_ohm": 2.39},
+            {"spacing_m": 8, "resistance_ohm": 1.19}]})")});
     EXPECT_EQ(ran.code, 0) << ran.error;
-    for (const char* part : {"readings", "uniform", "60"}) {
+    for (const char* part : {"Known by readings", "Wenner", "this soil", "60"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }
 }

@@ -31,7 +31,8 @@ const std::string at = "/buildings/1/electrode";
 
 TEST(GroundOfAJob, FactsArriveInTheirUnits) {
     const site::Ground ground = loaded(with_ground(R"({"soil": "made ground",
-        "resistivity_ohm_m": {"low": 20, "high": 120, "basis": "assumed"}, "read_when": "wet season",
+        "resistivity_ohm_m": {"low": 20, "high": 120, "basis": "assumed"},
+        "read_when": "wet season",
         "thermal_resistivity_k_m_per_w": 2.5, "temperature_c": 20})"))
                                     .ground;
     EXPECT_EQ(ground.soil, "made ground");

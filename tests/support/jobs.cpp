@@ -69,7 +69,7 @@ site::Job job_with_legs(std::vector<site::Leg> legs) {
     shed.electrode.rods = measured(1.0);
     shed.electrode.length = measured(metres(2.4));
     shed.electrode.diameter = measured(millimetres(14.2));
-    shed.electrode.from_house_earth = measured(metres(10));
+    shed.electrode.from_house_earth = measured(metres(20));
     site::Run run;
     run.id = "run";
     run.from = "house";

@@ -115,8 +115,8 @@ RC_GTEST_PROP(RodTargets, TheCheapestStandsFirstAndIsPricedByThePiece, ()) {
 
 TEST(RodTargets, RockIsSaidToWantOtherGroundOrAnotherWay) {
     const auto targets = side_of(in_soil(20000, site::Season::wet)).targets;
-    EXPECT_TRUE(targets[1].choices.empty());
-    EXPECT_NE(targets[1].says.find("not with 4 rods of 9.6 m"), std::string::npos);
+    EXPECT_TRUE(targets[0].choices.empty());
+    EXPECT_NE(targets[0].says.find("not with 4 rods of 9.6 m"), std::string::npos);
 }
 
 TEST(ElectrodeThroughTheYear, ItsWorstIsWhatTheSchemesAreJudgedBy) {

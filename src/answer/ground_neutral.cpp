@@ -29,6 +29,7 @@ struct At {
     double load_w = 0;
     OhmMetres rho{};
     Ohms house{}, electrode{};
+    bool stiff = false;  ///< look at loads that keep their power too
 };
 
 /// Metal and electrode of one way at one load, over all that the survey leaves open.
@@ -78,7 +79,7 @@ private:
         LostNeutralWayAnswer answer;
         answer.way = words(way);
         answer.says = consequence(way);
-        const Outcomes now = over(way, load);
+        const Outcomes now = over(way, load, true);
         answer.low_v = now.volts.low;
         answer.high_v = now.volts.high;
         answer.stiff_v = now.stiff;
@@ -126,14 +127,14 @@ private:
     }
 
     /// Over all corners of house's earth, electrode and soil.
-    Outcomes over(WayToEarth way, const Ends& load) const {
+    Outcomes over(WayToEarth way, const Ends& load, bool stiff = false) const {
         Outcomes out{{1e9, 0}, {1e9, 0}};
         const double balanced = c_.question.job.intake.phases == 3 ? 0.0 : load.low;
         for (const double w : {balanced, load.high}) {
             for (const OhmMetres rho : {study::smallest_in(c_.soil), study::largest_in(c_.soil)}) {
                 for (const Ohms house : house_earths(rho, w)) {
                     for (const double ra : {year_.low_ohm, year_.high_ohm}) {
-                        add(way, {w, rho, house, ohms(std::max(0.01, ra))}, out);
+                        add(way, {w, rho, house, ohms(std::max(0.01, ra)), stiff}, out);
                     }
                 }
             }
@@ -167,6 +168,7 @@ private:
                 network::outbuilding_earth(silent, way, {at.house, at.electrode, k, z, source});
             out.volts.widen(even.metal.number());
             out.amperes.widen(even.electrode.number());
+            if (!at.stiff) continue;
             // All earth paths together are what gives the impedance's rise of the house.
             const Ohms earth = z * (even.house / (source - even.house));
             const double more = constant_power(at.load_w, earth, source) / even.house;

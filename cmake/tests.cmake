@@ -44,7 +44,7 @@ foreach(folder IN LISTS test_folders)
     add_dependencies(${program} toft)
   endif()
   add_test(NAME ${program} COMMAND ${program})
-  set_tests_properties(${program} PROPERTIES TIMEOUT 1500)
+  set_tests_properties(${program} PROPERTIES TIMEOUT 2400)
 endforeach()
 
 file(GLOB refused_sources CONFIGURE_DEPENDS tests/must_not_compile/*.cpp)

@@ -45,8 +45,24 @@ TEST(Separation, ArmsReachIsTwoAndAHalfMetres) {
     EXPECT_EQ(judged(reaching(2.5)).verdict, Verdict::meets);  // a tie
     EXPECT_EQ(judged(reaching(2.49)).verdict, Verdict::fails);
     EXPECT_EQ(judged(reaching(6)).verdict, Verdict::meets);
-    EXPECT_NEAR(judged(reaching(6)).use, 2.5 / 6, 1e-12);
+    site::Job own_neutral = reaching(6);
+    own_neutral.intake.earthing = site::Earthing::tn_s;
+    EXPECT_NEAR(judged(own_neutral).use, 2.5 / 6, 1e-12);
     EXPECT_NE(std::string(judged(reaching(1)).says).find("arm's reach"), std::string::npos);
+}
+
+TEST(Separation, AnElectrodeTooNearACombinedEarthIsACaution) {
+    site::Job job = support::plain_job();
+    EXPECT_EQ(judged(job).verdict, Verdict::meets);
+    EXPECT_NEAR(judged(job).value, 20, 1e-12);
+    job.buildings[1].electrode.from_house_earth = measured(metres(3));
+    const auto near = judged(job);
+    EXPECT_EQ(near.verdict, Verdict::caution);
+    EXPECT_NEAR(near.value, 3, 1e-12);
+    EXPECT_GT(near.limit, 3);
+    EXPECT_NE(std::string(near.says).find("loses its neutral"), std::string::npos);
+    job.intake.earthing = site::Earthing::tn_s;
+    EXPECT_EQ(judged(job).verdict, Verdict::meets);
 }
 
 TEST(Separation, UnknownReachIsNoReachAtAll) {

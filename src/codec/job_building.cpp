@@ -18,32 +18,41 @@ site::Metalwork read_metal(Reader& in) {
     return metal;
 }
 
-/// A circuit's own cable: checked, though nothing judges it.
-void read_cable(Reader& in) {
-    in.listed("family", offered_families(), true);
-    in.number("live_mm2", {0.5, 400}, true);
-    in.number("cpc_mm2", {0.5, 400});
+site::CircuitCable read_cable(Reader& in) {
+    site::CircuitCable cable;
+    cable.family = in.listed("family", offered_families(), true);
+    cable.live = square_millimetres(in.number("live_mm2", {0.5, 400}, true).value_or(0));
+    if (const auto cpc = in.number("cpc_mm2", {0.5, 400})) cable.cpc = square_millimetres(*cpc);
     in.finish();
+    return cable;
 }
 
-site::Circuit read_circuit(Reader& in, site::Job& job) {
+/// What a load does besides taking current.
+void read_ways(Reader& in, site::Circuit& circuit) {
+    circuit.continuous = in.answer("continuous");
+    circuit.starting_multiple = in.fact<double>("starting_multiple", {1, 15});
+    circuit.starts_per_hour = in.fact<double>("starts_per_hour", {0, 1000});
+    circuit.duty_percent = in.fact<double>("duty_percent", {1, 100});
+    circuit.drive = in.answer("drive");
+    circuit.leakage = in.fact<Amperes>("leakage_ma", {0, 500}, 1e-3);
+    circuit.third_harmonic = in.fact<double>("third_harmonic_percent", {0, 100});
+    circuit.later = in.answer("later");
+}
+
+site::Circuit read_circuit(Reader& in) {
     site::Circuit circuit;
     circuit.name = in.text("name", true);
     if (const auto kind = in.word<site::CircuitKind>("kind", true)) circuit.kind = *kind;
     circuit.load_w = in.fact<double>("load_w", {0, 1e5});
     circuit.power_factor = in.fact<double>("power_factor", {0.1, 1});
     circuit.length = in.fact<Metres>("length_m", {0.1, 1000});
+    circuit.loop_length = in.fact<Metres>("loop_length_m", {0.1, 1000});
     circuit.device = read_device(in, "device");
     if (const auto phases = read_phases(in)) circuit.phases = *phases;
-    in.number("loop_length_m", {0.1, 1000});
-    in.answer("continuous");
-    const bool starts = in.number("starting_multiple", {1, 15}).has_value();
-    in.number("starts_per_hour", {0, 1000});
-    auto cable = in.object("cable");
-    if (cable) read_cable(*cable);
+    circuit.method = in.word<site::LegMethod>("method");
+    read_ways(in, circuit);
+    if (auto cable = in.object("cable")) circuit.cable = read_cable(*cable);
     in.finish();
-    if (starts) job.unused.push_back(circuit.name + ": starting current is not judged here");
-    if (cable) job.unused.push_back(circuit.name + ": its own cable is not judged here");
     return circuit;
 }
 
@@ -87,7 +96,7 @@ void read_position(Reader& in, site::Building& b) {
     b.at_y_m = at->at(1).get<double>();
 }
 
-site::Building read_building(Reader& in, site::Job& job) {
+site::Building read_building(Reader& in) {
     site::Building b;
     b.id = in.text("id", true);
     b.name = in.text("name");
@@ -97,7 +106,7 @@ site::Building read_building(Reader& in, site::Job& job) {
     for (Reader& metal : in.objects("metalwork", 50)) b.metalwork.push_back(read_metal(metal));
     if (auto electrode = in.object("electrode")) b.electrode = read_electrode(*electrode);
     for (Reader& circuit : in.objects("circuits", 100)) {
-        b.circuits.push_back(read_circuit(circuit, job));
+        b.circuits.push_back(read_circuit(circuit));
     }
     read_load(in, b);
     in.finish();
@@ -108,7 +117,7 @@ site::Building read_building(Reader& in, site::Job& job) {
 
 void read_buildings(Reader& in, site::Job& job) {
     for (Reader& building : in.objects("buildings", 200)) {
-        job.buildings.push_back(read_building(building, job));
+        job.buildings.push_back(read_building(building));
     }
 }
 

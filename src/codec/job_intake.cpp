@@ -15,6 +15,9 @@ void read_board(Reader& in, site::HouseBoard& board) {
     board.max_device = in.fact<Amperes>("max_device_a", {1, 125});
     board.takes = in.listed("takes", device_standards());
     board.behind_rcd = in.fact<Amperes>("behind_rcd_ma", {0, 1000}, 1e-3);
+    board.rcd_delayed = in.answer("rcd_delayed");
+    board.rcd_type = in.word<site::RcdType>("rcd_type");
+    board.breaking = in.fact<Amperes>("breaking_ka", {0.5, 50}, 1000);
     in.finish();
 }
 
@@ -103,6 +106,9 @@ void read_intake(Reader& in, site::Job& job) {
     intake.electrode = in.fact<Ohms>("electrode_ohm", {0.1, 100000});
     intake.earth_without_neutral = in.fact<Ohms>("earth_without_neutral_ohm", {0.05, 100000});
     if (auto board = in.object("board")) read_board(*board, intake.board);
+    intake.isolator = in.answer("isolator");
+    intake.main_switch = in.fact<Amperes>("main_switch_a", {16, 400});
+    intake.agreed = in.fact<Amperes>("agreed_demand_a", {10, 400});
     intake.demand = in.fact<Amperes>("demand_a", {0, 400});
     in.finish();
 }

@@ -144,6 +144,8 @@ void read_wishes(Reader& in, site::Job& job) {
     wishes.devices = in.list_of("devices", device_standards());
     wishes.smallest_core = in.fact<SquareMillimetres>("smallest_core_mm2", {1, 95});
     if (const auto prefer = in.word<site::Prefer>("prefer")) wishes.prefer = *prefer;
+    wishes.scenario = in.word<site::Scenario>("scenario");
+    wishes.start_dip = in.fact<double>("max_starting_dip_percent", {1, 40});
     in.finish();
 }
 

@@ -62,6 +62,6 @@ struct Finding {
 };
 
 /// Room for every rule's finding on one run, without allocation.
-inline constexpr std::size_t most_rules = 16;
+inline constexpr std::size_t most_rules = 32;
 
 }  // namespace toft::rules

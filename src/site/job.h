@@ -27,6 +27,9 @@ struct HouseBoard {
     Fact<Amperes> max_device;  ///< largest device a way of the board may take
     Fact<Amperes> behind_rcd;  ///< sensitivity of the RCD in front of the ways; 0 for none
     std::string takes;         ///< standard of the devices its ways take; empty for modern breakers
+    Answer rcd_delayed = Answer::unknown;
+    std::optional<RcdType> rcd_type;
+    Fact<Amperes> breaking;  ///< rated short-circuit capacity of the board and its devices
 };
 
 struct Intake {
@@ -49,7 +52,11 @@ struct Intake {
     Fact<Ohms> earth_without_neutral;      ///< of all that its earthing terminal joins, when the
                                            ///< supply has lost its neutral
     HouseBoard board;
-    Fact<Amperes> demand;
+    Answer isolator = Answer::unknown;  ///< a switch between meter and board that the electrician
+                                        ///< may open
+    Fact<Amperes> main_switch;          ///< rating of the board's main switch
+    Fact<Amperes> agreed;               ///< demand the operator has agreed to
+    Fact<Amperes> demand;               ///< the house's largest today, measured or otherwise
 };
 
 struct Metalwork {
@@ -62,14 +69,33 @@ struct Metalwork {
     Fact<Metres> distance;         ///< from the building, for what does not enter it
 };
 
+/// The cable a circuit has or is to have.
+struct CircuitCable {
+    std::string family;
+    SquareMillimetres live;
+    std::optional<SquareMillimetres> cpc;  ///< none: as the family is made
+};
+
+/// What a circuit carries comes on top of its kind where it is stated.
 struct Circuit {
     std::string name;
     int phases = 1;
     CircuitKind kind = CircuitKind::fixed_load;
     Fact<double> load_w;
     Fact<double> power_factor;
-    Fact<Metres> length;
+    Fact<Metres> length;  ///< to its last point; of a ring, round the ring where no loop is said
+    Fact<Metres> loop_length;  ///< round a ring, from the board back to it
     std::optional<NamedDevice> device;
+    std::optional<CircuitCable> cable;
+    std::optional<LegMethod> method;  ///< how its cable lies; none: clipped
+    Answer continuous = Answer::unknown;
+    Fact<double> starting_multiple;  ///< starting current over running current
+    Fact<double> starts_per_hour;
+    Fact<double> duty_percent;       ///< share of ten minutes that a welder is at work
+    Answer drive = Answer::unknown;  ///< fed through a variable-speed drive or inverter
+    Fact<Amperes> leakage;           ///< standing current in the protective conductor
+    Fact<double> third_harmonic;     ///< per cent of the line current
+    Answer later = Answer::unknown;  ///< not there today
 };
 
 struct Building {
@@ -132,6 +158,8 @@ struct Wishes {
     Fact<SquareMillimetres> smallest_core;
     std::vector<std::string> devices;  ///< standards of the devices offered; empty for all
     Prefer prefer = Prefer::price;
+    std::optional<Scenario> scenario;  ///< load the run is sized for; none: likely
+    Fact<double> start_dip;            ///< per cent that a starting motor may take off the voltage
 };
 
 struct Job {

@@ -92,6 +92,18 @@ const Words& words<Arrangement>() {
 }
 
 template <>
+const Words& words<Scenario>() {
+    static const Words list{"today", "likely", "everything"};
+    return list;
+}
+
+template <>
+const Words& words<RcdType>() {
+    static const Words list{"AC", "A", "F", "B"};
+    return list;
+}
+
+template <>
 const Words& words<Prefer>() {
     static const Words list{"price", "headroom", "dependability"};
     return list;

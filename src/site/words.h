@@ -84,7 +84,12 @@ enum class PinArray { wenner, schlumberger };
 enum class Season { wet, dry };
 enum class ElectrodeKind { rods, buried_wire, ring, plate, mesh, foundation };
 enum class Arrangement { line, triangle, square };
+/// Which load a run is sized for: what is there today with diversity, with what is stated for later
+/// too, or every circuit at its full load at once.
+enum class Scenario { today, likely, everything };
 enum class Prefer { price, headroom, dependability };
+/// What a residual current device sees, each more than the one before it.
+enum class RcdType { ac, a, f, b };
 enum class FedFrom { spare_way, tails, new_board };
 
 /// The words of a list in the order of its enumeration.

@@ -4,7 +4,7 @@ import collections
 from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CITED, CONDITIONS, EARTHING_STEPS, EARTHINGS,
+    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUITS, CITED, CONDITIONS, EARTHING_STEPS, EARTHINGS,
     FOOTWEAR, FUSES, HEART_PATHS, KINDS, PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
 
 # Every law a fault may name.
@@ -99,6 +99,8 @@ TABLES = {
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
                                        neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
+    "rules/circuit_kind.csv": (1, dict(
+        kind=Words(CIRCUITS), usual_a=Number(5, 63), least_mm2=Number(1, 6), start=Number(1, 15))),
     "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
     "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(

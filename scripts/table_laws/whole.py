@@ -43,7 +43,7 @@ def wanted_rows(tables):
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
                          ("rules/earthing_basis.csv", "key"),
-                         ("rules/depth_advice.csv", "surface"),
+                         ("rules/depth_advice.csv", "surface"), ("rules/circuit_kind.csv", "kind"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),
                          ("shock/body_path.csv", "path"), ("shock/heart_factor.csv", "path"),

@@ -4,6 +4,9 @@ FUSE = "BS 88-3"
 FUSES = ("BS 88-3", "BS 88-2", "BS 1361", "BS 3036")
 BREAKERS = ("BS EN 60898", "BS EN 61009", "BS EN 60947-2")
 KINDS = ("fuse", "rewirable", "breaker", "rcbo", "moulded")
+CIRCUITS = ("socket ring", "socket radial", "lighting", "fixed load", "motor", "welder",
+            "vehicle charging", "hot tub", "sauna", "kiln", "heat pump", "pump", "freezer", "solar",
+            "battery")
 SURFACES = ("lawn", "bed", "path", "drive", "patio", "field", "shared path", "road")
 EARTHINGS = ("supply earth", "shared electrode", "own electrode")
 PATHS = ("armour", "core", "core and armour", "separate conductor",

@@ -2,7 +2,7 @@
 // What every face of the program shows: the same document is printed, sent and drawn. Figures are
 // in the unit their name ends with.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 #include "search/search.h"
 #include "walk/walk.h"
 
@@ -134,6 +134,26 @@ struct ElectrodeAnswer {
     bool measured = false;
 };
 
+/// One matter a circuit is judged by: value against limit.
+struct CircuitMatter {
+    double value = 0, limit = 0, use = 0;
+};
+
+/// A final circuit as it is to be wired. A matter that does not arise is absent.
+struct CircuitAnswer {
+    int number = 0;  ///< of the job's list, from 1
+    std::string name, kind;
+    int phases = 1;
+    std::string family;
+    double live_mm2 = 0, cpc_mm2 = 0, length_m = 0;  ///< length of cable: of a ring all round
+    DeviceAnswer device;
+    double design_current_a = 0, rating_a = 0;
+    double drop_own_percent = 0;  ///< of the circuit alone
+    double r1_plus_r2_20c_ohm = 0;
+    std::optional<CircuitMatter> drop_percent, loop_ohm, heat, dip_percent, start_a, rise_percent;
+    bool residual_clears = false;  ///< only the residual current device clears an earth fault
+};
+
 struct BuildingAnswer {
     std::string id;
     std::string name;
@@ -142,6 +162,7 @@ struct BuildingAnswer {
     std::optional<ElectrodeAnswer> electrode;
     std::string main_switch;
     std::vector<RcdAnswer> rcds;
+    std::vector<CircuitAnswer> circuits;  ///< those that could be designed
 };
 
 struct FindingAnswer {

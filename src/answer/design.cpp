@@ -1,4 +1,5 @@
 #include "answer/answer.h"
+#include "answer/circuits.h"
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
@@ -25,22 +26,6 @@ using study::BuildingEarthing;
 
 void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
-}
-
-const char* kind_of_device(tables::Kind kind) {
-    switch (kind) {
-        case tables::Kind::fuse:
-            return "fuse";
-        case tables::Kind::rewirable:
-            return "rewirable fuse";
-        case tables::Kind::breaker:
-            return "breaker";
-        case tables::Kind::rcbo:
-            return "RCBO";
-        case tables::Kind::moulded:
-            return "moulded-case breaker";
-    }
-    return "";
 }
 
 class SchemeWriter {
@@ -94,6 +79,9 @@ private:
             a.rule = f.rule->name;
             a.clause = f.rule->clause;
             a.subject = s_.run->id;
+            if (f.circuit >= 0) {
+                a.subject = s_.building_facts->circuits[static_cast<std::size_t>(f.circuit)].name;
+            }
             a.unit = f.rule->unit;
             a.says = f.says;
             a.at_least = f.at_least;
@@ -208,6 +196,7 @@ private:
         for (const site::Circuit& circuit : b.circuits) rcd.covers.push_back(circuit.name);
         if (rcd.covers.empty()) rcd.covers.push_back("every circuit");
         a.rcds.push_back(std::move(rcd));
+        a.circuits = circuits_of(recorded_);
     }
 
     void bonds(BuildingAnswer& a) {
@@ -305,6 +294,9 @@ Answer design(const Question& question) {
         settings.push_back(
             study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases, q.memo}, {}));
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
+    }
+    for (const auto& setting : settings) {
+        for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
     }
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
     std::vector<const Citation*> citations;

@@ -1,5 +1,7 @@
 #include "answer/recorded.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -25,12 +27,14 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
     setting_ = study::prepare(ledger_, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo},
                               study::Corner{});
     study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
+    study::work_out(ledger_, setting_, scheme, study::Stage::circuits, figures_);
     for (const rules::Rule& rule : rules::rulebook()) {
         findings_.push_back(
             rule.record(ledger_, rules::Case<Recording>{setting_, scheme, figures_}));
     }
     figures_of_run();
     figures_of_touch(scheme);
+    figures_of_circuits();
     const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
                                                setting_.supply.system == site::Earthing::tt
                                                    ? q.catalogue.limits.disconnection_tt.value
@@ -45,8 +49,8 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
     Silent silent;
     const auto plain_setting = study::prepare(
         silent, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
-    figures_of_price(
-        price::price_of(ledger_, q.book, plain_setting, scheme, remedies_of(findings_)));
+    figures_of_price(price::price_of(ledger_, q.book, plain_setting, scheme,
+                                     {remedies_of(findings_), price::wired(figures_)}));
 }
 
 template <class T>
@@ -102,6 +106,27 @@ void Recorded::figures_of_touch(const study::RunScheme& scheme) {
     figure("touch.lasts_s", "time that fault may last", touch_.lasts, 1, "s");
     figure("touch.longest_dry_s", "longest such touch in dry conditions", touch_.dry.time, 1, "s");
     figure("touch.longest_wet_s", "longest such touch in wet conditions", touch_.wet.time, 1, "s");
+}
+
+/// "circuits.2.drop": the matters of each circuit, by its number in the job's list.
+void Recorded::figures_of_circuits() {
+    static constexpr std::pair<circuit::Matter, const char*> shown[] = {
+        {circuit::Matter::carries, "load"},  {circuit::Matter::rating, "rating"},
+        {circuit::Matter::drop, "drop"},     {circuit::Matter::disconnect, "loop"},
+        {circuit::Matter::heat, "heat"},     {circuit::Matter::start_trip, "start"},
+        {circuit::Matter::start_dip, "dip"}, {circuit::Matter::rise, "rise"}};
+    for (const auto& design : figures_.circuits) {
+        const std::string base = fmt::format("circuits.{}.", design.place + 1);
+        for (const auto& [matter, word] : shown) {
+            const auto& judged = design.at(matter);
+            if (!judged.applies) continue;
+            figure((base + word).c_str(), "share of the limit that the circuit uses", judged.use, 1,
+                   "of the limit");
+        }
+        figure((base + "r1_plus_r2_20c_ohm").c_str(),
+               "line and protective conductor of the circuit at 20 °C",
+               design.conductors.r1_r2_cold, 1, "Ω");
+    }
 }
 
 void Recorded::figures_of_price(const price::Price<Recording>& p) {

@@ -57,6 +57,7 @@ private:
                 const char* unit);
     void figures_of_run();
     void figures_of_touch(const study::RunScheme& scheme);
+    void figures_of_circuits();
     void figures_of_price(const price::Price<Recording>& price);
 
     Recording ledger_;

@@ -110,6 +110,37 @@ std::string figures_part(const SchemeAnswer& s) {
     return text;
 }
 
+std::string of_limit(const std::optional<answer::CircuitMatter>& m, const char* unit) {
+    if (!m) return "";
+    return fmt::format("{} of {} {}", significant(m->value, 3), significant(m->limit, 3), unit);
+}
+
+/// One circuit: what to fit, then what it comes to.
+std::string circuit_text(const answer::CircuitAnswer& c) {
+    std::string text =
+        fmt::format("{}{} {} A, {}/{} mm² {}, {} m", c.device.kind == "RCBO" ? "RCBO " : "",
+                    c.device.curve, significant(c.device.rating_a, 3), significant(c.live_mm2, 3),
+                    significant(c.cpc_mm2, 3), c.family, significant(c.length_m, 3));
+    const auto add = [&](const char* what, const std::string& figures) {
+        if (!figures.empty()) text += fmt::format("; {} {}", what, figures);
+    };
+    add("drop from the origin", of_limit(c.drop_percent, "%"));
+    add("Zs", of_limit(c.loop_ohm, "Ω"));
+    add("starting dip", of_limit(c.dip_percent, "%"));
+    add("voltage rise", of_limit(c.rise_percent, "%"));
+    add("R1+R2 cold", number(c.r1_plus_r2_20c_ohm, "Ω"));
+    return text;
+}
+
+std::string circuits_part(const SchemeAnswer& s) {
+    if (s.building.circuits.empty()) return "";
+    std::string text = heading("CIRCUITS OUT THERE");
+    for (const answer::CircuitAnswer& c : s.building.circuits) {
+        text += wrapped(fmt::format("  {:>2}  ", c.number), c.name + ": " + circuit_text(c), 6);
+    }
+    return text;
+}
+
 std::string lists_part(const SchemeAnswer& s) {
     std::string text;
     const auto list = [&](const char* title, const std::vector<std::string>& lines) {
@@ -185,7 +216,7 @@ std::string recommended_part(const Answer& a) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
     }
-    return text + limits_part(s) + figures_part(s) + lists_part(s);
+    return text + limits_part(s) + figures_part(s) + circuits_part(s) + lists_part(s);
 }
 
 /// How many of the schemes were looked at how closely.

@@ -36,6 +36,43 @@ Json rcd_json(const RcdAnswer& r) {
             {"delayed", r.delayed}};
 }
 
+Json device_json(const DeviceAnswer& d) {
+    return {{"standard", d.standard},
+            {"curve", word_or_null(d.curve)},
+            {"kind", d.kind},
+            {"rating_a", rounded(d.rating_a)},
+            {"breaking_capacity_ka", rounded(d.breaking_capacity_ka)}};
+}
+
+Json matter_json(const std::optional<CircuitMatter>& m) {
+    if (!m) return {};
+    return {{"value", finite(m->value)}, {"limit", finite(m->limit)}, {"use", finite(m->use)}};
+}
+
+Json circuit_json(const CircuitAnswer& c) {
+    return {{"number", c.number},
+            {"name", c.name},
+            {"kind", c.kind},
+            {"phases", c.phases},
+            {"cable",
+             {{"family", c.family},
+              {"live_mm2", rounded(c.live_mm2)},
+              {"cpc_mm2", rounded(c.cpc_mm2)},
+              {"length_m", rounded(c.length_m)}}},
+            {"device", device_json(c.device)},
+            {"design_current_a", rounded(c.design_current_a)},
+            {"rating_a", rounded(c.rating_a)},
+            {"drop_own_percent", rounded(c.drop_own_percent)},
+            {"r1_plus_r2_20c_ohm", rounded(c.r1_plus_r2_20c_ohm)},
+            {"drop_percent", matter_json(c.drop_percent)},
+            {"loop_ohm", matter_json(c.loop_ohm)},
+            {"heat", matter_json(c.heat)},
+            {"starting_dip_percent", matter_json(c.dip_percent)},
+            {"starting_current_a", matter_json(c.start_a)},
+            {"voltage_rise_percent", matter_json(c.rise_percent)},
+            {"residual_clears", c.residual_clears}};
+}
+
 Json building_json(const BuildingAnswer& b) {
     Json bonding = Json::array();
     for (const BondAnswer& bond : b.bonding) {
@@ -53,10 +90,13 @@ Json building_json(const BuildingAnswer& b) {
     }
     Json rcds = Json::array();
     for (const RcdAnswer& rcd : b.rcds) rcds.push_back(rcd_json(rcd));
+    Json circuits = Json::array();
+    for (const CircuitAnswer& circuit : b.circuits) circuits.push_back(circuit_json(circuit));
     return {{"earthing", b.earthing},
             {"bonding", bonding},
             {"electrode", electrode},
-            {"board", {{"main_switch", b.main_switch}, {"rcds", rcds}}}};
+            {"board", {{"main_switch", b.main_switch}, {"rcds", rcds}}},
+            {"circuits", circuits}};
 }
 
 Json range_json(const FaultRange& r) {
@@ -148,14 +188,6 @@ Json stretch_json(const StretchAnswer& s) {
     json["legs"] = {s.first_leg, s.last_leg};
     json["length_m"] = rounded(s.length_m);
     return json;
-}
-
-Json device_json(const DeviceAnswer& d) {
-    return {{"standard", d.standard},
-            {"curve", word_or_null(d.curve)},
-            {"kind", d.kind},
-            {"rating_a", rounded(d.rating_a)},
-            {"breaking_capacity_ka", rounded(d.breaking_capacity_ka)}};
 }
 
 Json run_json(const RunAnswer& r) {

@@ -45,8 +45,8 @@ Note stretch_note(const Stretch& s) {
     if (parts::aluminium(cable)) note.lines.push_back("aluminium: glands and lugs made for it");
     if (cable.armoured) note.lines.push_back(armour_words(cable));
     if (cable.separate_mm2) {
-        note.lines.push_back("beside it: protective conductor " +
-                             parts::mm2(*cable.separate_mm2) + " copper, green-and-yellow");
+        note.lines.push_back("beside it: protective conductor " + parts::mm2(*cable.separate_mm2) +
+                             " copper, green-and-yellow");
     }
     return note;
 }

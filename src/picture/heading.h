@@ -4,7 +4,7 @@
 
 #include "answer/answer.h"
 #include "drawing/scene.h"
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 #include <string>
 

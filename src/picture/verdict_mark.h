@@ -3,7 +3,7 @@
 // (caution), a broken diamond with a question mark (not known), a full square with a cross (fails).
 
 #include "drawing/scene.h"
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::picture {
 

@@ -72,7 +72,20 @@ public:
         return ledger_.let({"P.ground", "ground and fixings"}, sum);
     }
 
-    Money far_end() {
+    /// Cable of each circuit that was designed, with its fixings.
+    Money circuit(const Wired& w) {
+        const Name cable{"p.circuit", "cable of a circuit", w.circuit + 1};
+        const auto length =
+            ledger_.stated({"L.circuit", "length of its cable", w.circuit + 1}, w.length, "survey");
+        const auto index = static_cast<std::size_t>(w.cable - s_.catalogue->cables.data());
+        return metres_of(cable, book_.cables[index], length) +
+               metres_of({"p.circuitclips", "its clips per metre", w.circuit + 1}, Item::clips,
+                         w.length.number()) +
+               labour({"p.circuitlay", "labour of laying it, per hour", w.circuit + 1},
+                      Item::hours_per_m_clipped, w.length.number());
+    }
+
+    Money far_end(const std::vector<Wired>& circuits_laid) {
         const auto& circuits = s_.building_facts->circuits;
         const double ways = circuits.empty() ? 2.0 : static_cast<double>(circuits.size());
         Money sum = item({"p.board", "board of the building"}, Item::outbuilding_board) +
@@ -82,6 +95,7 @@ public:
         if (scheme_.earthing == BuildingEarthing::own_electrode) sum = sum + electrode();
         const double parts = extraneous_parts();
         if (parts > 0) sum = sum + bonds(parts);
+        for (const Wired& w : circuits_laid) sum = sum + circuit(w);
         return ledger_.let({"P.far", "far end"}, sum);
     }
 
@@ -266,22 +280,22 @@ void add_up(Price<Silent>& price, const Book& book) {
 
 template <class L>
 Price<L> price_of(L& ledger, const Book& book, const study::Setting<Silent>& setting,
-                  const study::RunScheme& scheme, const std::vector<Item>& remedies) {
+                  const study::RunScheme& scheme, const Extras& extras) {
     Pricer<L> pricer(ledger, book, setting, scheme);
     Price<L> p;
     p.house_end = pricer.house_end();
     p.run = pricer.run();
     p.ground = pricer.ground();
-    p.far_end = pricer.far_end();
+    p.far_end = pricer.far_end(extras.circuits);
     p.test_and_paper = pricer.test_and_paper();
-    p.remedies = pricer.remedies(remedies);
+    p.remedies = pricer.remedies(extras.remedies);
     add_up_in(ledger, pricer.vat_share(), p);
     return p;
 }
 
 template Price<Silent> price_of(Silent&, const Book&, const study::Setting<Silent>&,
-                                const study::RunScheme&, const std::vector<Item>&);
+                                const study::RunScheme&, const Extras&);
 template Price<Recording> price_of(Recording&, const Book&, const study::Setting<Silent>&,
-                                   const study::RunScheme&, const std::vector<Item>&);
+                                   const study::RunScheme&, const Extras&);
 
 }  // namespace toft::price

@@ -3,7 +3,7 @@
 // labour come from a price book; the working names every item.
 
 #include "price/book.h"
-#include "study/scheme.h"
+#include "study/figures.h"
 #include "study/setting.h"
 
 namespace toft::price {
@@ -24,9 +24,33 @@ struct Price {
 /// Net, tax and total from the parts.
 void add_up(Price<Silent>& price, const Book& book);
 
-/// Prices one scheme. `remedies` are items of the book that findings asked for.
+/// Cable of a final circuit.
+struct Wired {
+    const tables::Cable* cable = nullptr;
+    Metres length;
+    int circuit = 0;  ///< place in the building's list
+};
+
+/// What a scheme brings with it beside the run itself.
+struct Extras {
+    std::vector<Item> remedies;   ///< items of the book that findings asked for
+    std::vector<Wired> circuits;  ///< those that were designed
+};
+
+/// The cables of the circuits designed.
+template <class L>
+std::vector<Wired> wired(const study::Figures<L>& figures) {
+    std::vector<Wired> all;
+    all.reserve(figures.circuits.size());
+    for (const auto& design : figures.circuits) {
+        all.push_back({design.option.cable, design.wired, static_cast<int>(design.place)});
+    }
+    return all;
+}
+
+/// Prices one scheme.
 template <class L>
 Price<L> price_of(L& ledger, const Book& book, const study::Setting<Silent>& setting,
-                  const study::RunScheme& scheme, const std::vector<Item>& remedies);
+                  const study::RunScheme& scheme, const Extras& extras);
 
 }  // namespace toft::price

@@ -1,6 +1,6 @@
 #include "rules/bonding_size.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 #include "study/main_bonding.h"
 
 namespace toft::rules {

@@ -2,7 +2,7 @@
 // Where metalwork enters, the run carries a main bonding conductor of the size the supply asks for.
 // Page: docs/methods/bonding-size.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

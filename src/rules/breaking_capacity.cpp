@@ -1,6 +1,6 @@
 #include "rules/breaking_capacity.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 
@@ -21,8 +21,7 @@ template <class L>
 bool backed(const Case<L>& c) {
     const tables::Kind kind = c.scheme.device->kind;
     const bool breakers = kind == tables::Kind::breaker || kind == tables::Kind::rcbo;
-    return breakers && c.scheme.fed_from != site::FedFrom::tails &&
-           c.setting.house.assembly_backed;
+    return breakers && c.scheme.fed_from != site::FedFrom::tails && c.setting.house.assembly_backed;
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 // The device can break the largest fault at the origin.
 // Page: docs/methods/breaking-capacity.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

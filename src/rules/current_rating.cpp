@@ -1,6 +1,6 @@
 #include "rules/current_rating.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

@@ -2,7 +2,7 @@
 // The cable carries what its device lets through for ever.
 // Page: docs/methods/current-rating.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

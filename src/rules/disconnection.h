@@ -2,7 +2,7 @@
 // A fault to earth at the far end clears in time, on the system the armour is earthed to.
 // Page: docs/methods/disconnection.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -1,6 +1,6 @@
 #include "rules/earthing_choice.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 #include "walk/step.h"
 
 #include <array>

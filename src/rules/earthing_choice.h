@@ -2,7 +2,7 @@
 // The building may be earthed that way.
 // Page: docs/methods/earthing-choice.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -2,7 +2,7 @@
 // The electrode is low enough for the residual current devices that rely on it.
 // Page: docs/methods/electrode.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

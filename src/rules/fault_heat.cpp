@@ -1,6 +1,6 @@
 #include "rules/fault_heat.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

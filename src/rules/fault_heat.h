@@ -2,7 +2,7 @@
 // Live cores, protective path and armour survive every fault until it is cleared.
 // Page: docs/methods/fault-heat.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -1,6 +1,6 @@
 #include "rules/feed_point.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

@@ -2,7 +2,7 @@
 // The place the run is fed from can take it.
 // Page: docs/methods/feed-point.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -1,6 +1,6 @@
 #include "rules/hidden_cable.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

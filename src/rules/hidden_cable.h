@@ -1,7 +1,7 @@
 #pragma once
 // A cable without earthed covering hidden in a wall, and the residual current device it needs.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

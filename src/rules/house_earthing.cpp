@@ -1,6 +1,6 @@
 #include "rules/house_earthing.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 #include "study/main_bonding.h"
 
 namespace toft::rules {

@@ -2,7 +2,7 @@
 // The house's own earthing conductor and main bonding are good enough to extend.
 // Page: docs/methods/house-earthing.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -1,6 +1,6 @@
 #include "rules/overload.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

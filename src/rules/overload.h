@@ -2,7 +2,7 @@
 // The device carries the load.
 // Page: docs/methods/overload.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -2,7 +2,7 @@
 // Residual current devices where they are required, in an order that lets the right one act.
 // Page: docs/methods/residual-current.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -1,5 +1,6 @@
 #include "rules/rulebook.h"
 
+#include "finals/circuits.h"
 #include "rules/bonding_size.h"
 #include "rules/breaking_capacity.h"
 #include "rules/current_rating.h"
@@ -35,6 +36,14 @@ const std::array<Rule, rule_count>& rulebook() {
         {&current_rating_rule, current_rating<Silent>, current_rating<Recording>},
         {&disconnection_rule, disconnection<Silent>, disconnection<Recording>},
         {&fault_heat_rule, fault_heat<Silent>, fault_heat<Recording>},
+        {&circuit_rating_rule, circuit_rating<Silent>, circuit_rating<Recording>},
+        {&circuit_breaking_rule, circuit_breaking<Silent>, circuit_breaking<Recording>},
+        {&circuit_drop_rule, circuit_drop<Silent>, circuit_drop<Recording>},
+        {&circuit_disconnection_rule, circuit_disconnection<Silent>,
+         circuit_disconnection<Recording>},
+        {&circuit_heat_rule, circuit_heat<Silent>, circuit_heat<Recording>},
+        {&motor_start_rule, motor_start<Silent>, motor_start<Recording>},
+        {&voltage_rise_rule, voltage_rise<Silent>, voltage_rise<Recording>},
     }};
     return rules;
 }

@@ -2,7 +2,7 @@
 // All rules, in the order in which they are asked: first those that look at the run alone, then
 // those that look at its head alone, then the rest.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 #include <array>
 
@@ -15,7 +15,7 @@ struct Rule {
     Finding<Recording> (*record)(Recording&, const Case<Recording>&);
 };
 
-inline constexpr std::size_t rule_count = 15;
+inline constexpr std::size_t rule_count = 22;
 static_assert(rule_count <= most_rules);
 
 const std::array<Rule, rule_count>& rulebook();

@@ -2,7 +2,7 @@
 // A building with its own electrode is out of touch with the house's earth.
 // Page: docs/methods/separation.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

@@ -2,7 +2,7 @@
 // Cable and separate conductor fit where they lie; buried cable has an earthed covering.
 // Page: docs/methods/suitability.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

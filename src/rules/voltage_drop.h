@@ -2,7 +2,7 @@
 // Volts lost along the run.
 // Page: docs/methods/voltage-drop.md.
 
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

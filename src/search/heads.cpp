@@ -34,7 +34,8 @@ PartFinding finding_of(const Judge& judge, const price::Book& book, const study:
         if (found) remedies.push_back(item);
     }
     Silent silent;
-    out.price = price::price_of(silent, book, judge.setting(), scheme, remedies);
+    out.price = price::price_of(silent, book, judge.setting(), scheme,
+                                {std::move(remedies), price::wired(part.figures)});
     return out;
 }
 

@@ -390,7 +390,8 @@ private:
             if (has) remedies.push_back(item);
         }
         Silent silent;
-        c.price = price::price_of(silent, book_, judge.setting(), s.scheme, remedies);
+        c.price = price::price_of(silent, book_, judge.setting(), s.scheme,
+                                  {std::move(remedies), price::wired(evaluation.figures)});
         c.conditional_on = judge.hangs_on(s.scheme, s.verdicts);
         return c;
     }

@@ -3,6 +3,7 @@
 #include "cable/drop.h"
 #include "device/curve.h"
 #include "network/drop.h"
+#include "study/circuit_figures.h"
 #include "study/fault_figures.h"
 #include "study/heat_figures.h"
 
@@ -104,6 +105,7 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
     }
     run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
     run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);
+    f.met = run;
     f.drop = unlike_lines(s)
                  ? unlike_lines_drop(ledger, s, run)
                  : network::line_drop(ledger, s.supply.u0,
@@ -120,6 +122,7 @@ void work_out(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Sta
     if (figures.done < Stage::rating && stage >= Stage::rating) {
         work_out_rating(ledger, setting, scheme, figures);
         figures.done = Stage::rating;
+        figures.circuits_done = false;
     }
     if (figures.done < Stage::drop && stage >= Stage::drop) {
         work_out_drop(ledger, setting, scheme, figures);
@@ -129,7 +132,11 @@ void work_out(L& ledger, const Setting<L>& setting, const RunScheme& scheme, Sta
         work_out_currents(ledger, setting, scheme, figures);
         figures.done = Stage::current;
     }
-    if (figures.done < Stage::heat && stage >= Stage::heat) {
+    if (stage == Stage::circuits && !figures.circuits_done) {
+        work_out_circuits(ledger, setting, scheme, figures);
+        figures.circuits_done = true;
+    }
+    if (figures.done < Stage::heat && stage == Stage::heat) {
         work_out_heat(ledger, setting, scheme, figures);
         figures.done = Stage::heat;
     }

@@ -3,15 +3,17 @@
 // limit of any rule stands here.
 
 #include "base/impedance.h"
+#include "circuit/design.h"
 #include "study/scheme.h"
 #include "study/setting.h"
 
 namespace toft::study {
 
-/// How much has been worked out. Later stages need the earlier ones. Up to `current` nothing
-/// depends on the device, on where it stands or on a residual current device: the search works
-/// those stages out once for all heads of a run.
-enum class Stage { none, rating, drop, current, heat };
+/// How much has been worked out. Later stages need the earlier ones, but for `circuits`, which
+/// needs `current` and which `heat` does not need. Up to `circuits` nothing depends on the device
+/// at the head, on where it stands or on a residual current device there: the search works those
+/// stages out once for all heads of a run.
+enum class Stage { none, rating, drop, current, circuits, heat };
 
 /// Resistance states of the protective path and the line: at 20 °C as tests find it; at the highest
 /// working temperature; a tenth of the way from there to the highest temperature a fault may leave,
@@ -34,7 +36,8 @@ struct StretchFaults {
 
 template <class L>
 struct Figures {
-    Stage done = Stage::none;
+    Stage done = Stage::none;    ///< never `circuits`
+    bool circuits_done = false;  ///< for what is done up to `current`
 
     // rating
     ValueIn<L, Amperes> iz{};  ///< rating of the cable on its worst leg
@@ -43,6 +46,8 @@ struct Figures {
     // drop
     ValueIn<L, Volts> drop{};
     ValueIn<L, double> drop_percent{};
+    ImpedanceIn<L> met;  ///< that the current of a line meets on the run, its share of the
+                         ///< neutral's with it
 
     // current: loops to the far end and what they drive
     ValueIn<L, Ohms> zs_far{};  ///< earth fault, conductors at working temperature, the largest
@@ -63,6 +68,9 @@ struct Figures {
     ValueIn<L, Amperes> ln_least{};                   ///< smallest, line to neutral, at the far end
     ValueIn<L, Amperes> le_least{};                   ///< … line to earth
     std::array<StretchFaults<L>, most_stretches> at;  ///< by stretch
+
+    /// Final circuits of the building, beside those of the setting: the smallest that do.
+    std::vector<circuit::CircuitDesign<L>> circuits;
 
     // heat
     ValueIn<L, Seconds>

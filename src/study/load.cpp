@@ -167,11 +167,14 @@ ValueIn<L, double> drop_limit(L& ledger, const Setting<L>& s) {
         if (wish.known) return ledger.stated(name, wish.low, "wish");
         return ledger.table(name, rule);
     };
-    const auto run =
-        pick({"drop.run", "drop allowed to the run", 0, "%"}, wishes.drop_run, limits.drop_run);
     const auto other = pick({"drop.other", "drop allowed to any load", 0, "%", "525"},
                             wishes.drop_other, limits.drop_other);
     const Name result{"drop.limit", "drop the run may have", 0, "%", "525"};
+    // Where every circuit is designed behind it, the run may take what they leave.
+    const bool shared_out = s.circuits.all() && !wishes.drop_run.known;
+    const auto run = shared_out ? other
+                                : pick({"drop.run", "drop allowed to the run", 0, "%"},
+                                       wishes.drop_run, limits.drop_run);
     bool lights = false;
     for (const site::Circuit& c : s.building_facts->circuits) {
         lights = lights || c.kind == site::CircuitKind::lighting;

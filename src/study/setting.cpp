@@ -31,6 +31,8 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     Settler settler(catalogue, corner, setting.open, at.memo ? *at.memo : own);
     prepare_supply(ledger, settler, setting);
     prepare_house(ledger, settler, setting);
+    setting.circuits =
+        circuit::prepare(ledger, catalogue, job, *setting.building_facts, setting.phases);
     prepare_load(ledger, settler, setting);
     prepare_building(ledger, settler, setting);
     prepare_legs(ledger, settler, setting, run_index);

@@ -4,6 +4,7 @@
 // schemes against it without looking at the job again.
 
 #include "cable/rating.h"
+#include "circuit/setting.h"
 #include "site/job.h"
 #include "study/corner.h"
 #include "tables/catalogue.h"
@@ -131,6 +132,7 @@ struct Setting {
     std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike
     ValueIn<L, double> power_factor{};
     ValueIn<L, double> drop_limit{};   ///< per cent, for the run
+    circuit::Circuits<L> circuits;     ///< final circuits of the building, as far as stated
     std::vector<OpenFact> open;        ///< facts that were read from a range
     std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
 };

@@ -49,6 +49,13 @@ const Conductor* find_conductor(const Catalogue& catalogue, SquareMillimetres se
     return nullptr;
 }
 
+const CircuitKindRow* find_circuit_kind(const Catalogue& catalogue, std::string_view kind) {
+    for (const CircuitKindRow& row : catalogue.circuit_kinds) {
+        if (row.kind == kind) return &row;
+    }
+    return nullptr;
+}
+
 const OpenRange* find_open_range(const Catalogue& catalogue, std::string_view fact) {
     for (const OpenRange& range : catalogue.open_ranges) {
         if (range.fact == fact) return &range;

@@ -48,6 +48,7 @@ struct Catalogue {
     std::vector<DepthAdvice> depth_advice;
     std::vector<HeightAdvice> height_advice;
     std::vector<Dependability> dependability;
+    std::vector<CircuitKindRow> circuit_kinds;
     std::vector<OpenRange> open_ranges;
     std::vector<EarthingBasis> earthing_basis;  ///< by step
     std::vector<Soil> soils;
@@ -72,6 +73,9 @@ inline const Make& make_of(const Catalogue& catalogue, const Cable& cable) {
 
 /// The copper conductor of that section, or null.
 const Conductor* find_conductor(const Catalogue& catalogue, SquareMillimetres section);
+
+/// What is usual of that kind of circuit, or null.
+const CircuitKindRow* find_circuit_kind(const Catalogue& catalogue, std::string_view kind);
 
 /// The range for an open fact, or null.
 const OpenRange* find_open_range(const Catalogue& catalogue, std::string_view fact);

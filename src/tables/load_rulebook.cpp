@@ -85,6 +85,14 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.body_current, "body.current", milli);
     pick.pick(l.body_resistance, "body.resistance", kilo);
     pick.pick(l.insert_length, "insert.length");
+    pick.pick(l.ring_cable, "ring.cable");
+    pick.pick(l.ring_section, "ring.section");
+    pick.pick(l.ring_point, "ring.point");
+    pick.pick(l.disconnection_final, "disconnection.final");
+    pick.pick(l.final_sockets, "disconnection.final.sockets");
+    pick.pick(l.final_others, "disconnection.final.others");
+    pick.pick(l.start_dip, "start.dip");
+    pick.pick(l.source_rise, "source.rise");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
@@ -103,6 +111,12 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
             {square_millimetres(bonding.number(i, "neutral_over_mm2")),
              square_millimetres(bonding.number(i, "neutral_to_mm2")),
              bonding.cited(i, square_millimetres(bonding.number(i, "bond_mm2")))});
+    }
+    Sheet kinds(files, "rules/circuit_kind.csv", c.citations, faults);
+    for (std::size_t i = 0; i < kinds.rows(); ++i) {
+        const auto least = kinds.cited(i, square_millimetres(kinds.number(i, "least_mm2")));
+        c.circuit_kinds.push_back({kinds.word(i, "kind"), amperes(kinds.number(i, "usual_a")),
+                                   least.value, kinds.number(i, "start"), least.citation});
     }
     Sheet depth(files, "rules/depth_advice.csv", c.citations, faults);
     for (std::size_t i = 0; i < depth.rows(); ++i) {

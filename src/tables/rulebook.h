@@ -54,6 +54,14 @@ struct Limits {
     Cited<Amperes> body_current;          ///< that a person may take without harm for long
     Cited<Ohms> body_resistance;
     Cited<Metres> insert_length;  ///< insulating section of a metal pipe
+    Cited<Amperes> ring_cable;    ///< least rating of the cable of a ring
+    Cited<SquareMillimetres> ring_section;
+    Cited<Amperes> ring_point;  ///< load at the far point of a ring, the rest being spread
+    Cited<Seconds> disconnection_final;
+    Cited<Amperes> final_sockets;  ///< largest circuit that time goes for, with sockets …
+    Cited<Amperes> final_others;   ///< … and without
+    Cited<double> start_dip;       ///< per cent
+    Cited<double> source_rise;     ///< per cent
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
@@ -78,6 +86,15 @@ struct Dependability {
     std::string earthing;
     std::string protective;
     Cited<double> rank;
+};
+
+/// What is usual of a kind of final circuit.
+struct CircuitKindRow {
+    std::string kind;  ///< as the job words it
+    Amperes usual;     ///< least rating of the device that is fitted
+    SquareMillimetres least;
+    double start = 1;  ///< starting current over running current
+    const Citation* citation = nullptr;
 };
 
 /// The range used for a fact that the survey leaves open.

@@ -6,7 +6,7 @@
 #include "answer/ground.h"
 #include "codec/answer.h"
 #include "codec/ground.h"
-#include "rules/rule.h"
+#include "finding/rule.h"
 #include "tables/embedded.h"
 
 #include <nlohmann/json.hpp>

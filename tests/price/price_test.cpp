@@ -24,7 +24,7 @@ const Book& book() {
 Price<Silent> priced(const site::Job& job, const study::RunScheme& scheme,
                      const std::vector<Item>& remedies = {}) {
     Silent silent;
-    return price_of(silent, book(), support::prepared(job), scheme, remedies);
+    return price_of(silent, book(), support::prepared(job), scheme, {remedies, {}});
 }
 
 study::RunScheme plain() {
@@ -180,8 +180,8 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     const auto setting = support::prepared(job);
     if (scheme.first().separate) scheme.first().separate = &support::conductor(10);
     Recording ledger;
-    const auto recorded = price_of(ledger, book(), setting, scheme, {Item::house_bonding_upgrade});
-    const auto silent = priced(job, scheme, {Item::house_bonding_upgrade});
+    const auto recorded = price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
+    const auto silent = priced(job, scheme, {{Item::house_bonding_upgrade}, {}});
     RC_ASSERT(recorded.total.value == silent.total);
     RC_ASSERT(recorded.house_end.value == silent.house_end);
     RC_ASSERT(recorded.run.value == silent.run);
@@ -283,7 +283,7 @@ TEST(Price, TheBondInTheBuildingIsOfTheSizeThatIsFitted) {
 }
 
 TEST(Price, AddingUpAgainChangesNothing) {
-    auto p = priced(support::plain_job(), plain(), {Item::house_bonding_upgrade});
+    auto p = priced(support::plain_job(), plain(), {{Item::house_bonding_upgrade}, {}});
     const auto before = p;
     add_up(p, book());
     EXPECT_EQ(p.net, before.net);

@@ -36,7 +36,7 @@ TEST(Rulebook, ARuleOfTheRunOrTheHeadNeedsNoFigureOfTheOther) {
         if (rule.info->sees == Sees::head) {
             EXPECT_EQ(rule.info->needs, study::Stage::none) << rule.info->name;
         } else if (rule.info->sees == Sees::run) {
-            EXPECT_LE(rule.info->needs, study::Stage::current) << rule.info->name;
+            EXPECT_LE(rule.info->needs, study::Stage::circuits) << rule.info->name;
         }
     }
 }

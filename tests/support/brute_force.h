@@ -49,7 +49,9 @@ inline double brute_price(const price::Book& book, const study::Setting<Silent>&
         if (found) remedies.push_back(item);
     }
     Silent silent;
-    return price::price_of(silent, book, setting, scheme, remedies).total.number();
+    return price::price_of(silent, book, setting, scheme,
+                           {remedies, price::wired(evaluation.figures)})
+        .total.number();
 }
 
 /// Rank of the least dependable stretch.

@@ -1,4 +1,4 @@
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

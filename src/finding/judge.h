@@ -3,7 +3,7 @@
 // where the value must reach the limit), ties go to "meets" (base/limit.h).
 
 #include "base/limit.h"
-#include "rules/rule.h"
+#include "finding/rule.h"
 
 namespace toft::rules {
 

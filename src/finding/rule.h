@@ -58,6 +58,7 @@ struct Finding {
     double limit = 0;
     ValueIn<L, double> use{};  ///< share of the limit; at most 1 when met
     const char* says = "";     ///< why, where the figures alone do not tell
+    int circuit = -1;          ///< place of the circuit it is about, in the building's list
     const char* remedy = "";   ///< item of the price book that would put it right
 };
 

@@ -1,6 +1,6 @@
-#include "rules/rule.h"
+#include "finding/rule.h"
 
-#include "rules/judge.h"
+#include "finding/judge.h"
 #include "rules/overload.h"
 
 #include <gtest/gtest.h>

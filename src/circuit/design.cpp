@@ -159,61 +159,81 @@ private:
     }
 
     using Energy = ValueIn<L, AmpereSquareSeconds>;
+    using Loops = std::array<ValueIn<L, Ohms>, heats>;
+    using Back = std::array<ImpedanceIn<L>, heats>;
 
-    Energy by_device(const char* meaning, const ValueIn<L, Amperes>& i) {
-        return device::let_through(ledger_, {"I2t", meaning, n_}, device_, i);
+    /// A kind of fault: its loop up to the board, its way back on the circuit, what that
+    /// withstands, and the symbols of its lines.
+    struct Fault {
+        const Loops& board;
+        const Back& back;
+        const Energy& stands;
+        bool earth;
+        const char *near, *first, *early, *far, *current, *loop;
+    };
+
+    Fault short_circuit() const {
+        return {feed_.zn,    c_.line,     c_.live_stands, false,     "I2t.near",
+                "I2t.first", "I2t.early", "I2t.far",      "I.least", "Z.least"};
+    }
+    Fault earth_fault() const {
+        return {feed_.zs,      c_.back,       c_.back_stands, true,       "I2t.e.near",
+                "I2t.e.first", "I2t.e.early", "I2t.e.far",    "Ie.least", "Zs.least"};
     }
 
-    ValueIn<L, Amperes> least_current(const std::array<ValueIn<L, Ohms>, heats>& board,
-                                      std::size_t h,
-                                      const std::array<ImpedanceIn<L>, heats>& back) {
+    Energy by_device(const char* symbol, const char* meaning, const ValueIn<L, Amperes>& i,
+                     bool earth) {
+        const auto own = device::let_through(ledger_, {symbol, meaning, n_}, device_, i);
+        if (!earth || !device_.residual) return own;
+        const auto t =
+            ledger_.table({"t.rcd", "longest break time of the residual current device", n_},
+                          device_.residual->times.longest_1);
+        return ledger_.let({"I2t.rcd", "energy until the device has opened either way", n_},
+                           least(own, squared(i) * t));
+    }
+
+    ValueIn<L, Amperes> least_current(const Fault& f, std::size_t h) {
         return network::fault_current(
-            ledger_, {"I.least", "smallest fault current at the last point", n_}, feed_.c_min,
-            feed_.u0, loop({"Z.least", "its loop", n_}, board, h, back));
+            ledger_, {f.current, "smallest fault current at the last point", n_}, feed_.c_min,
+            feed_.u0, loop({f.loop, "loop of that fault", n_}, f.board, h, f.back));
     }
 
     /// Energy of the smallest fault, as for a run: one that ends before it has used a tenth of what
     /// is withstood never meets conductors hotter than that.
-    Energy smallest(const std::array<ValueIn<L, Ohms>, heats>& board,
-                    const std::array<ImpedanceIn<L>, heats>& back, const Energy& withstood) {
+    Energy smallest(const Fault& f) {
+        const auto first = by_device(f.first, "energy of it, conductors at working temperature",
+                                     least_current(f, 0), f.earth);
+        const auto early = by_device(f.early, "energy of it, conductors hardly warmed",
+                                     least_current(f, 1), f.earth);
         const auto brief =
-            most(by_device("energy of the smallest fault, conductors at working temperature",
-                           least_current(board, 0, back)),
-                 by_device("energy of the smallest fault, conductors hardly warmed",
-                           least_current(board, 1, back)));
-        if (plain(brief) <= plain(withstood) * early_share) return brief;
-        return by_device("energy of the smallest fault, conductors hot",
-                         least_current(board, 2, back));
+            ledger_.let({"I2t.brief", "the larger of the two", n_}, most(first, early));
+        if (plain(brief) <= plain(f.stands) * early_share) return brief;
+        return by_device(f.far, "energy of it, conductors hot", least_current(f, 2), f.earth);
     }
 
-    /// With a residual current device the fault to earth ends no later than it.
-    Energy cut(const Energy& e, const ValueIn<L, Amperes>& i) {
-        if (!device_.residual) return e;
-        const auto t =
-            ledger_.table({"t.rcd", "longest break time of the residual current device", n_},
-                          device_.residual->times.longest_1);
-        return least(e, squared(i) * t);
+    ValueIn<L, double> heat_of(const Fault& f, const ValueIn<L, Amperes>& at_board,
+                               const Name& name) {
+        const auto near =
+            ledger_.let({"I2t.board", "energy of a fault at the board", n_},
+                        by_device(f.near, "energy it lets through", at_board, f.earth));
+        const auto far =
+            ledger_.let({"I2t.last", "energy of a fault at the last point", n_}, smallest(f));
+        return ledger_.let(name, most(near, far) / f.stands);
     }
 
     void heat() {
-        const auto near = by_device("energy of a short circuit at the board", feed_.short_most);
-        const auto live = most(near, smallest(feed_.zn, c_.line, c_.live_stands));
-        auto share = ledger_.let(
-            {"heat.live", "fault heat over what a live conductor withstands", n_, "", "434.5.2"},
-            live / c_.live_stands);
-        if (feed_.by_conductor) share = most(share, earth_heat());
+        auto share = heat_of(
+            short_circuit(), feed_.short_most,
+            {"heat.live", "fault heat over what a live conductor withstands", n_, "", "434.5.2"});
+        if (feed_.by_conductor) {
+            const auto back =
+                heat_of(earth_fault(), feed_.earth_most,
+                        {"heat.cpc", "fault heat over what the protective conductor withstands", n_,
+                         "", "543.1.3"});
+            share = ledger_.let({"heat", "the worse of the two", n_}, most(share, back));
+        }
         against(Matter::heat, share,
                 ledger_.stated({"heat.max", "all that is withstood", n_}, 1.0, "by definition"));
-    }
-
-    ValueIn<L, double> earth_heat() {
-        const auto far = least_current(feed_.zs, 2, c_.back);
-        const auto near = cut(by_device("energy of an earth fault at the board", feed_.earth_most),
-                              feed_.earth_most);
-        const auto e = most(near, cut(smallest(feed_.zs, c_.back, c_.back_stands), far));
-        return ledger_.let({"heat.cpc", "fault heat over what the protective conductor withstands",
-                            n_, "", "543.1.3"},
-                           e / c_.back_stands);
     }
 
     L& ledger_;

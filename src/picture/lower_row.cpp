@@ -17,7 +17,6 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double letters = 11;
 constexpr double step = 17;  // between rows of words
 
 Text column_title(Point at, const std::string& words) {
@@ -29,13 +28,13 @@ Items reason_lines(const answer::DroppedAnswer& d, Point at, double room) {
     Items items;
     append(items, verdict_mark(rules::Verdict::fails, at + Point{6, -4}, 10));
     Spans head = rule_words(d.rule);
-    TextStyle bold{.size = letters, .weight = Weight::bold};
+    TextStyle bold{.size = plain_letters, .weight = Weight::bold};
     items.emplace_back(Text{at + Point{20, 0}, head, bold});
     const double left = at.x + 210;
     std::string words = fmt::format("{} fell: {}", d.count, d.title);
     if (!d.nearest_says.empty()) words += "; nearest " + d.nearest_says;
-    items.emplace_back(text({left, at.y}, shortened(words, at.x + room - left, letters),
-                            TextStyle{.size = letters}));
+    items.emplace_back(text({left, at.y}, shortened(words, at.x + room - left, plain_letters),
+                            TextStyle{.size = plain_letters}));
     return items;
 }
 
@@ -48,8 +47,9 @@ Items deciding_facts(const answer::Answer& answer, const Box& box) {
         if (y > box.bottom) break;
         append(items, verdict_mark(rules::Verdict::not_known, {box.left + 6, y - 4}, 10));
         const std::string words = "not known, and decides: " + unknown.says;
-        items.emplace_back(text({box.left + 20, y}, shortened(words, box.width() - 20, letters),
-                                TextStyle{.size = letters}));
+        items.emplace_back(text({box.left + 20, y},
+                                shortened(words, box.width() - 20, plain_letters),
+                                TextStyle{.size = plain_letters}));
         y += step;
     }
     return items;
@@ -100,7 +100,7 @@ Items reasons_row(const answer::Answer& answer, const Box& row) {
         if (y + step > row.bottom && i + 1 < dropped.size()) {
             items.emplace_back(text({row.left + 20, y},
                                     fmt::format("and {} more rules", dropped.size() - i),
-                                    TextStyle{.size = letters}));
+                                    TextStyle{.size = plain_letters}));
             return items;
         }
         items.emplace_back(

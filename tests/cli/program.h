@@ -28,6 +28,13 @@ inline std::string text_of(const std::filesystem::path& path) {
     return text.str();
 }
 
+/// Characters of UTF-8, each a place on the screen.
+inline std::size_t characters(const std::string& line) {
+    std::size_t count = 0;
+    for (const char c : line) count += (static_cast<unsigned char>(c) & 0xC0u) != 0x80u ? 1 : 0;
+    return count;
+}
+
 /// A folder of its own for each test, gone afterwards; the program runs in it.
 class Program {
 public:

@@ -112,11 +112,11 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
              square_millimetres(bonding.number(i, "neutral_to_mm2")),
              bonding.cited(i, square_millimetres(bonding.number(i, "bond_mm2")))});
     }
-    Sheet kinds(files, "rules/circuit_kind.csv", c.citations, faults);
-    for (std::size_t i = 0; i < kinds.rows(); ++i) {
-        const auto least = kinds.cited(i, square_millimetres(kinds.number(i, "least_mm2")));
-        c.circuit_kinds.push_back({kinds.word(i, "kind"), amperes(kinds.number(i, "usual_a")),
-                                   least.value, kinds.number(i, "start"), least.citation});
+    Sheet usual(files, "rules/circuit_kind.csv", c.citations, faults);
+    for (std::size_t i = 0; i < usual.rows(); ++i) {
+        const auto least = usual.cited(i, square_millimetres(usual.number(i, "least_mm2")));
+        c.circuit_kinds.push_back({usual.word(i, "kind"), amperes(usual.number(i, "usual_a")),
+                                   least.value, usual.number(i, "start"), least.citation});
     }
     Sheet depth(files, "rules/depth_advice.csv", c.citations, faults);
     for (std::size_t i = 0; i < depth.rows(); ++i) {

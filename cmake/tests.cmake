@@ -1,6 +1,5 @@
 # One GoogleTest program toft_test_<folder> for each folder of tests/, and one ctest for each file
-# of tests/must_not_compile. TOFT_TEST_FOLDERS narrows that to some folders: in the release build
-# each program is optimised anew when it is linked, which takes long.
+# of tests/must_not_compile. TOFT_TEST_FOLDERS narrows that to some folders.
 set(not_gtest support must_not_compile fuzz wasm)
 file(GLOB test_sources CONFIGURE_DEPENDS tests/*/*.cpp)
 set(test_folders)
@@ -29,6 +28,9 @@ if(support_sources)
     ${toft_libraries} toft_flags GTest::gtest rapidcheck)
 endif()
 
+# The longest come first, so that no core waits for one of them at the end.
+set(longest_last rules picture search soil laws answer tables field)
+
 # TOFT_BINARY is there once everything is built; only toft_test_cli waits for it on its own.
 foreach(folder IN LISTS test_folders)
   set(program toft_test_${folder})
@@ -53,7 +55,9 @@ foreach(folder IN LISTS test_folders)
     add_dependencies(${program} toft)
   endif()
   add_test(NAME ${program} COMMAND ${program})
-  set_tests_properties(${program} PROPERTIES TIMEOUT 2400)
+  list(FIND longest_last ${folder} cost)
+  math(EXPR cost "10 * (${cost} + 1)")
+  set_tests_properties(${program} PROPERTIES TIMEOUT 2400 COST ${cost})
 endforeach()
 
 file(GLOB refused_sources CONFIGURE_DEPENDS tests/must_not_compile/*.cpp)

@@ -17,7 +17,7 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double step = 17;  // between rows of words
+constexpr double row_step = 17;  // between rows of words
 
 Text column_title(Point at, const std::string& words) {
     return text(at, words, TextStyle{.size = 13, .weight = Weight::bold});
@@ -50,7 +50,7 @@ Items deciding_facts(const answer::Answer& answer, const Box& box) {
         items.emplace_back(text({box.left + 20, y},
                                 shortened(words, box.width() - 20, plain_letters),
                                 TextStyle{.size = plain_letters}));
-        y += step;
+        y += row_step;
     }
     return items;
 }
@@ -97,7 +97,7 @@ Items reasons_row(const answer::Answer& answer, const Box& row) {
                      [](const auto& a, const auto& b) { return a.count > b.count; });
     double y = row.top + 34;
     for (std::size_t i = 0; i < dropped.size(); ++i) {
-        if (y + step > row.bottom && i + 1 < dropped.size()) {
+        if (y + row_step > row.bottom && i + 1 < dropped.size()) {
             items.emplace_back(text({row.left + 20, y},
                                     fmt::format("and {} more rules", dropped.size() - i),
                                     TextStyle{.size = plain_letters}));
@@ -105,7 +105,7 @@ Items reasons_row(const answer::Answer& answer, const Box& row) {
         }
         items.emplace_back(
             Group{reason_lines(dropped[i], {row.left, y}, row.width()), {}, "", "reason", ""});
-        y += step;
+        y += row_step;
     }
     append(items, deciding_facts(answer, {row.left, y + 4, row.right, row.bottom}));
     return items;

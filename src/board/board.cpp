@@ -66,7 +66,7 @@ void fronts_stacked(const Sheet& sheet, WordColumn& column) {
                    {house.exit, {house.exit.x, turn}, {x, turn}, {x, board.entry.y}, board.entry});
     append(items, house.items);
     append(items, board.items);
-    over_words(sheet, column.right(), top, items);
+    over_words(sheet, board.right, top, items);
     column.placed(std::move(items), board.foot);
 }
 
@@ -84,7 +84,7 @@ void fronts_beside(const Sheet& sheet, WordColumn& column) {
                    {house.exit, {house.exit.x, turn}, {x, turn}, {x, board.entry.y}, board.entry});
     append(items, house.items);
     append(items, board.items);
-    over_words(sheet, column.right(), top, items);
+    over_words(sheet, board.right, top, items);
     column.placed(std::move(items), std::max(board.foot, house.foot));
 }
 

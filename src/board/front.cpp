@@ -24,6 +24,10 @@ public:
         : of_(of), left_(left), right_(right), y_(top), rails_left_(left + lane) {
         const int fit = static_cast<int>((right - bus_lane - rails_left_) / place_wide + 1e-6);
         rails_ = rails_of(of.ways, {of.phases, of.spare, std::max(7, fit)});
+        int longest = 0;
+        for (const Rail& rail : rails_) longest = std::max(longest, rail.places());
+        right_ = std::min(
+            right, std::max(left + least_front, rails_left_ + longest * place_wide + bus_lane));
     }
 
     Front draw() {
@@ -36,7 +40,7 @@ public:
         Items items{Group{{Rect{{left_, top, right_, y_}, shell, 4}}, {}, "", "enclosure", ""}};
         append(items, std::move(wires_));
         append(items, std::move(items_));
-        return {std::move(items), y_, entry_, places_of(rails_)};
+        return {std::move(items), y_, right_, entry_, places_of(rails_)};
     }
 
 private:
@@ -83,10 +87,21 @@ private:
             module_wires(module, x, top, bus);
             x += place_wide * module.places;
         }
-        const bool on = &rail != &rails_.back();
-        append(wires_, bus.drawn(!first || on ? right_ - 4 : 0, bus_feet_));
+        const bool on = devices_after(rail);
+        append(wires_, bus.drawn((first || bus_feet_.empty()) && !on ? 0 : right_ - 4, bus_feet_));
         append(items_, bus.letters());
         y_ = bus.foot();
+    }
+
+    /// True when a later rail has to be fed.
+    bool devices_after(const Rail& rail) const {
+        for (const Rail& later : rails_) {
+            if (&later <= &rail) continue;
+            for (const Module& module : later.modules) {
+                if (module.holds == Holds::way) return true;
+            }
+        }
+        return false;
     }
 
     void module_wires(const Module& module, double x, double top, Bus& bus) {

@@ -20,6 +20,7 @@ struct FrontOf {
 struct Front {
     drawing::Items items;
     double foot = 0;
+    double right = 0;
     drawing::Point entry;  ///< where the incoming cable meets the enclosure's left wall
     int places = 0;        ///< that the rails are filled with
 };
@@ -27,7 +28,8 @@ struct Front {
 /// Room that a sheet gives the enclosure at least, user units.
 inline constexpr double least_front = 286;
 
-/// The board from `left` to `right` (`least_front` apart at least), `top` down.
+/// The board from `left` to at most `right` (`least_front` apart at least), as wide as its longest
+/// rail, `top` down.
 Front front(const FrontOf& of, double left, double right, double top);
 
 }  // namespace toft::board

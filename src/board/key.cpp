@@ -35,7 +35,7 @@ std::vector<Entry> entries_for(int phases, bool gives) {
     }
     list.push_back(wire_entry("neutral N, blue", neutral_wire));
     list.push_back(wire_entry("protective, green-and-yellow", earth_wire));
-    list.push_back({"the way's number, on its conductors and both terminals too", [](Point at) {
+    list.push_back({"number of the way, and of its terminals", [](Point at) {
                         return numbered_ring(1, at + Point{12, 0});
                     }});
     if (gives) {

@@ -63,9 +63,6 @@ void entry(const Way& way, const ListOf& of, WordColumn& column) {
     }
     column.placed({}, top + 2 * ring_radius + 4);
     column.gap(6);
-    column.placed(
-        {Line{{column.left(), column.y()}, {column.right(), column.y()}, stroked(palette::faint)}},
-        column.y());
 }
 
 /// Each way as a group of its own, and how high it is in a column of that width.
@@ -119,7 +116,9 @@ std::vector<std::string> way_lines(const Way& way, const ListOf& of) {
     if (way.rcd) {
         const std::string residual = significant(way.rcd->sensitivity_ma, 4) + " mA, type " +
                                      way.rcd->type + (way.rcd->delayed ? ", delayed" : "");
-        lines.push_back((way.residual_apart() ? "RCD beside it " : "residual current ") + residual);
+        const bool open = way.device && !way.residual_apart() && way.device->kind != "RCBO";
+        lines.push_back((way.residual_apart() ? "RCD beside it " : "residual current ") + residual +
+                        (open ? ", in this device or beside it" : ""));
     } else {
         lines.push_back(way.residual_inside() ? "residual current: not known"
                                               : "no residual current device");
@@ -131,25 +130,16 @@ std::vector<std::string> way_lines(const Way& way, const ListOf& of) {
         const std::string reason = reason_for(way, of.assumed);
         lines.push_back("cable not known" + (reason.empty() ? "" : ": " + reason));
     }
-    if (of.phases == 3) lines.push_back(line_words(way, of.phases));
-    if (way.facts) lines.push_back(load_line(way));
+    const std::string on = line_words(way, of.phases);
+    if (way.facts) lines.push_back((on.empty() ? "" : on + "; ") + load_line(way));
     if (!way.design) return lines;
     const std::string matters = matter_line(matters_of(*way.design));
     if (!matters.empty()) lines.push_back(matters);
+    if (way.design->residual_clears && !way.design->loop_ohm) {
+        lines.push_back("an earth fault is cleared by the residual current device");
+    }
     lines.push_back("R1 + R2 cold " + significant(way.design->r1_plus_r2_20c_ohm, 3) + " Ω");
     return lines;
-}
-
-std::vector<std::string> way_cautions(const Way& way) {
-    std::vector<std::string> list;
-    if (!way.design) return list;
-    for (const MatterWords& m : matters_of(*way.design)) {
-        if (m.over) list.push_back("past its limit: " + m.word + " " + m.value);
-    }
-    if (way.design->residual_clears) {
-        list.push_back("only the residual current device clears an earth fault");
-    }
-    return list;
 }
 
 WayList way_list(const ListOf& of, Box box, int columns) {
@@ -161,6 +151,9 @@ WayList way_list(const ListOf& of, Box box, int columns) {
     for (SetWay& one : all) {
         if (at.y > box.top && at.y + one.high > box.top + height + 1e-6) {
             at = {at.x + wide + between_columns, box.top};
+        }
+        if (at.y > box.top) {
+            list.items.emplace_back(Line{at, at + Point{wide, 0}, stroked(palette::faint)});
         }
         list.items.emplace_back(Group{std::move(one.items), at, "", "way", ""});
         at.y += one.high;

@@ -20,9 +20,6 @@ struct ListOf {
 /// What stands under a way's name.
 std::vector<std::string> way_lines(const parts::Way& way, const ListOf& of);
 
-/// Matters past their limits, each a caution.
-std::vector<std::string> way_cautions(const parts::Way& way);
-
 struct WayList {
     drawing::Items items;
     double foot = 0;

@@ -152,4 +152,17 @@ std::vector<MatterWords> matters_of(const answer::CircuitAnswer& c) {
     return list;
 }
 
+std::vector<std::string> way_cautions(const Way& way) {
+    std::vector<std::string> list;
+    if (!way.design) return list;
+    for (const MatterWords& m : matters_of(*way.design)) {
+        if (m.over) list.push_back("past its limit: " + m.word + " " + m.value);
+    }
+    // Where no loop is asked for, that device is what an earth electrode is designed with.
+    if (way.design->residual_clears && way.design->loop_ohm) {
+        list.push_back("only the residual current device clears an earth fault");
+    }
+    return list;
+}
+
 }  // namespace toft::parts

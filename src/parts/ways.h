@@ -64,4 +64,7 @@ struct MatterWords {
 /// The matters that arise for the circuit.
 std::vector<MatterWords> matters_of(const answer::CircuitAnswer& circuit);
 
+/// What of the way's design is to be heeded, each in a sentence.
+std::vector<std::string> way_cautions(const Way& way);
+
 }  // namespace toft::parts

@@ -144,9 +144,9 @@ std::vector<MatterWords> matters_of(const answer::CircuitAnswer& c) {
                          const std::optional<answer::CircuitMatter>& m, const char* unit) {
         if (m) list.push_back({word, symbol, of_limit(*m, unit), m->use > 1});
     };
-    add("voltage drop from the origin", "", c.drop_percent, "%");
-    add("loop at the last point", "Zs", c.loop_ohm, "Ω");
-    add("voltage dip at the start", "", c.dip_percent, "%");
+    add("drop from the origin", "", c.drop_percent, "%");
+    add("loop, last point", "Zs", c.loop_ohm, "Ω");
+    add("dip at the start", "", c.dip_percent, "%");
     add("starting current", "", c.start_a, "A");
     add("voltage rise", "", c.rise_percent, "%");
     return list;

@@ -55,7 +55,7 @@ std::string line_words(const Way& way, int board_phases);
 
 /// A figure of a circuit against its limit.
 struct MatterWords {
-    std::string word;    ///< "voltage drop from the origin"
+    std::string word;    ///< "drop from the origin"
     std::string symbol;  ///< "Zs"; may be empty
     std::string value;   ///< "2.47 of 5 %"
     bool over = false;   ///< past the limit, which the rules take for a caution

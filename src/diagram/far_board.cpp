@@ -157,7 +157,7 @@ void draw_far_board(const picture::Stage& stage, Ladder& ladder) {
         draw_way(ways[i], phases, i + 1 == ways.size(), ladder);
     }
     const Columns& c = ladder.columns();
-    ladder.draw_behind(enclosure({c.live - 27, top - 2, c.words - 20, ladder.y() - 2}));
+    ladder.draw_behind(enclosure({c.live - 27, top - 2, c.words - 23, ladder.y() - 2}));
     ladder.skip(6);
 }
 

@@ -2,6 +2,7 @@
 
 #include "board/boards.h"
 #include "drawing/night.h"
+#include "parts/word_column.h"
 
 #include <gtest/gtest.h>
 

@@ -46,7 +46,9 @@ TEST(JoinedTo, ACarriedEarthComesByWhatTheAnswerNames) {
             const auto list = far_joined(stage, ways_in(one, i));
             const answer::StretchAnswer& last = scheme.run.stretches.back();
             SCOPED_TRACE(name + " " + scheme.key);
-            if (last.armoured) EXPECT_EQ(joined_of(list, "armour"), last.armour_far);
+            if (last.armoured) {
+                EXPECT_EQ(joined_of(list, "armour"), last.armour_far);
+            }
             if (last.protective_conductor.find("core") != std::string::npos) {
                 EXPECT_EQ(joined_of(list, "earth core"), true);
             }

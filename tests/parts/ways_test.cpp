@@ -38,7 +38,9 @@ TEST(Ways, FollowTheListWithTheirDesigns) {
     for (std::size_t i = 0; i < ways.size(); ++i) {
         EXPECT_EQ(ways[i].number, static_cast<int>(i) + 1);
         EXPECT_EQ(ways[i].name, far.circuits[i].name);
-        if (ways[i].design) EXPECT_EQ(ways[i].design->number, ways[i].number);
+        if (ways[i].design) {
+            EXPECT_EQ(ways[i].design->number, ways[i].number);
+        }
         EXPECT_EQ(ways[i].device.has_value(), ways[i].design || far.circuits[i].device);
     }
 }

@@ -151,7 +151,7 @@ Items face_items(const Face& face, Point corner, int places) {
                   corner.y + face_high};
     const bool dashed_line = face.shape == Shape::unknown || face.shape == Shape::blank;
     Style outline = dashed_line ? dashed(palette::graphite, 1, {4, 3}) : stroked(palette::ink, 1.3);
-    if (!dashed_line) outline.fill = palette::paper;
+    if (face.shape != Shape::blank) outline.fill = palette::paper;
     Items items{Rect{box, outline, 2}};
     for (std::size_t i = 0; i < face.lines.size() && i < 3; ++i) {
         TextStyle style{.size = i == 0 ? 10.5 : 8.8, .anchor = Anchor::middle};

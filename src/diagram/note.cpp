@@ -9,7 +9,7 @@ namespace toft::diagram {
 
 namespace {
 
-constexpr std::size_t most_head_lines = 2;
+constexpr std::size_t most_head_lines = 4;
 constexpr std::size_t most_lines = 5;
 /// The broken lines of `words` from `y` down; moves `y` to below them.
 Items paragraph_items(const std::string& words, const Box& column, double& y,

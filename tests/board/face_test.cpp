@@ -45,7 +45,7 @@ TEST(Face, EachShapeIsDrawnApartAndItsWordsStayOnIt) {
         const drawing::Items items = face_items(face, {100, 50}, 1);
         const drawing::Box box{100, 50, 100 + place_wide, 50 + face_high};
         EXPECT_EQ(picture::clashes(items, box), "");
-        EXPECT_TRUE(drawing::contains(box, drawing::box_of(items)));
+        EXPECT_TRUE(drawing::contains(drawing::grown(box, 1), drawing::box_of(items)));
         drawing::Scene scene{200, 200};
         scene.items = items;
         drawn.insert(drawing::to_svg(scene));

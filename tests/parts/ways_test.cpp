@@ -30,11 +30,12 @@ answer::SchemeAnswer scheme_on(int phases) {
 }
 
 TEST(Ways, FollowTheListWithTheirDesigns) {
-    const picture::Example& one = picture::example("flat-cable-room");
+    const picture::Example& one = picture::example("sunny-garage");
     const answer::SchemeAnswer& scheme = one.answer.schemes.at(0);
     const site::Building& far = *site::find_building(one.job, one.job.runs[0].to);
     const std::vector<Way> ways = ways_of(one.job, far, scheme);
     ASSERT_EQ(ways.size(), far.circuits.size());
+    EXPECT_FALSE(scheme.building.circuits.empty());
     for (std::size_t i = 0; i < ways.size(); ++i) {
         EXPECT_EQ(ways[i].number, static_cast<int>(i) + 1);
         EXPECT_EQ(ways[i].name, far.circuits[i].name);

@@ -23,8 +23,9 @@ TEST(Machine, AMotorIsARingThatBeginsAtTheAxisWithItsLetterInside) {
         ASSERT_EQ(all_of<Circle>(items).size(), 1u);
         const Circle ring = all_of<Circle>(items)[0];
         EXPECT_DOUBLE_EQ(distance(ring.centre, axis.at), ring.radius);
-        ASSERT_EQ(all_of<Polyline>(items).size(), 1u);
-        for (const Point p : all_of<Polyline>(items)[0].points) {
+        const std::vector<Polyline> letters = all_of<Polyline>(items);
+        ASSERT_EQ(letters.size(), 1u);
+        for (const Point p : letters[0].points) {
             EXPECT_LT(distance(p, ring.centre), ring.radius);
         }
     }

@@ -54,6 +54,12 @@ def limit_faults(tables):
         if len(classes) + len(none) != (c["standard"] in BREAKERS):
             yield fault(row, f"{len(classes)} let-through rows fit and {len(none)} that deny one",
                         "one of either for a breaker")
+    for row in tables["device/let_through_at.csv"]:
+        above = [b for b in tables["device/let_through.csv"]
+                 if all(b.cells[k] == row.cells[k] for k in ("standard", "curve", "rating_to_a"))]
+        if not above or any(b.cells["i2t_a2s"] <= row.cells["i2t_a2s"] for b in above):
+            yield fault(row, "no less than at the breaking capacity",
+                        "a row of device/let_through.csv that lets through more")
     for row in tables["device/let_through.csv"]:
         if row.cells["rating_to_a"] > CLASS_ENDS:
             yield fault(row, "let-through above the end of the classes", f"{CLASS_ENDS} A")

@@ -92,6 +92,9 @@ TABLES = {
         standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
         rating_to_a=RATING, breaking_ka=Number(1, 25), energy_class=Number(3, 3),
         i2t_a2s=Number(1000, 500000))),
+    "device/let_through_at.csv": (5, dict(
+        standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
+        rating_to_a=RATING, fault_ka=Number(1, 6), i2t_a2s=Number(1000, 500000))),
     "device/rcd.csv": (2, dict(
         kind=Words(("general", "delayed")), multiple=Number(1, 5), longest_ms=Number(10, 500),
         shortest_ms=Number(0, 500))),
@@ -166,6 +169,8 @@ ORDERS = (
     ("device/curve.csv", "standard curve time_s", "rating_a", "current_a", "fall"),
     ("device/let_through.csv", "standard curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
     ("device/let_through.csv", "standard curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
+    ("device/let_through_at.csv", "standard curve fault_ka", "rating_to_a", "i2t_a2s", "fall"),
+    ("device/let_through_at.csv", "standard curve rating_to_a", "fault_ka", "i2t_a2s", "fall"),
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
@@ -182,6 +187,7 @@ ORDERS = (
 # (file, lower column, upper column)
 INTERVALS = (
     ("device/let_through.csv", "rating_from_a", "rating_to_a"),
+    ("device/let_through_at.csv", "rating_from_a", "rating_to_a"),
     ("device/unlimited.csv", "rating_from_a", "rating_to_a"),
     ("device/hold.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),

@@ -170,6 +170,7 @@ struct FindingAnswer {
     std::optional<double> value, limit, use;
     bool at_least = false;
     rules::Verdict verdict = rules::Verdict::meets;
+    bool about_circuits = false;     ///< of circuits of the building
     std::vector<std::string> basis;  ///< of the figures behind it, each word once
 };
 

@@ -85,6 +85,7 @@ private:
             a.unit = f.rule->unit;
             a.says = f.says;
             a.at_least = f.at_least;
+            a.about_circuits = f.rule->needs == study::Stage::circuits;
             a.verdict = c_.verdicts[i];
             if (f.limited) {
                 a.value = f.value;

@@ -50,19 +50,22 @@ std::string money(double pounds) { return fmt::format("£{}", fixed(pounds, 0));
 std::string limits_part(const SchemeAnswer& s) {
     std::vector<const FindingAnswer*> graded;
     std::vector<const FindingAnswer*> others;
-    for (const FindingAnswer& f : s.findings) (f.use ? graded : others).push_back(&f);
+    for (const FindingAnswer& f : s.findings) {
+        if (f.about_circuits && !f.use && f.verdict == Verdict::meets) continue;
+        (f.use ? graded : others).push_back(&f);
+    }
     std::stable_sort(
         graded.begin(), graded.end(),
         [](const FindingAnswer* a, const FindingAnswer* b) { return *a->use > *b->use; });
     std::string text = heading("HOW CLOSE TO THE LIMITS");
     for (const FindingAnswer* f : graded) {
-        text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 18), bar(*f->use, 16),
+        text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 21), bar(*f->use, 16),
                             percent(*f->use), padded(verdict_mark(f->verdict), 11), figures_of(*f));
     }
     for (const FindingAnswer* f : others) {
         text += wrapped(
-            fmt::format("  {} {}  ", padded(f->rule, 18), padded(verdict_mark(f->verdict), 11)),
-            f->says, 34);
+            fmt::format("  {} {}  ", padded(f->rule, 21), padded(verdict_mark(f->verdict), 11)),
+            f->says, 37);
     }
     return text;
 }

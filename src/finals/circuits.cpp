@@ -23,8 +23,8 @@ const RuleInfo circuit_breaking_rule{
     .clause = "434.5.1",
     .unit = "A",
     .needs = Stage::circuits,
-    .longer = Trend::better,
-    .thicker = Trend::worse,
+    .longer = Trend::either,
+    .thicker = Trend::either,
     .reads = "the fault current at the origin, the legs' lengths, the circuits' devices",
 };
 

@@ -40,6 +40,12 @@ struct RcdTimes {
     Seconds shortest_5;
 };
 
+/// Largest I2t that a breaker of an energy class lets through at fault currents up to a level.
+struct LetThrough {
+    Amperes up_to;
+    Cited<AmpereSquareSeconds> limit;
+};
+
 /// What makes an RCBO a residual current device of its own.
 struct Residual {
     Cited<Amperes> sensitivity;
@@ -56,6 +62,7 @@ struct Device {
     std::vector<CurvePoint> points;                         ///< by falling time, rising current
     std::vector<CurvePoint> holds;                          ///< by falling time, rising current
     std::optional<Cited<AmpereSquareSeconds>> let_through;  ///< limit at faults up to `breaking`
+    std::vector<LetThrough> let_through_at;  ///< limits at lower levels, by rising level
     Cited<double> i2;                  ///< I2 over In, for I2 <= 1.45 Iz (433.1.1 (iii))
     std::optional<Residual> residual;  ///< of an RCBO
 

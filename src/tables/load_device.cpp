@@ -60,6 +60,7 @@ public:
         curves();
         holds();
         let_through();
+        let_through_at();
         rcds();
         residual();
     }
@@ -183,6 +184,25 @@ private:
             if (rows[d] == (devices()[d].fuse() ? 0 : 1)) continue;
             fault("device/let_through.csv", fmt::format("{} has {} rows of let-through or of none",
                                                         name_of(devices()[d]), rows[d]));
+        }
+    }
+
+    /// Levels below the breaking capacity, for breakers that have a limit there.
+    void let_through_at() {
+        Sheet sheet = open("device/let_through_at.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const Band band = band_of(sheet, i);
+            const Amperes level = kiloamperes(sheet.number(i, "fault_ka"));
+            const auto limit = sheet.cited(i, ampere_square_seconds(sheet.number(i, "i2t_a2s")));
+            for (Device& device : devices()) {
+                if (!band.holds(device) || !device.let_through || level >= device.breaking.value)
+                    continue;
+                device.let_through_at.push_back({level, limit});
+            }
+        }
+        for (Device& device : devices()) {
+            std::sort(device.let_through_at.begin(), device.let_through_at.end(),
+                      [](const LetThrough& a, const LetThrough& b) { return a.up_to < b.up_to; });
         }
     }
 

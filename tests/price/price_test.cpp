@@ -180,7 +180,8 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     const auto setting = support::prepared(job);
     if (scheme.first().separate) scheme.first().separate = &support::conductor(10);
     Recording ledger;
-    const auto recorded = price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
+    const auto recorded =
+        price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
     const auto silent = priced(job, scheme, {{Item::house_bonding_upgrade}, {}});
     RC_ASSERT(recorded.total.value == silent.total);
     RC_ASSERT(recorded.house_end.value == silent.house_end);

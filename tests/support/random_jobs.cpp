@@ -96,6 +96,7 @@ site::Circuit circuit(Dice& dice, const char* name, site::CircuitKind kind, int 
     c.phases = phases;
     c.load_w = measured(dice.between(100, 4000 * phases));
     if (dice.once_in(2)) c.power_factor = measured(dice.between(0.7, 1));
+    if (!dice.once_in(3)) c.length = dice.fact<Metres>(2, 40);
     return c;
 }
 
@@ -104,6 +105,10 @@ void load(Dice& dice, bool three_phases, site::Building& b) {
     if (dice.once_in(3)) {
         b.circuits.push_back(circuit(dice, "lights", site::CircuitKind::lighting, 1));
     }
+    if (dice.once_in(3)) {
+        b.circuits.push_back(circuit(dice, "heater", site::CircuitKind::fixed_load, 1));
+    }
+    if (dice.once_in(4)) b.circuits.push_back(circuit(dice, "saw", site::CircuitKind::motor, 1));
     b.power_factor = measured(dice.between(0.7, 1));
     if (!three_phases) {
         b.load = measured(amperes(dice.between(2, 60)));

@@ -85,6 +85,9 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.body_current, "body.current", milli);
     pick.pick(l.body_resistance, "body.resistance", kilo);
     pick.pick(l.insert_length, "insert.length");
+    pick.pick(l.notice_demand, "notice.demand");
+    pick.pick(l.notice_generation, "notice.generation");
+    pick.pick(l.notice_days, "notice.days");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {

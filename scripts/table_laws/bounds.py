@@ -20,6 +20,8 @@ LIMITS = {
     "body.current": ("mA", 0.5, 30),
     "body.resistance": ("kohm", 0.5, 2), "insert.length": ("m", 0.3, 2),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
+    "notice.demand": ("A", 40, 100), "notice.generation": ("A", 10, 32),
+    "notice.days": ("days", 7, 60),
     "rod.section": ("m", 0.6, 3), "rod.deepest": ("m", 2.4, 30), "rod.most": ("rods", 1, 10)}
 
 # key: (unit, least, greatest believable value)

@@ -51,24 +51,21 @@ std::string percent(double share) { return significant(100 * share, 3) + " %"; }
 
 template <class L>
 ValueIn<L, Amperes> allowed(L& ledger, const tables::Allowance& row,
-                            std::vector<ValueIn<L, Amperes>> currents, const AllowedAt& at) {
+                            std::vector<ValueIn<L, Amperes>> currents, const AllowedAt<L>& at) {
     std::stable_sort(currents.begin(), currents.end(),
                      [](const auto& a, const auto& b) { return plain(b) < plain(a); });
-    const char* of = row.symbol.c_str();
-    auto sum = row.first.value > amperes(0)
-                   ? by_amount(ledger, row,
-                               ledger.let({"all", "all of that load", at.line, "", "", of},
-                                          sum_of<L>(currents, 0)),
-                               of)
-                   : by_rank(ledger, row, currents, of);
+    const char* of = row.cell.c_str();
+    auto sum = row.first.value > amperes(0) ? by_amount<L>(ledger, row, sum_of<L>(currents, 0), of)
+                                            : by_rank<L>(ledger, row, currents, of);
+    if (at.no_less_than) sum = most(sum, *at.no_less_than);
     if (row.extra.value > amperes(0)) {
         const auto extra =
             ledger.table({"extra", "a socket in the control unit", 0, "", "", of}, row.extra);
         sum = sum + extra * static_cast<double>(currents.size());
     }
-    return ledger.let(
-        {of, "the same load with its allowance", at.line, "", "On-Site Guide Table A2", at.of},
-        sum);
+    return ledger.let({row.symbol.c_str(), "circuits of one load with their allowance", at.line, "",
+                       "On-Site Guide Table A2", at.of},
+                      sum);
 }
 
 std::string allowance_words(const tables::Allowance& row) {
@@ -94,8 +91,9 @@ std::string allowance_words(const tables::Allowance& row) {
     return words;
 }
 
-template Amperes allowed(Silent&, const tables::Allowance&, std::vector<Amperes>, const AllowedAt&);
+template Amperes allowed(Silent&, const tables::Allowance&, std::vector<Amperes>,
+                         const AllowedAt<Silent>&);
 template Traced<Amperes> allowed(Recording&, const tables::Allowance&, std::vector<Traced<Amperes>>,
-                                 const AllowedAt&);
+                                 const AllowedAt<Recording>&);
 
 }  // namespace toft::demand

@@ -63,8 +63,8 @@ private:
                             find));
             return;
         }
-        if (!over(together(), o_.limit)) return;
-        ask(fmt::format("{} together exceed the {}", sum_words(), o_.limited_by));
+        if (!over(together(), *o_.fuse)) return;
+        ask(fmt::format("{} together exceed the {} fuse", sum_words(), a(*o_.fuse)));
     }
 
     void agreement() {

@@ -22,15 +22,13 @@ struct Notice {
     std::string why;  ///< with figures
 };
 
-/// What the operator would want to know of a run. A part of the intake carries `limit`.
+/// What the operator would want to know of a run.
 struct Occasion {
-    Amperes run;                   ///< demand of the run, of one line
-    std::optional<Amperes> house;  ///< largest demand of the house, of one line
-    std::string house_known;       ///< how: "measured", "estimated", "declared"
-    std::optional<Amperes> fuse;   ///< of the cut-out; none where nobody read it
-    Amperes limit;                 ///< the least the intake carries
-    std::string limited_by;        ///< "100 A fuse", "tails, good for 60 A"
-    std::optional<Amperes> agreed;
+    Amperes run;                    ///< demand of the run, of one line
+    std::optional<Amperes> house;   ///< largest demand of the house, of one line
+    std::string house_known;        ///< how: "measured", "estimated", "declared"
+    std::optional<Amperes> fuse;    ///< of the cut-out; none where nobody read it
+    std::optional<Amperes> agreed;  ///< demand they have agreed to
     site::Answer looped = site::Answer::unknown;
     std::string load;  ///< "charge point", "heat pump"; empty for neither
     bool generates = false;

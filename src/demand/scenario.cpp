@@ -45,11 +45,8 @@ ValueIn<L, Amperes> of_one_load(L& ledger, const OnLine<L>& on, const tables::Al
         if (!load.kind->alone) continue;
         if (!alone || plain(alone->lasting) < plain(load.lasting)) alone = &load;
     }
-    const auto sum = allowed(ledger, row, currents, AllowedAt{on.line, on.place.of});
-    if (!alone || !(plain(sum) < plain(alone->lasting))) return sum;
-    return ledger.let(
-        {row.symbol.c_str(), "no less than the largest of that load", on.line, "", "", on.place.of},
-        most(sum, alone->lasting));
+    return allowed(ledger, row, currents,
+                   AllowedAt<L>{on.line, on.place.of, alone ? &alone->lasting : nullptr});
 }
 
 /// The current of a line: row by row with its allowance, the rest in full.
@@ -73,7 +70,9 @@ ValueIn<L, Amperes> line_current(L& ledger, const OnLine<L>& on, const std::stri
         if (on.allowances && row && !constant) continue;
         add<L>(sum, any, on.allowances ? load.lasting : load.full);
         if (!row || !(row->extra.value > amperes(0))) continue;
-        add<L>(sum, any, ledger.table({"extra", "a socket in the control unit"}, row->extra));
+        add<L>(sum, any,
+               ledger.table({"extra", "a socket in the control unit", 0, "", "", row->cell.c_str()},
+                            row->extra));
     }
     const Name name{"I.line", "current of a line", on.line, "", "", on.place.of};
     if (!any) return ledger.stated(name, amperes(0), "no circuit");

@@ -22,8 +22,9 @@ inline constexpr std::string_view load_storage = "storage battery";
 /// on top for each circuit.
 struct Allowance {
     std::string load;
-    std::string symbol;  ///< the load as one word, for the working
     std::string premises;
+    std::string symbol;  ///< the load as one word, for the working
+    std::string cell;    ///< load and premises as one word
     Cited<Amperes> first;
     Cited<double> largest;  ///< 0 to 1; the same as the other two where `first` is not 0
     Cited<double> second;

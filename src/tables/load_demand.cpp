@@ -10,20 +10,21 @@ namespace {
 const std::string household = "household";
 const LoadOfKind not_listed{"", std::string(load_in_full), false, nullptr};
 
-std::string symbol_of(std::string load) {
-    std::replace(load.begin(), load.end(), ' ', '.');
-    return load;
+std::string one_word(std::string words) {
+    std::replace(words.begin(), words.end(), ' ', '.');
+    return words;
 }
 
 void read_allowances(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet sheet(files, "demand/allowance.csv", c.citations, faults);
     for (std::size_t i = 0; i < sheet.rows(); ++i) {
         const std::string load = sheet.word(i, "load");
-        c.demand.allowances.push_back({load, symbol_of(load), sheet.word(i, "premises"),
-                                       sheet.cited(i, amperes(sheet.number(i, "first_a"))),
-                                       sheet.figure(i, "largest"), sheet.figure(i, "second"),
-                                       sheet.figure(i, "rest"),
-                                       sheet.cited(i, amperes(sheet.number(i, "extra_a")))});
+        const std::string premises = sheet.word(i, "premises");
+        c.demand.allowances.push_back(
+            {load, premises, one_word(load), one_word(load + " " + premises),
+             sheet.cited(i, amperes(sheet.number(i, "first_a"))), sheet.figure(i, "largest"),
+             sheet.figure(i, "second"), sheet.figure(i, "rest"),
+             sheet.cited(i, amperes(sheet.number(i, "extra_a")))});
     }
     if (c.demand.allowances.empty()) {
         faults.push_back({"data", "demand/allowance.csv", "no allowance is stated", "", {}});

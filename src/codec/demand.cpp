@@ -6,7 +6,7 @@ namespace toft::codec {
 
 namespace {
 
-Json load_json(const answer::LoadAnswer& load) {
+Json scenario_json(const answer::LoadAnswer& load) {
     Json lines = Json::array();
     for (const double line : load.lines_a) lines.push_back(rounded(line));
     return {{"lines_a", lines},
@@ -14,11 +14,11 @@ Json load_json(const answer::LoadAnswer& load) {
             {"total_a", rounded(load.total_a)}};
 }
 
-Json building_json(const answer::BuildingDemandAnswer& building) {
+Json building_demand_json(const answer::BuildingDemandAnswer& building) {
     Json json{{"premises", building.premises}};
     for (const char* scenario : {"today", "likely", "everything"}) json[scenario] = nullptr;
     for (const answer::LoadAnswer& load : building.scenarios) {
-        json[load.scenario] = load_json(load);
+        json[load.scenario] = scenario_json(load);
     }
     return json;
 }
@@ -40,7 +40,7 @@ Json demand_json(const answer::DemandAnswer& demand) {
               {"buildings", Json::object()},
               {"limits", Json::array()},
               {"house", Json::array()}};
-    for (const auto& b : demand.buildings) json["buildings"][b.id] = building_json(b);
+    for (const auto& b : demand.buildings) json["buildings"][b.id] = building_demand_json(b);
     for (const auto& limit : demand.limits) {
         json["limits"].push_back({{"part", limit.part},
                                   {"carries_a", rounded(limit.carries_a)},

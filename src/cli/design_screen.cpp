@@ -134,7 +134,8 @@ std::string left_text(double left, double run) {
                                : "; with the run " + number(after, "A"));
 }
 
-std::string demand_part(const answer::DemandAnswer& d) {
+std::string demand_part(const Answer& a) {
+    const answer::DemandAnswer& d = a.demand;
     std::string text = heading("DEMAND, AND WHAT THE INTAKE HAS LEFT");
     const auto line = [&](const std::string& what, const std::string& value) {
         text += wrapped(fmt::format("  {} ", padded(what, 46)), value, 49);
@@ -156,7 +157,11 @@ std::string demand_part(const answer::DemandAnswer& d) {
         }
     }
     if (d.house.empty()) line("house", "not known: measure it, or list its circuits");
-    line("network operator", d.notice);
+    line("network operator, of the load", d.notice);
+    if (!a.schemes.empty()) return text;  // the reasons stand in its list of whom to tell
+    for (const answer::NoticeAnswer& n : d.notices) {
+        text += wrapped("  - ", fmt::format("{} the work: {}", n.when, n.why), 4);
+    }
     return text;
 }
 
@@ -257,7 +262,7 @@ std::string search_part(const Answer& a) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text += recommended_part(a) + demand_part(a.demand) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text += recommended_part(a) + demand_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
     return text + search_part(a);

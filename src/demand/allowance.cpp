@@ -57,7 +57,9 @@ ValueIn<L, Amperes> allowed(L& ledger, const tables::Allowance& row,
     const char* of = row.cell.c_str();
     auto sum = row.first.value > amperes(0) ? by_amount<L>(ledger, row, sum_of<L>(currents, 0), of)
                                             : by_rank<L>(ledger, row, currents, of);
-    if (at.no_less_than) sum = most(sum, *at.no_less_than);
+    if (at.no_less_than && plain(sum) < plain(*at.no_less_than)) {
+        sum = most(sum, *at.no_less_than);
+    }
     if (row.extra.value > amperes(0)) {
         const auto extra =
             ledger.table({"extra", "a socket in the control unit", 0, "", "", of}, row.extra);

@@ -82,7 +82,7 @@ TEST(Allowance, TheWorkingShowsTheShareAndWhoseItIs) {
     const auto sum =
         allowed(ledger, row("final circuits"), currents, AllowedAt<Recording>{0, "house"});
     const auto lines = ledger.working(sum.expression);
-    EXPECT_EQ(support::wrong_lines(lines), std::vector<std::string>{});
+    EXPECT_EQ(support::wrong_lines(ledger.lines()), std::vector<std::string>{});
     ASSERT_FALSE(lines.empty());
     EXPECT_EQ(lines.back().symbol, "final.circuits.house");
     bool cited = false;

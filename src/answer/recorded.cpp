@@ -109,8 +109,8 @@ void Recorded::figures_of_demand(const study::RunScheme& scheme) {
     of_building(site::Scenario::everything, "demand.everything_a",
                 "demand of the building, everything at once");
     const auto& house = setting_.house;
-    const auto limit = demand::least_limit(ledger_, house.limits,
-                                           scheme.fed_from == site::FedFrom::spare_way);
+    const auto limit =
+        demand::least_limit(ledger_, house.limits, scheme.fed_from == site::FedFrom::spare_way);
     figure("intake.carries_a", "what the intake carries", limit, 1, "A");
     for (const demand::Way way : demand::all_ways) {
         if (!house.demand.is_known(way)) continue;

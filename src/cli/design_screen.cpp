@@ -262,7 +262,8 @@ std::string search_part(const Answer& a) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text += recommended_part(a) + demand_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text +=
+        recommended_part(a) + demand_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
     return text + search_part(a);

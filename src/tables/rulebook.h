@@ -53,7 +53,7 @@ struct Limits {
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
     Cited<Amperes> body_current;          ///< that a person may take without harm for long
     Cited<Ohms> body_resistance;
-    Cited<Metres> insert_length;  ///< insulating section of a metal pipe
+    Cited<Metres> insert_length;       ///< insulating section of a metal pipe
     Cited<Amperes> notice_demand;      ///< a charge point or heat pump above it: ask first
     Cited<Amperes> notice_generation;  ///< of one phase; above it: ask first
     Cited<double> notice_days;         ///< within which what need not be asked is told

@@ -73,8 +73,7 @@ TEST(DemandAnswers, SayWhetherTheOperatorIsAskedOrTold) {
 
 TEST(DemandAnswers, TheOperatorsShareOfTheListIsTheSameAsTheAnswers) {
     site::Job job = workshop_job();
-    job.buildings[1].circuits.push_back(
-        drawing_watts(site::CircuitKind::vehicle_charging, 7360));
+    job.buildings[1].circuits.push_back(drawing_watts(site::CircuitKind::vehicle_charging, 7360));
     const Answer a = design(question_of(job));
     ASSERT_FALSE(a.schemes.empty());
     EXPECT_EQ(a.demand.notice, "ask first");

@@ -17,8 +17,8 @@ double neutral(const Lines<Silent>& of, const Lines<Silent>& third = {}) {
 }
 
 TEST(PhaseLines, TheLargestCircuitGoesFirstToTheLineThatHasLeast) {
-    const std::vector<Spread> circuits{{amperes(6), 1}, {amperes(32), 1}, {amperes(20), 1},
-                                       {amperes(16), 3}, {amperes(10), 1}};
+    const std::vector<Spread> circuits{
+        {amperes(6), 1}, {amperes(32), 1}, {amperes(20), 1}, {amperes(16), 3}, {amperes(10), 1}};
     EXPECT_EQ(spread(circuits, 3), (std::vector<int>{2, 0, 1, every_line, 2}));
     EXPECT_EQ(spread(circuits, 1), (std::vector<int>{0, 0, 0, 0, 0}));
 }

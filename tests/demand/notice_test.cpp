@@ -22,7 +22,9 @@ Occasion quiet() {
     return o;
 }
 
-std::vector<Notice> notices_for(const Occasion& o) { return notices(support::catalogue().limits, o); }
+std::vector<Notice> notices_for(const Occasion& o) {
+    return notices(support::catalogue().limits, o);
+}
 
 When when(const Occasion& o) { return heaviest(notices_for(o)); }
 

@@ -93,8 +93,8 @@ TEST(Scenario, AWelderCountsByItsDutyButAtWorkInEverything) {
 
 TEST(Scenario, AHouseByItsCircuits) {
     site::Building b;
-    b.circuits = {circuit(CircuitKind::socket_ring), circuit(CircuitKind::socket_ring),
-                  drawing(CircuitKind::cooker, 40), drawing(CircuitKind::shower, 40),
+    b.circuits = {circuit(CircuitKind::socket_ring),      circuit(CircuitKind::socket_ring),
+                  drawing(CircuitKind::cooker, 40),       drawing(CircuitKind::shower, 40),
                   drawing(CircuitKind::water_heater, 13), drawing(CircuitKind::lighting, 10)};
     EXPECT_DOUBLE_EQ(total(b, Scenario::today), 32 + 0.4 * 32 + (10 + 9 + 5) + 40 + 13 + 6.6);
     EXPECT_DOUBLE_EQ(total(b, Scenario::everything), 64 + 40 + 5 + 40 + 13 + 10);
@@ -113,16 +113,14 @@ TEST(Scenario, AStatedLoadIsTheSameInEachAndSpreadEvenly) {
 TEST(Scenario, OnThreeLinesEachHasItsOwnLargestCircuit) {
     site::Building b;
     b.circuits = {drawing(CircuitKind::socket_ring, 32), drawing(CircuitKind::socket_radial, 20),
-                  drawing(CircuitKind::socket_radial, 16),
-                  drawing(CircuitKind::motor, 10, 3)};
+                  drawing(CircuitKind::socket_radial, 16), drawing(CircuitKind::motor, 10, 3)};
     const auto found = demand(b, Scenario::likely, 3);
     EXPECT_DOUBLE_EQ(found.lines.each[0].number(), 42);
     EXPECT_DOUBLE_EQ(found.lines.each[1].number(), 30);
     EXPECT_DOUBLE_EQ(found.lines.each[2].number(), 26);
     EXPECT_DOUBLE_EQ(found.heaviest.number(), 42);
-    EXPECT_NEAR(found.neutral.number(), std::sqrt(32 * 32 + 20 * 20 + 16 * 16 - 32 * 20 - 20 * 16 -
-                                                  16 * 32),
-                1e-9);
+    EXPECT_NEAR(found.neutral.number(),
+                std::sqrt(32 * 32 + 20 * 20 + 16 * 16 - 32 * 20 - 20 * 16 - 16 * 32), 1e-9);
 }
 
 TEST(Scenario, ThirdHarmonicsShrinkWithTheLineTheyAreOn) {
@@ -156,8 +154,8 @@ site::Circuit drawn_circuit(bool three_phases) {
 
 site::Building drawn_building(bool three_phases) {
     site::Building b;
-    b.use = static_cast<site::Use>(
-        *rc::gen::inRange<std::size_t>(0, site::words<site::Use>().size()));
+    b.use =
+        static_cast<site::Use>(*rc::gen::inRange<std::size_t>(0, site::words<site::Use>().size()));
     const int count = *rc::gen::inRange(1, 9);
     for (int i = 0; i < count; ++i) b.circuits.push_back(drawn_circuit(three_phases));
     if (*rc::gen::inRange(0, 2)) b.future_load = measured(amperes(*rc::gen::inRange(0, 30)));

@@ -43,8 +43,8 @@ demand::Place<Silent> place_at(double u0) { return {&demand_tables(), volts(u0),
 }  // namespace
 
 Results allowance(const PublishedCase& c) {
-    const auto* found = tables::find_allowance(demand_tables(), spaced(c.word("load")),
-                                               spaced(c.word("premises")));
+    const auto* found =
+        tables::find_allowance(demand_tables(), spaced(c.word("load")), spaced(c.word("premises")));
     if (!found) throw std::runtime_error("no row for " + c.word("load"));
     tables::Allowance row = *found;
     if (!c.numbers.count("sockets")) row.extra.value = amperes(0);
@@ -66,10 +66,9 @@ Results household_demand(const PublishedCase& c) {
                       of_watts(CircuitKind::socket_ring, c.number("I.ring") * u0),
                       of_watts(CircuitKind::socket_ring, c.number("I.ring") * u0)};
     Silent ledger;
-    const auto found =
-        demand::building_demand(ledger, place_at(u0), house, site::Scenario::today);
-    const double socket = tables::find_allowance(demand_tables(), "cooking", "household")
-                              ->extra.value.number();
+    const auto found = demand::building_demand(ledger, place_at(u0), house, site::Scenario::today);
+    const double socket =
+        tables::find_allowance(demand_tables(), "cooking", "household")->extra.value.number();
     return {{"I", found.total.number() - socket}};
 }
 

@@ -89,8 +89,8 @@ TEST(Load, OrdinarilyTheRunIsSizedForWhatIsLikelyWithPublishedAllowances) {
 }
 
 TEST(Load, WhatGivesCurrentAddsNothingToTheRun) {
-    const site::Job job = job_of({circuit(site::CircuitKind::kiln, 2300, 1),
-                                  circuit(site::CircuitKind::solar, 3600, 1)});
+    const site::Job job = job_of(
+        {circuit(site::CircuitKind::kiln, 2300, 1), circuit(site::CircuitKind::solar, 3600, 1)});
     EXPECT_NEAR(prepared(job).ib.number(), 10, 1e-12);
     EXPECT_NEAR(prepared(job).power_factor, 1, 1e-12);
     EXPECT_TRUE(assumes(prepared(job), "gives current"));

@@ -24,7 +24,9 @@ LIMITS = {
     "ring.cable": ("A", 20, 30), "ring.section": ("mm2", 1.5, 4), "ring.point": ("A", 10, 32),
     "disconnection.final": ("s", 0.1, 0.8), "disconnection.final.sockets": ("A", 32, 63),
     "disconnection.final.others": ("A", 20, 32), "start.dip": ("%", 5, 30),
-    "source.rise": ("%", 0.5, 3)}
+    "source.rise": ("%", 0.5, 3),
+    "notice.demand": ("A", 40, 100), "notice.generation": ("A", 10, 32),
+    "notice.days": ("days", 7, 60)}
 
 # key: (unit, least, greatest believable value)
 SHOCK = {

@@ -4,8 +4,9 @@ import collections
 from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUITS, CITED, CONDITIONS, EARTHING_STEPS, EARTHINGS,
-    FOOTWEAR, FUSES, HEART_PATHS, KINDS, PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
+    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUIT_KINDS, CIRCUITS, CITED, CONDITIONS,
+    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, HEART_PATHS, KINDS, LOADS, LOADS_OUTSIDE, PATHS, PREMISES, SKINS,
+    SOILS, SURFACES, USES, ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -103,7 +104,7 @@ TABLES = {
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
                                        neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
     "rules/circuit_kind.csv": (1, dict(
-        kind=Words(CIRCUITS), usual_a=Number(5, 63), least_mm2=Number(1, 6), start=Number(1, 15))),
+        kind=Words(CIRCUITS), least_a=Number(5, 63), least_mm2=Number(1, 6), start=Number(1, 15))),
     "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
     "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(
@@ -112,6 +113,14 @@ TABLES = {
         key=Words(EARTHING_STEPS), kind=Words(AUTHORITIES), clause=TEXT)),
     "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),
                                   high=Number(0, 10000), unit=UNIT)),
+    "demand/allowance.csv": (2, dict(
+        load=Words(LOADS), premises=Words(PREMISES), first_a=Number(0, 20), largest=Number(0.2, 1),
+        second=Number(0.2, 1), rest=Number(0.2, 1), extra_a=Number(0, 13))),
+    "demand/kind.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), load=Words((*LOADS, *LOADS_OUTSIDE)), alone=YES_NO)),
+    "demand/usual.csv": (1, dict(kind=Words(CIRCUIT_KINDS), usual_a=Number(6, 63))),
+    "demand/premises.csv": (1, dict(use=Words(USES), premises=Words(PREMISES))),
+    "demand/tails.csv": (1, dict(section_mm2=Number(6, 95), carries_a=Number(30, 200))),
     "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),
                                high_ohm_m=Number(1, 20000))),
     "earth/rod_parallel.csv": (1, dict(rods=Number(1, 24), factor=Number(1, 3))),
@@ -178,6 +187,7 @@ ORDERS = (
     ("earth/rod_lambda.csv", "arrangement", "rods", "lambda", "fall"),
     ("earth/wire_star.csv", "", "arms", "c0", "fall"),
     ("earth/wire_star.csv", "", "arms", "c1", "rise"),
+    ("demand/tails.csv", "", "section_mm2", "carries_a", "fall"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p5_ohm", "rise"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p50_ohm", "rise"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p95_ohm", "rise"),
@@ -194,6 +204,7 @@ INTERVALS = (
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
     ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
     ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
+    ("demand/allowance.csv", "second", "largest"), ("demand/allowance.csv", "rest", "second"),
     ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),
     ("shock/body_impedance.csv", "p50_ohm", "p95_ohm"))
 

@@ -214,6 +214,52 @@ struct UnknownAnswer {
     std::string effect;   ///< decides, changes the scheme, changes the price only, does not matter
 };
 
+/// Currents of a building in one scenario.
+struct LoadAnswer {
+    std::string scenario;  ///< today, likely, everything
+    std::vector<double> lines_a;
+    double neutral_a = 0;
+    double total_a = 0;  ///< of the most loaded line, with the allowance for later
+};
+
+struct BuildingDemandAnswer {
+    std::string id;
+    std::string name;
+    std::string premises;               ///< column of the published allowances
+    std::vector<LoadAnswer> scenarios;  ///< empty where nothing is stated of its load
+};
+
+/// A part of the intake and what it carries.
+struct LimitAnswer {
+    std::string part;
+    double carries_a = 0;
+    bool known = true;  ///< false: the smallest it may be
+};
+
+/// The house's demand as one way gives it, and what each part of the intake then has left: below 0
+/// where it is short.
+struct HouseDemandAnswer {
+    std::string way;  ///< measured, declared, estimated
+    double demand_a = 0;
+    std::vector<double> left_a;  ///< by limit
+};
+
+struct NoticeAnswer {
+    std::string when;  ///< before, after
+    std::string why;
+};
+
+/// What is fed out there, and what the house can give.
+struct DemandAnswer {
+    std::string scenario;  ///< that the run is sized for
+    double run_a = 0;      ///< design current of the run
+    std::vector<BuildingDemandAnswer> buildings;
+    std::vector<LimitAnswer> limits;
+    std::vector<HouseDemandAnswer> house;  ///< the way to go by first; empty where none is known
+    std::string notice;                    ///< ask first, tell after, nothing to ask or tell
+    std::vector<NoticeAnswer> notices;
+};
+
 struct SearchAnswer {
     long candidates = 0, evaluated = 0, set_aside = 0, sound = 0, conditional = 0;
     double milliseconds = 0;
@@ -232,6 +278,7 @@ struct Answer {
     std::vector<DroppedAnswer> dropped;
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
+    DemandAnswer demand;
     std::vector<walk::Walk> walks;  ///< how each outbuilding should be earthed, and why
     SearchAnswer search;
     std::vector<SourceAnswer> sources;

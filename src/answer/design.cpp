@@ -1,5 +1,6 @@
 #include "answer/answer.h"
 #include "answer/circuits.h"
+#include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
@@ -50,7 +51,7 @@ public:
         out_.sentence = sentence_of(out_);
         out_.words = short_words(out_);
         house_work();
-        add_duties(q_, s_, out_);
+        add_duties(s_, out_);
         return std::move(out_);
     }
 
@@ -309,6 +310,9 @@ Answer design(const Question& question) {
         const auto more = writer.citations();
         citations.insert(citations.end(), more.begin(), more.end());
     }
+    const bool other = !found.contenders.empty() &&
+                       found.contenders.front().scheme.phases == settings.back().phases;
+    answer.demand = demand_of(other ? settings.back() : settings.front());
     answer.walks = walks_of(q.catalogue, q.job);
     for (const walk::Walk& walk : answer.walks) {
         const auto more = citations_of(walk);

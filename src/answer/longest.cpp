@@ -36,8 +36,7 @@ std::vector<std::pair<std::string, double>> longest_by_rule(const Question& q,
                                            study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
             return search::judge_one(at, scheme, i) != rules::Verdict::fails;
         };
-        // A rule that no length within reach breaks has no longest run to tell.
-        if (!holds(1) || holds(most_stretch)) continue;
+        if (!holds(1)) continue;
         longest.emplace_back(rules[i].info->name, length * last_holding(1, most_stretch, holds));
     }
     return longest;

@@ -56,6 +56,7 @@ private:
     void figure(const char* name, const char* title, const Traced<T>& traced, double scale,
                 const char* unit);
     void figures_of_run();
+    void figures_of_demand(const study::RunScheme& scheme);
     void figures_of_touch(const study::RunScheme& scheme);
     void figures_of_circuits();
     void figures_of_price(const price::Price<Recording>& price);

@@ -26,21 +26,28 @@ const Cited<Amperes>* held_at_once(const tables::Device& device) {
     return most;
 }
 
+/// A circuit and what feeds it.
+template <class L>
+struct Behind {
+    const tables::Catalogue& catalogue;
+    const CircuitSetting<L>& setting;
+    const Feed<L>& feed;
+};
+
 /// One option of a circuit behind one feed.
 template <class L>
 class Look {
 public:
-    Look(L& ledger, const tables::Catalogue& catalogue, const CircuitSetting<L>& s,
-         const Feed<L>& feed, const Option& option, const Conductors<L>& conductors,
+    Look(L& ledger, const Behind<L>& behind, const Option& option, const Conductors<L>& conductors,
          CircuitDesign<L>& out)
         : ledger_(ledger),
-          catalogue_(catalogue),
-          s_(s),
-          feed_(feed),
+          catalogue_(behind.catalogue),
+          s_(behind.setting),
+          feed_(behind.feed),
           device_(*option.device),
           c_(conductors),
           out_(out),
-          n_(s.number) {}
+          n_(behind.setting.number) {}
 
     void all() {
         const auto in =
@@ -335,7 +342,7 @@ std::size_t pick(const tables::Catalogue& catalogue, const CircuitSetting<Silent
     Standing nearest{3, std::numeric_limits<double>::infinity()};
     for (std::size_t i = 0; i < s.options.size(); ++i) {
         CircuitDesign<Silent> d;
-        Look<Silent>(silent, catalogue, s, feed, s.options[i], s.conductors[i], d).all();
+        Look<Silent>(silent, {catalogue, s, feed}, s.options[i], s.conductors[i], d).all();
         const Standing found = standing_of(d, s.dip_wished);
         if (found.tier == 0) return i;
         if (found.tier > nearest.tier ||
@@ -382,7 +389,7 @@ void design(L& ledger, const tables::Catalogue& catalogue, const CircuitSetting<
     out.by_residual = false;
     for (auto& j : out.judged) j.applies = false;
     out.conductors = picked(ledger, catalogue, s, i);
-    Look<L>(ledger, catalogue, s, feed, out.option, out.conductors, out).all();
+    Look<L>(ledger, {catalogue, s, feed}, out.option, out.conductors, out).all();
 }
 
 template void design(Silent&, const tables::Catalogue&, const CircuitSetting<Silent>&,

@@ -144,6 +144,61 @@ std::string circuits_part(const SchemeAnswer& s) {
     return text;
 }
 
+const answer::LoadAnswer* load_of(const answer::BuildingDemandAnswer& b,
+                                  const std::string& scenario) {
+    for (const answer::LoadAnswer& load : b.scenarios) {
+        if (load.scenario == scenario) return &load;
+    }
+    return nullptr;
+}
+
+/// "17.3 A", or each line: "20 A, 14 A, 14 A; neutral 6 A".
+std::string load_text(const answer::LoadAnswer& load) {
+    if (load.lines_a.size() == 1) return number(load.total_a, "A");
+    std::string text;
+    for (const double line : load.lines_a) text += (text.empty() ? "" : ", ") + number(line, "A");
+    return text + "; neutral " + number(load.neutral_a, "A");
+}
+
+std::string left_text(double left, double run) {
+    const std::string before =
+        left < 0 ? "short by " + number(-left, "A") : number(left, "A") + " left";
+    const double after = left - run;
+    return before + (after < 0 ? "; with the run short by " + number(-after, "A")
+                               : "; with the run " + number(after, "A"));
+}
+
+std::string demand_part(const Answer& a) {
+    const answer::DemandAnswer& d = a.demand;
+    std::string text = heading("DEMAND, AND WHAT THE INTAKE HAS LEFT");
+    const auto line = [&](const std::string& what, const std::string& value) {
+        text += wrapped(fmt::format("  {} ", padded(what, 46)), value, 49);
+    };
+    for (const answer::BuildingDemandAnswer& b : d.buildings) {
+        for (const char* scenario : {"today", "likely", "everything"}) {
+            if (const auto* load = load_of(b, scenario)) {
+                line(b.name + ", " + scenario, load_text(*load));
+            }
+        }
+    }
+    for (const answer::HouseDemandAnswer& house : d.house) {
+        line("house, " + house.way, number(house.demand_a, "A"));
+        for (std::size_t i = 0; i < d.limits.size(); ++i) {
+            const answer::LimitAnswer& limit = d.limits[i];
+            line(fmt::format("  {}, {}{}", limit.part, number(limit.carries_a, "A"),
+                             limit.known ? "" : " at the least"),
+                 left_text(house.left_a[i], d.run_a));
+        }
+    }
+    if (d.house.empty()) line("house", "not known: measure it, or list its circuits");
+    line("network operator, of the load", d.notice);
+    if (!a.schemes.empty()) return text;  // the reasons stand in its list of whom to tell
+    for (const answer::NoticeAnswer& n : d.notices) {
+        text += wrapped("  - ", fmt::format("{} the work: {}", n.when, n.why), 4);
+    }
+    return text;
+}
+
 std::string lists_part(const SchemeAnswer& s) {
     std::string text;
     const auto list = [&](const char* title, const std::vector<std::string>& lines) {
@@ -241,7 +296,8 @@ std::string search_part(const Answer& a) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text += recommended_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text +=
+        recommended_part(a) + demand_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
     return text + search_part(a);

@@ -1,5 +1,6 @@
 #include "codec/answer.h"
 
+#include "codec/demand.h"
 #include "codec/scheme.h"
 #include "codec/why_tree.h"
 
@@ -58,6 +59,7 @@ std::string write_answer(const answer::Answer& a) {
     json["unknowns"] = Json::array();
     for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
     json["assumed"] = a.assumed;
+    json["demand"] = demand_json(a.demand);
     json["why"] = walks_json(a.walks);
     json["cautions"] = a.cautions;
     json["search"] = {

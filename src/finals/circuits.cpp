@@ -81,8 +81,8 @@ const RuleInfo voltage_rise_rule{
     .unit = "%",
     .needs = Stage::circuits,
     .adds = true,
-    .longer = Trend::worse,
-    .thicker = Trend::better,
+    .longer = Trend::either,
+    .thicker = Trend::either,
     .reads = "the legs' lengths, the sources' power and the lengths of their circuits",
 };
 

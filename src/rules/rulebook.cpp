@@ -11,6 +11,7 @@
 #include "rules/feed_point.h"
 #include "rules/hidden_cable.h"
 #include "rules/house_earthing.h"
+#include "rules/intake_capacity.h"
 #include "rules/overload.h"
 #include "rules/residual_current.h"
 #include "rules/separation.h"
@@ -29,6 +30,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&house_earthing_rule, house_earthing<Silent>, house_earthing<Recording>},
         {&voltage_drop_rule, voltage_drop<Silent>, voltage_drop<Recording>},
         {&feed_point_rule, feed_point<Silent>, feed_point<Recording>},
+        {&intake_capacity_rule, intake_capacity<Silent>, intake_capacity<Recording>},
         {&breaking_capacity_rule, breaking_capacity<Silent>, breaking_capacity<Recording>},
         {&residual_current_rule, residual_current<Silent>, residual_current<Recording>},
         {&overload_rule, overload<Silent>, overload<Recording>},

@@ -28,6 +28,18 @@ void board(Settler& settler, const site::Job& job, double& spare, Amperes& large
     rcd = before.bounds.most;
 }
 
+/// What the house draws and what its intake carries.
+template <class L>
+void intake(L& ledger, Setting<L>& s) {
+    const tables::Demand& tables = s.catalogue->demand;
+    const demand::Place<L> place{&tables, s.supply.u0, s.job->intake.phases, "house"};
+    s.house.demand = demand::house_demand(ledger, place, *s.job, wanted_scenario(*s.job));
+    const auto fuse = ledger.stated(
+        {"In.fuse", "rating of the operator's fuse, the smallest it may be"},
+        s.house.service_fuse_least, s.job->intake.service_fuse ? "survey" : "not stated");
+    s.house.limits = demand::intake_limits(ledger, tables, s.job->intake, fuse);
+}
+
 }  // namespace
 
 template <class L>
@@ -70,6 +82,7 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
                                                   in.service_fuse->standard == "BS 1361");
     out.assembly_backed = s.phases == 1 && backing_kind &&
                           in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
+    intake(ledger, s);
 }
 
 template void prepare_house(Silent&, Settler&, Setting<Silent>&);

@@ -17,6 +17,10 @@ std::vector<int> phase_choices(const site::Job& job, std::size_t run) {
     return {1, 3};
 }
 
+site::Scenario wanted_scenario(const site::Job& job) {
+    return job.wishes.scenario.value_or(site::Scenario::likely);
+}
+
 template <class L>
 Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job, RunAt at,
                    const Corner& corner) {

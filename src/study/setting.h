@@ -5,6 +5,7 @@
 
 #include "cable/rating.h"
 #include "circuit/setting.h"
+#include "demand/intake_left.h"
 #include "site/job.h"
 #include "study/corner.h"
 #include "tables/catalogue.h"
@@ -88,6 +89,8 @@ struct HouseSetting {
     Amperes service_fuse_most;
     bool assembly_backed =
         false;  ///< service fuse of a kind and size that backs up a domestic board
+    demand::HouseDemand<L> demand;   ///< largest, in each way the survey allows
+    demand::IntakeLimits<L> limits;  ///< what fuse, tails and main switch carry
 };
 
 template <class L>
@@ -149,6 +152,9 @@ struct RunAt {
     RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)
         : run(index), phases(taken), memo(kept) {}
 };
+
+/// The load the run is sized for.
+site::Scenario wanted_scenario(const site::Job& job);
 
 /// The phases that run may take: what it states, else what its loads need, else all the supply has.
 std::vector<int> phase_choices(const site::Job& job, std::size_t run);

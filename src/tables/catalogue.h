@@ -4,6 +4,7 @@
 
 #include "base/outcome.h"
 #include "tables/cable.h"
+#include "tables/demand.h"
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
@@ -51,6 +52,7 @@ struct Catalogue {
     std::vector<CircuitKindRow> circuit_kinds;
     std::vector<OpenRange> open_ranges;
     std::vector<EarthingBasis> earthing_basis;  ///< by step
+    Demand demand;
     std::vector<Soil> soils;
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;

@@ -93,6 +93,9 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.final_others, "disconnection.final.others");
     pick.pick(l.start_dip, "start.dip");
     pick.pick(l.source_rise, "source.rise");
+    pick.pick(l.notice_demand, "notice.demand");
+    pick.pick(l.notice_generation, "notice.generation");
+    pick.pick(l.notice_days, "notice.days");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
@@ -115,7 +118,7 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet usual(files, "rules/circuit_kind.csv", c.citations, faults);
     for (std::size_t i = 0; i < usual.rows(); ++i) {
         const auto least = usual.cited(i, square_millimetres(usual.number(i, "least_mm2")));
-        c.circuit_kinds.push_back({usual.word(i, "kind"), amperes(usual.number(i, "usual_a")),
+        c.circuit_kinds.push_back({usual.word(i, "kind"), amperes(usual.number(i, "least_a")),
                                    least.value, usual.number(i, "start"), least.citation});
     }
     Sheet depth(files, "rules/depth_advice.csv", c.citations, faults);

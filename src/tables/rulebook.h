@@ -58,10 +58,13 @@ struct Limits {
     Cited<SquareMillimetres> ring_section;
     Cited<Amperes> ring_point;  ///< load at the far point of a ring, the rest being spread
     Cited<Seconds> disconnection_final;
-    Cited<Amperes> final_sockets;  ///< largest circuit that time goes for, with sockets …
-    Cited<Amperes> final_others;   ///< … and without
-    Cited<double> start_dip;       ///< per cent
-    Cited<double> source_rise;     ///< per cent
+    Cited<Amperes> final_sockets;      ///< largest circuit that time goes for, with sockets …
+    Cited<Amperes> final_others;       ///< … and without
+    Cited<double> start_dip;           ///< per cent
+    Cited<double> source_rise;         ///< per cent
+    Cited<Amperes> notice_demand;      ///< a charge point or heat pump above it: ask first
+    Cited<Amperes> notice_generation;  ///< of one phase; above it: ask first
+    Cited<double> notice_days;         ///< within which what need not be asked is told
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
@@ -90,8 +93,8 @@ struct Dependability {
 
 /// What is usual of a kind of final circuit.
 struct CircuitKindRow {
-    std::string kind;  ///< as the job words it
-    Amperes usual;     ///< least rating of the device that is fitted
+    std::string kind;      ///< as the job words it
+    Amperes least_device;  ///< smallest rating that is fitted
     SquareMillimetres least;
     double start = 1;  ///< starting current over running current
     const Citation* citation = nullptr;

@@ -61,6 +61,7 @@ void read_makes(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_devices(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_demand(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 

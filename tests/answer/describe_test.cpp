@@ -123,7 +123,7 @@ TEST(Describe, TheOperatorIsToldBeforehandAndBuildingControlAfter) {
     job.intake.looped = site::Answer::yes;
     EXPECT_TRUE(says(told(job), "is looped"));
     job.intake.demand = support::measured(amperes(90));  // with 20 A more than the 100 A fuse
-    EXPECT_TRUE(says(told(job), "exceed"));
+    EXPECT_TRUE(says(told(job), "house 90 A (measured) and run 20 A together exceed the 100 A"));
     job.intake.demand = {};
     EXPECT_TRUE(says(told(job), "not known"));
 }

@@ -33,8 +33,9 @@ TEST_F(Design, ASoundJobLeavesWithZeroAndSaysWhatToDo) {
     const Ran ran = program_.run({"design", example("demo")});
     EXPECT_EQ(ran.code, 0);
     EXPECT_EQ(ran.error, "");
-    for (const char* part : {"DO THIS", "HOW CLOSE TO THE LIMITS", "voltage-drop", "● meets",
-                             "WHAT FELL, AND WHY", "BEFORE ANYONE ACTS ON THIS"}) {
+    for (const char* part :
+         {"DO THIS", "HOW CLOSE TO THE LIMITS", "DEMAND, AND WHAT THE INTAKE HAS LEFT",
+          "voltage-drop", "● meets", "WHAT FELL, AND WHY", "BEFORE ANYONE ACTS ON THIS"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }
     EXPECT_EQ(ran.out.find("■ fails"), std::string::npos) << "a scheme that fails was shown";

@@ -9,6 +9,7 @@
 #include "earth/rod.h"
 #include "network/drop.h"
 #include "network/loop.h"
+#include "published/demand_methods.h"
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
 #include "published/shock_methods.h"
@@ -289,7 +290,12 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"body", body},
         {"electrode heat", electrode_heat},
         {"lost neutral", lost_neutral},
-        {"touch voltage", touch_voltage}};
+        {"touch voltage", touch_voltage},
+        {"allowance", allowance},
+        {"household demand", household_demand},
+        {"circuit current", circuit_current},
+        {"neutral with third harmonics", neutral_with_harmonics},
+        {"operators' bounds", operators_bounds}};
     return known;
 }
 

@@ -178,7 +178,24 @@ std::vector<std::string> standing_cautions() {
     };
 }
 
+namespace {
+
+/// Nobody but the operator, the meter's operator or whom they authorise draws the cut-out fuse.
+void tell_of_isolation(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    if (s.run.fed_from == "spare way" || setting.house.isolator) return;
+    s.tell.push_back(
+        {"network operator or meter operator", "before",
+         setting.job->intake.isolator == site::Answer::no
+             ? "no isolator is in the tails: only they, or whom they authorise, draw the fuse to "
+               "have one fitted; book the visit"
+             : "look whether an isolator is in the tails: without one only they, or whom they "
+               "authorise, draw the fuse"});
+}
+
+}  // namespace
+
 void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    tell_of_isolation(setting, s);
     tell_operator(setting, s);
     s.tell.push_back({"building control, or the registration scheme", "after",
                       "a new circuit is notifiable work in most places; rules differ by country"});

@@ -129,9 +129,7 @@ private:
             whole = ledger_.let({"I.full", "current while it is at work", s_.number},
                                 s_.phases == 1 ? s / u0 : s / (u0 * 3.0));
         } else {
-            whole = c_.device
-                        ? survey("I.full", "rating of the circuit's device", c_.device->rating)
-                        : survey("I.full", "what is usual of its kind", kind_.usual);
+            whole = nameplate();
         }
         if (c_.duty_percent.known) {
             const auto duty =

@@ -65,6 +65,9 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
                                       bonding.bounds.least, bonding.from);
     board(settler, *s.job, out.spare_ways, out.max_device_least, out.behind_rcd);
     out.takes = in.board.takes;
+    out.isolator = in.isolator == site::Answer::yes;
+    out.breaking_known = in.board.breaking.known;
+    out.breaking_least = in.board.breaking.low;
     out.tails_known = in.tails_length.known;
     if (!in.tails_length.known) {
         s.assumed.push_back(

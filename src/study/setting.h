@@ -80,10 +80,13 @@ struct HouseSetting {
     ValueIn<L, SquareMillimetres> earthing_least{};  ///< … the smallest
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
     double spare_ways = 0;                           ///< of the poles that the run needs
-    Amperes max_device_least;  ///< largest device the board takes, the least that may be
-    Amperes behind_rcd;        ///< sensitivity of the RCD in front of its ways; 0 for none
-    std::string takes;         ///< standard of the devices its ways take; empty: modern breakers
-    Metres tails_most;         ///< length of the tails, the longest they may be
+    Amperes max_device_least;     ///< largest device the board takes, the least that may be
+    Amperes behind_rcd;           ///< sensitivity of the RCD in front of its ways; 0 for none
+    bool isolator = false;        ///< in the tails, that the electrician may open
+    bool breaking_known = false;  ///< what the house's board and its devices can break
+    Amperes breaking_least;
+    std::string takes;  ///< standard of the devices its ways take; empty: modern breakers
+    Metres tails_most;  ///< length of the tails, the longest they may be
     bool tails_known = false;
     Amperes service_fuse_least;  ///< rating of the operator's fuse, the smallest it may be
     Amperes service_fuse_most;

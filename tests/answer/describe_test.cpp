@@ -157,5 +157,24 @@ TEST(Describe, SpecialPlacesNeedAPerson) {
     }
 }
 
+TEST(Describe, WithoutAnIsolatorWhoeverMayDrawTheFuseIsTold) {
+    site::Job job = support::plain_job();
+    job.runs[0].fed_from = site::FedFrom::tails;
+    const auto told = [](const site::Job& asked) {
+        const Answer a = design(Question{support::catalogue(), support::demo_book(), asked});
+        int count = 0;
+        for (const TellAnswer& t : a.schemes.front().tell) {
+            count += t.who == "network operator or meter operator";
+        }
+        return count;
+    };
+    EXPECT_EQ(told(job), 1);
+    job.intake.isolator = site::Answer::yes;
+    EXPECT_EQ(told(job), 0);
+    job.intake.isolator = site::Answer::no;
+    job.runs[0].fed_from = site::FedFrom::spare_way;
+    EXPECT_EQ(told(job), 0);
+}
+
 }  // namespace
 }  // namespace toft::answer

@@ -57,6 +57,16 @@ TEST(Price, APlainRunByHand) {
     EXPECT_NEAR(p.total.number(), 1.2 * net, 1e-9);
 }
 
+TEST(Price, AnIsolatorThatIsThereIsNotBought) {
+    site::Job job = support::plain_job();
+    const double without = priced(job, plain()).house_end.number();
+    job.intake.isolator = site::Answer::no;
+    EXPECT_EQ(priced(job, plain()).house_end.number(), without);
+    job.intake.isolator = site::Answer::yes;
+    EXPECT_NEAR(priced(job, plain()).house_end.number(), without - book().amount(Item::isolator),
+                1e-9);
+}
+
 TEST(Price, WhereItIsFedFrom) {
     study::RunScheme s = plain();
     s.device = &support::breaker("B", 32);

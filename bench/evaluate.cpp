@@ -4,31 +4,11 @@
 #include "search/evaluate.h"
 #include "demo.h"
 #include "search/candidates.h"
+#include "support/counted_new.h"
 
 #include <benchmark/benchmark.h>
 
-#include <cstdlib>
 #include <limits>
-#include <new>
-
-namespace {
-
-long allocations = 0;
-
-void* counted(std::size_t size) {
-    ++allocations;
-    if (void* p = std::malloc(size ? size : 1)) return p;
-    throw std::bad_alloc();
-}
-
-}  // namespace
-
-void* operator new(std::size_t size) { return counted(size); }
-void* operator new[](std::size_t size) { return counted(size); }
-void operator delete(void* p) noexcept { std::free(p); }
-void operator delete[](void* p) noexcept { std::free(p); }
-void operator delete(void* p, std::size_t) noexcept { std::free(p); }
-void operator delete[](void* p, std::size_t) noexcept { std::free(p); }
 
 namespace toft::bench {
 namespace {
@@ -80,7 +60,7 @@ void evaluate_demo(benchmark::State& state) {
     const double expected = sum_by_single_rules(setting, schemes);
     search::Evaluation evaluation;
     long met = 0;
-    const long before = allocations;
+    const long before = support::allocations;
     double sum = 0;
     for (const study::RunScheme& scheme : schemes) {
         search::evaluate(setting, scheme, evaluation);
@@ -94,7 +74,8 @@ void evaluate_demo(benchmark::State& state) {
         benchmark::DoNotOptimize(evaluation);
         next = (next + 1) % schemes.size();
     }
-    if (allocations != before) return state.SkipWithError("an evaluation allocated memory");
+    if (support::allocations != before)
+        return state.SkipWithError("an evaluation allocated memory");
     state.SetItemsProcessed(state.iterations());
     state.counters["sound_of_4096"] = static_cast<double>(met);
 }

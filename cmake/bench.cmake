@@ -1,5 +1,6 @@
 # One Google Benchmark program toft_bench_<stem> for each bench/*.cpp; target `bench` builds and
-# runs them all. Benches print; nothing judges their seconds.
+# runs them all. Benches print; nothing judges their seconds. Only in a release build do they tell
+# anything; any other build with TOFT_BENCH just shows, as cheaply as it can, that they compile.
 file(GLOB bench_sources CONFIGURE_DEPENDS bench/*.cpp)
 add_custom_target(bench)
 foreach(source IN LISTS bench_sources)
@@ -12,8 +13,15 @@ foreach(source IN LISTS bench_sources)
     target_sources(${program} PRIVATE tests/support/elements.cpp)
     target_include_directories(${program} PRIVATE tests)
   endif()
+  if(stem STREQUAL "evaluate")
+    target_sources(${program} PRIVATE tests/support/counted_new.cpp)
+    target_include_directories(${program} PRIVATE tests)
+  endif()
   if(stem STREQUAL "soil")
     target_link_libraries(${program} PRIVATE Ceres::ceres)
+  endif()
+  if(NOT CMAKE_BUILD_TYPE STREQUAL "Release")
+    target_compile_options(${program} PRIVATE -O0)
   endif()
   add_custom_target(run_${program} COMMAND ${program} USES_TERMINAL)
   add_dependencies(bench run_${program})

@@ -16,6 +16,9 @@ endif()
 if(TOFT_SANITIZE)
   target_compile_options(toft_flags INTERFACE
     -fsanitize=${TOFT_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  if(TOFT_SANITIZE_LESS)
+    target_compile_options(toft_flags INTERFACE -fno-sanitize=${TOFT_SANITIZE_LESS})
+  endif()
   target_link_options(toft_flags INTERFACE -fsanitize=${TOFT_SANITIZE})
 endif()
 

@@ -15,6 +15,7 @@ add_custom_command(
   VERBATIM)
 # Clang and em++ warn of string literals over 64 KiB; all compilers we use take them.
 set_source_files_properties(${embedded_source} PROPERTIES
+  SKIP_UNITY_BUILD_INCLUSION ON
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:Clang>:-Wno-overlength-strings>)
 
 # Links target to each library that the row of folder names and that exists.

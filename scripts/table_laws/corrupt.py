@@ -6,7 +6,7 @@ import itertools
 
 from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.corruptions import BYTES, CELLS
-from table_laws.judge import judge
+from table_laws.judge import Memory, judge
 from table_laws.reading import read_table
 from table_laws.shape import LAW_NAMES, OPTIONAL, ORDERS, TABLES, Number, Words, header, kind_of
 from table_laws.whole import wanted_rows
@@ -143,15 +143,16 @@ def file_tries(blobs):
 
 def self_test(blobs):
     """Prints each corruption let through and the count of those refused; 0 when none was."""
-    faults, tables = judge(blobs)
+    memory = Memory()
+    faults, tables = judge(blobs, memory)
     if faults:
         print(f"the tables themselves have {len(faults)} faults: run without --self-test first")
         return 1
     alone = [(one, read_table(one.file, one.blob)[1]) for one in cell_tries(blobs)]
     tries = itertools.chain(chosen_tries(blobs), order_tries(blobs), whole_tries(blobs, tables),
                             stated_tries(blobs), source_tries(blobs))
-    together = [(one, judge({**blobs, one.file: one.blob})[0]) for one in tries]
-    missing = [(Try("file", file, b"", name, ""), judge(files)[0])
+    together = [(one, judge({**blobs, one.file: one.blob}, memory)[0]) for one in tries]
+    missing = [(Try("file", file, b"", name, ""), judge(files, memory)[0])
                for file, name, files in file_tries(blobs)]
     results = [*alone, *together, *missing]
     let_through = [f"{one.file}: {one.name}: not refused by '{one.law}'"

@@ -1,5 +1,6 @@
 """Bytes of a table to rows, with the faults it shows taken alone."""
 import csv
+import functools
 import io
 import re
 
@@ -23,6 +24,15 @@ def cell_fault(kind, text):
     return None
 
 
+@functools.lru_cache(maxsize=None)
+def line_fault(line):
+    """What is wrong with the characters of a line, or None."""
+    odd = re.search(r"[\x00-\x1f\x7f-\xa0\u200b-\u200f\u2028-\u202e\ufeff\ufffd]", line)
+    if odd:
+        return f"holds character {ord(odd.group()):#x}"
+    return "ends with a space" if line != line.rstrip() else None
+
+
 def text_faults(file, blob):
     """Faults of encoding and layout; the decoded text comes second, None when it has none."""
     try:
@@ -32,9 +42,8 @@ def text_faults(file, blob):
         return [Fault("encoding", file, line, "is not UTF-8", "UTF-8")], None
     faults = []
     for number, line in enumerate(text.split("\n"), 1):
-        odd = re.search(r"[\x00-\x1f\x7f-\xa0\u200b-\u200f\u2028-\u202e\ufeff\ufffd]", line)
-        if odd or line != line.rstrip():
-            what = f"holds character {ord(odd.group()):#x}" if odd else "ends with a space"
+        what = line_fault(line)
+        if what:
             faults.append(Fault("encoding", file, number, what, "printable text"))
     if not text.endswith("\n") or "\n\n" in text:
         faults.append(Fault("encoding", file, text.count("\n") + 1,
@@ -42,23 +51,30 @@ def text_faults(file, blob):
     return faults, text
 
 
-def row_of(file, line, cells, faults):
-    """The row with its cells as values, or None after adding its faults."""
-    names, broken = header(file), False
+@functools.lru_cache(maxsize=None)
+def values_of(file, cells):
+    """The cells as values by name, None when one is broken; and (law, what, allowed) for each that
+    is. Rows that stand alike in many copies of a file are judged once."""
+    names, wrongs = header(file), []
     if len(cells) != len(names):
-        faults.append(Fault("width", file, line, f"has {len(cells)} cells", f"{len(names)} cells"))
-        return None
+        return None, [("width", f"has {len(cells)} cells", f"{len(names)} cells")]
     for name, text in zip(names, cells):
         wrong = cell_fault(kind_of(file, name), text)
         if not wrong and text != text.strip():
             wrong = ("blank", "no space around a value")
         if wrong:
-            broken = True
-            faults.append(Fault(wrong[0], file, line, f"{name} is '{text}'", wrong[1]))
-    if broken:
-        return None
-    numeric = {n for n in names if isinstance(kind_of(file, n), Number)}
-    return Row(file, line, {n: float(t) if n in numeric else t for n, t in zip(names, cells)})
+            wrongs.append((wrong[0], f"{name} is '{text}'", wrong[1]))
+    if wrongs:
+        return None, wrongs
+    return {n: float(t) if isinstance(kind_of(file, n), Number) else t
+            for n, t in zip(names, cells)}, []
+
+
+def row_of(file, line, cells, faults):
+    """The row with its cells as values, or None after adding its faults."""
+    values, wrongs = values_of(file, tuple(cells))
+    faults.extend(Fault(law, file, line, what, allowed) for law, what, allowed in wrongs)
+    return None if values is None else Row(file, line, values)
 
 
 def read_table(file, blob):

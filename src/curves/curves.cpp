@@ -15,7 +15,7 @@ namespace {
 
 constexpr double paper_left = margin + 58;
 constexpr double paper_right = 936;
-constexpr double foot = 928;  ///< of everything above the sheet's foot
+constexpr double sheet_foot = 928;  ///< of everything above the sheet's foot
 constexpr double column_left = 990;
 
 /// What stands over each edge of the plot.
@@ -33,7 +33,7 @@ Items plot(const tables::Catalogue& catalogue, const site::Job& job,
            const answer::SchemeAnswer& scheme, double top) {
     const std::vector<Range> ranges = ranges_of(scheme.run.figures);
     const double rows = range_row * static_cast<double>(ranges.size());
-    const LogPaper paper{{paper_left, top + mark_room, paper_right, foot - rows - 26}};
+    const LogPaper paper{{paper_left, top + mark_room, paper_right, sheet_foot - rows - 26}};
     const std::vector<Withstand> lines = withstands(catalogue, scheme.scheme);
     Items items = ruling(paper);
     append(items, axis_words(paper));
@@ -63,8 +63,8 @@ Scene curves_picture(const tables::Catalogue& catalogue, const site::Job& job,
     if (scheme) {
         append(scene.items, plot(catalogue, job, *scheme, head.foot));
     } else {
-        append(scene.items,
-               picture::reasons_row(answer, {margin, head.foot + 20, sheet_wide - margin, foot}));
+        append(scene.items, picture::reasons_row(
+                                answer, {margin, head.foot + 20, sheet_wide - margin, sheet_foot}));
     }
     append(scene.items, picture::footing(answer));
     return scene;

@@ -20,11 +20,6 @@ constexpr double sign_wide = 38;
 constexpr double row = 15.5;
 constexpr double size = 12;
 
-template <std::size_t n>
-Style like(const double (&dash)[n], double width) {
-    return dashed(palette::ink, width, {std::begin(dash), std::end(dash)});
-}
-
 /// Sets one thing under another.
 class Column {
 public:
@@ -113,10 +108,10 @@ void device_signs(const LegendOf& of, Column& column) {
 }
 
 void current_signs(const LegendOf& of, Column& column) {
-    column.line(like(design_dash, 1.6), symbol("I", "b"), "design current, what is drawn");
+    column.line(mark_line(design_dash, 1.6), symbol("I", "b"), "design current, what is drawn");
     column.line(stroked(palette::ink, 1.2), symbol("I", "n"), "rated current of the device");
-    column.line(like(rating_dash, 1.2), symbol("I", "z"), "rating of the cable as it lies");
-    column.line(like(fault_dash, 1.8), {},
+    column.line(mark_line(rating_dash, 1.2), symbol("I", "z"), "rating of the cable as it lies");
+    column.line(mark_line(fault_dash, 1.8), {},
                 "smallest earth fault at the far end, and the largest fault of all");
     if (!of.scheme.run.figures.disconnection_s) return;
     Style ring = stroked(palette::ink, 2);
@@ -129,9 +124,9 @@ void current_signs(const LegendOf& of, Column& column) {
 }
 
 void time_signs(const LegendOf& of, Column& column) {
-    column.line(like(allowed_dash, 1.8), {}, "time allowed for an earth fault of the run");
+    column.line(mark_line(allowed_dash, 1.8), {}, "time allowed for an earth fault of the run");
     if (study::residual_at_head(of.scheme.scheme)) {
-        column.line(like(residual_dash, 1.8), {}, "RCD at the head, earth faults only");
+        column.line(mark_line(residual_dash, 1.8), {}, "RCD at the head, earth faults only");
     }
     for (std::size_t i = 0; i < of.withstands.size(); ++i) {
         const Withstand& one = of.withstands[i];

@@ -12,11 +12,6 @@ namespace toft::curves {
 
 namespace {
 
-template <std::size_t n>
-Style like(const double (&dash)[n], double width, Colour colour = palette::ink) {
-    return dashed(colour, width, {std::begin(dash), std::end(dash)});
-}
-
 struct Mark {
     const char* below;  ///< index of the symbol I
     double amperes = 0;
@@ -35,9 +30,9 @@ double time_allowed(const tables::Catalogue& catalogue, const site::Job& job) {
 
 Items current_marks(const LogPaper& paper, const answer::RunAnswer& run) {
     std::vector<Mark> marks = {
-        {"b", run.figures.design_current_a, like(design_dash, 1.6)},
+        {"b", run.figures.design_current_a, mark_line(design_dash, 1.6)},
         {"n", run.device.rating_a, stroked(palette::ink, 1.2)},
-        {"z", run.figures.rating_a, like(rating_dash, 1.2)},
+        {"z", run.figures.rating_a, mark_line(rating_dash, 1.2)},
     };
     std::stable_sort(marks.begin(), marks.end(),
                      [](const Mark& a, const Mark& b) { return a.amperes < b.amperes; });
@@ -59,7 +54,8 @@ Items current_marks(const LogPaper& paper, const answer::RunAnswer& run) {
 Items time_marks(const LogPaper& paper, const study::RunScheme& scheme, double allowed) {
     Items items;
     const double y = paper.y(allowed);
-    items.emplace_back(Line{{paper.box.left, y}, {paper.box.right, y}, like(allowed_dash, 1.8)});
+    items.emplace_back(
+        Line{{paper.box.left, y}, {paper.box.right, y}, mark_line(allowed_dash, 1.8)});
     const TextStyle style{.size = paper.letters, .weight = Weight::bold};
     items.emplace_back(haloed(
         text({paper.box.left + 10, y - 5},
@@ -69,8 +65,8 @@ Items time_marks(const LogPaper& paper, const study::RunScheme& scheme, double a
     if (!residual) return items;
     const double longest = residual->longest.value.number();
     const double from = residual->sensitivity.number();
-    items.emplace_back(
-        Line{paper.at(from, longest), paper.at(most_amperes, longest), like(residual_dash, 1.8)});
+    items.emplace_back(Line{paper.at(from, longest), paper.at(most_amperes, longest),
+                            mark_line(residual_dash, 1.8)});
     items.emplace_back(haloed(text(
         {paper.x(from) + 10, paper.y(longest) + 13},
         (paper.tight() ? "RCD: within " : "RCD at the head: off within ") + second_words(longest),
@@ -86,7 +82,7 @@ double largest_fault(const answer::FigureAnswers& f) {
 
 Items fault_marks(const LogPaper& paper, const answer::FigureAnswers& figures) {
     Items items;
-    const Style dots = like(fault_dash, 1.8);
+    const Style dots = mark_line(fault_dash, 1.8);
     const double least = figures.earth_fault_current_far_a;
     for (const double amperes : {least, largest_fault(figures)}) {
         const double x = paper.x(amperes);

@@ -6,6 +6,9 @@
 #include "curves/log_paper.h"
 #include "site/job.h"
 
+#include <cstddef>
+#include <iterator>
+
 namespace toft::curves {
 
 /// Time within which an earth fault of the run must be off, seconds (411.3.2.3, 411.3.2.4).
@@ -35,5 +38,11 @@ inline constexpr double rating_dash[] = {9, 3, 2, 3};
 inline constexpr double allowed_dash[] = {14, 4};
 inline constexpr double residual_dash[] = {8, 3, 2, 3, 2, 3};
 inline constexpr double fault_dash[] = {1, 3};
+
+/// A line of that pattern.
+template <std::size_t n>
+drawing::Style mark_line(const double (&dash)[n], double width) {
+    return drawing::dashed(drawing::palette::ink, width, {std::begin(dash), std::end(dash)});
+}
 
 }  // namespace toft::curves

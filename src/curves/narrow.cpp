@@ -16,14 +16,14 @@ namespace toft::curves {
 namespace {
 
 constexpr double edge = 10;
-constexpr double figures_wide = 52;  // of the times left of the paper
-constexpr double hours_wide = 42;    // of minute and hour right of paper that is not tight
+constexpr double times_wide = 52;  // of the times left of the paper
+constexpr double hours_wide = 42;  // of minute and hour right of paper that is not tight
 constexpr double words_size = 12;
 
 /// High enough for its decades to be near square, low enough for a screen.
 double paper_high(double wide) { return std::clamp(1.4 * wide, 380.0, 720.0); }
 
-Items axis_words(const LogPaper& paper) {
+Items narrow_axis_words(const LogPaper& paper) {
     TextStyle style{.size = 10, .colour = palette::graphite};
     Items items;
     items.emplace_back(text({edge, paper.box.top - 10}, "time", style));
@@ -35,7 +35,7 @@ Items axis_words(const LogPaper& paper) {
 
 void plot(const tables::Catalogue& catalogue, const site::Job& job,
           const answer::SchemeAnswer& scheme, parts::WordColumn& column) {
-    const double left = column.left() + figures_wide;
+    const double left = column.left() + times_wide;
     const double top = column.y() + mark_room + 6;
     LogPaper paper{{left, top, column.right(), top + paper_high(column.right() - left)},
                    words_size};
@@ -43,7 +43,7 @@ void plot(const tables::Catalogue& catalogue, const site::Job& job,
     const std::vector<Range> ranges = ranges_of(scheme.run.figures);
     const std::vector<Withstand> lines = withstands(catalogue, scheme.scheme);
     Items items = ruling(paper);
-    append(items, axis_words(paper));
+    append(items, narrow_axis_words(paper));
     append(items, plotted(paper, {catalogue, job, scheme, lines}));
     const double below = paper.box.bottom + 24;
     append(items, tall_range_rows(paper, ranges, column.left(), below));

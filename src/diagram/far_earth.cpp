@@ -12,7 +12,7 @@ namespace toft::diagram {
 
 namespace {
 
-constexpr double bar_at = 13;
+constexpr double earth_bar_at = 13;
 
 std::string source_words(const picture::Stage& stage) {
     const std::string& earthing = stage.scheme->building.earthing;
@@ -40,7 +40,7 @@ void terminal_row(const picture::Stage& stage, bool carried, Ladder& ladder) {
     }
     const Row row = ladder.row(note, 34);
     ladder.live(row.top, row.foot);
-    const double y = row.top + bar_at;
+    const double y = row.top + earth_bar_at;
     if (carried) ladder.earth_to(y);
     ladder.earth_from(y);
     const Columns& c = ladder.columns();
@@ -61,7 +61,7 @@ void bond_row(const picture::Part& part, Ladder& ladder) {
                     {"at least", {}, parts::mm2(part.bond->required_mm2)}};
     const Row row = ladder.row(note, 34);
     ladder.live(row.top, row.foot);
-    const double y = row.top + bar_at;
+    const double y = row.top + earth_bar_at;
     ladder.earth_to(y);
     const Point clamp{ladder.columns().earth + 24, y};
     ladder.protective({ladder.on_earth(y), clamp});

@@ -14,10 +14,10 @@ namespace {
 /// How much closer pieces lie at the ends of a part, where leakage changes fastest: at the very end
 /// their length is 1 - crowding of the mean.
 constexpr double crowding = 0.6;
-constexpr double stoutest = 4;      ///< radii that a wire is long, at least
-constexpr double shortest = 4;      ///< radii that a piece is long, where possible
-constexpr double no_length = 1e-9;  ///< of a wire: ends so near a boundary lie on it
-constexpr std::size_t most = 4000;  ///< pieces: a matrix of 128 MB
+constexpr double stoutest = 4;             ///< radii that a wire is long, at least
+constexpr double shortest = 4;             ///< radii that a piece is long, where possible
+constexpr double no_length = 1e-9;         ///< of a wire: ends so near a boundary lie on it
+constexpr std::size_t most_pieces = 4000;  ///< pieces: a matrix of 128 MB
 
 double length_of(const Wire& wire) {
     const Vector d = vector_of(wire.to) - vector_of(wire.from);
@@ -120,10 +120,10 @@ Outcome<std::vector<Piece>> cut(const std::vector<Wire>& wires, const Strata& so
         const double length = length_of(wire);
         const double step = std::max(std::min(cutting.longest.number(), length / cutting.fewest),
                                      shortest * wire.radius.number());
-        if (static_cast<double>(pieces.size()) + length / step > static_cast<double>(most)) {
+        if (static_cast<double>(pieces.size()) + length / step > static_cast<double>(most_pieces)) {
             return failed({"cutting",
                            fmt::format("/{}", i),
-                           fmt::format("there would be more than {} pieces", most),
+                           fmt::format("there would be more than {} pieces", most_pieces),
                            "",
                            {}});
         }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double longest_piece = 0.1;  ///< metres
 constexpr double shortest_piece = 4;   ///< radii
-constexpr double most_pieces = 1500;
+constexpr double most_line_pieces = 1500;
 constexpr double on_it = 1e-6;  ///< metres: ends so near a boundary lie on it
 
 Faults faults_of(const Rods& rods, const RodGroup& group) {
@@ -43,7 +43,7 @@ Faults faults_of(const Rods& rods, const RodGroup& group) {
     }
     if (faults.empty() &&
         double{1} * group.rods * rods.longest * std::max(1.0, section / longest_piece) >
-            most_pieces) {
+            most_line_pieces) {
         refuse("", "so many long rods are too much to solve: allow fewer or shorter ones");
     }
     return faults;

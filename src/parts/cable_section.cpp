@@ -17,10 +17,10 @@ namespace toft::parts {
 
 namespace {
 
-constexpr double letters = 11;
+constexpr double section_letters = 11;
 constexpr double name_line = 13;
-constexpr double outer = 68;  // of the sheath
-constexpr double wires = 56;  // of the circle the armour's wires lie on
+constexpr double sheath_radius = 68;  // of the sheath
+constexpr double wires = 56;          // of the circle the armour's wires lie on
 constexpr double flat_half_wide = 70;
 constexpr double flat_half_high = 31;
 constexpr double pair_shift = 14;  // of the second cable behind the first
@@ -37,7 +37,7 @@ Style sheathed(Colour colour) {
 
 Items armour(Point centre) {
     Items items;
-    items.emplace_back(Circle{centre, outer, sheathed(palette::graphite)});
+    items.emplace_back(Circle{centre, sheath_radius, sheathed(palette::graphite)});
     items.emplace_back(Circle{centre, wires + 5, filled(palette::paper)});
     constexpr int count = 36;
     Style wire = stroked(palette::ink, weight::hair);
@@ -76,7 +76,7 @@ Group sheath_items(const answer::CableAnswer& cable, Point centre) {
 /// The edge of the second cable of a pair.
 Items behind(const answer::CableAnswer& cable, Point centre) {
     if (build_of(cable) == Build::flat) return flat_sheath(centre);
-    const double radius = cable.armoured ? outer : wires + 3;
+    const double radius = cable.armoured ? sheath_radius : wires + 3;
     return {Circle{centre, radius, sheathed(palette::stone)}};
 }
 
@@ -119,18 +119,19 @@ Items name_column(const std::vector<Named>& named, const Box& column) {
         const double y = column.top + (static_cast<double>(i) + 0.5) * step;
         const Box beside{column.left - 5, y - 9, column.left, y + 9};
         append(items, leader(beside, named[i].at, palette::graphite));
-        TextStyle bold{.size = letters, .weight = Weight::bold};
+        TextStyle bold{.size = section_letters, .weight = Weight::bold};
         const double room = column.width() - 3;
         const std::size_t most = step >= 4 * name_line + 4 ? 2 : 1;
         const auto what = broken(named[i].what, room, bold, most);
-        const auto words = broken(named[i].words, room, TextStyle{.size = letters}, most);
+        const auto words = broken(named[i].words, room, TextStyle{.size = section_letters}, most);
         double base = y + 10 - 0.5 * name_line * static_cast<double>(what.size() + words.size());
         for (const std::string& line : what) {
             items.emplace_back(text({column.left + 3, base}, line, bold));
             base += name_line;
         }
         for (const std::string& line : words) {
-            items.emplace_back(text({column.left + 3, base}, line, TextStyle{.size = letters}));
+            items.emplace_back(
+                text({column.left + 3, base}, line, TextStyle{.size = section_letters}));
             base += name_line;
         }
     }
@@ -177,7 +178,7 @@ Named sheath_name(const answer::CableAnswer& cable, Point centre) {
 Items cable_section(const answer::CableAnswer& cable, const Box& box) {
     Items items;
     const bool paired = cable.parallel > 1;
-    const Point centre{box.left + outer + 4 + (paired ? pair_shift : 0), box.centre().y};
+    const Point centre{box.left + sheath_radius + 4 + (paired ? pair_shift : 0), box.centre().y};
     if (paired) {
         items.emplace_back(Group{behind(cable, centre - Point{pair_shift, 0}),
                                  {},
@@ -189,7 +190,7 @@ Items cable_section(const answer::CableAnswer& cable, const Box& box) {
     std::vector<Named> named = draw_cores(cable, centre, items);
     named.push_back(sheath_name(cable, centre));
     if (cable.separate_mm2) {
-        const Point at = around_centre(centre, outer + 18, 62);
+        const Point at = around_centre(centre, sheath_radius + 18, 62);
         items.emplace_back(
             Group{separate_section(at), {}, "", "separate-section", "separate conductor"});
         named.push_back({at + Point{9, 0}, "separate conductor " + mm2(*cable.separate_mm2),
@@ -197,11 +198,11 @@ Items cable_section(const answer::CableAnswer& cable, const Box& box) {
     }
     if (paired) {
         named.push_back(
-            {centre + Point{-outer - 10, 24}, size_words(cable), "equal, side by side"});
-        named.back().at = around_centre(centre - Point{pair_shift, 0}, outer - 2, 105);
+            {centre + Point{-sheath_radius - 10, 24}, size_words(cable), "equal, side by side"});
+        named.back().at = around_centre(centre - Point{pair_shift, 0}, sheath_radius - 2, 105);
     }
-    append(items, name_column(named, {centre.x + outer + (paired ? 36 : 44), box.top, box.right,
-                                      box.bottom}));
+    append(items, name_column(named, {centre.x + sheath_radius + (paired ? 36 : 44), box.top,
+                                      box.right, box.bottom}));
     return items;
 }
 

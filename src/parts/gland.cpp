@@ -11,7 +11,7 @@ namespace toft::parts {
 namespace {
 
 constexpr double detail_wide = 150;
-constexpr double letters = 11;
+constexpr double gland_letters = 11;
 
 /// The enclosure's wall at `x`, cut through, open for the gland.
 Items wall(double x, double middle) {
@@ -117,14 +117,14 @@ Items gland_detail(ArmourEnd end, const std::string& title, const Box& box) {
     const double x = box.left + detail_wide + 12;
     const double room = box.right - x;
     double y = box.centre().y - 22;
-    TextStyle bold{.size = letters, .weight = Weight::bold};
-    items.emplace_back(text({x, y}, shortened(title, room, letters, Weight::bold), bold));
+    TextStyle bold{.size = gland_letters, .weight = Weight::bold};
+    items.emplace_back(text({x, y}, shortened(title, room, gland_letters, Weight::bold), bold));
     const char* words = earthed
                             ? "armour earthed: the gland joins it to the earth terminal"
                             : "armour insulated: cut back under a sleeve, joined to nothing here";
-    for (const std::string& line : paragraph(words, room, letters, 4)) {
-        y += line_spacing * letters;
-        items.emplace_back(text({x, y}, line, TextStyle{.size = letters}));
+    for (const std::string& line : paragraph(words, room, gland_letters, 4)) {
+        y += line_spacing * gland_letters;
+        items.emplace_back(text({x, y}, line, TextStyle{.size = gland_letters}));
     }
     return items;
 }

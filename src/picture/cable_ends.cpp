@@ -10,8 +10,6 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double letters = 11;
-
 /// The longest stretch that has armour; null where none has.
 const answer::StretchAnswer* longest_armoured(const std::vector<answer::StretchAnswer>& stretches) {
     const answer::StretchAnswer* best = nullptr;
@@ -52,9 +50,9 @@ Items without_armour(const Stage& s, const Box& box) {
     Items items;
     double y = box.top + 16;
     for (const std::string& one : says) {
-        for (const std::string& line : paragraph(one, box.width(), letters, 4)) {
-            items.emplace_back(text({box.left, y}, line, TextStyle{.size = letters}));
-            y += line_spacing * letters;
+        for (const std::string& line : paragraph(one, box.width(), plain_letters, 4)) {
+            items.emplace_back(text({box.left, y}, line, TextStyle{.size = plain_letters}));
+            y += line_spacing * plain_letters;
         }
         y += 8;
     }

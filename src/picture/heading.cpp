@@ -16,7 +16,7 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double wide = sheet_wide - 2 * margin;
+constexpr double heading_wide = sheet_wide - 2 * margin;
 
 /// The cautions that the rules themselves gave, and those of the scheme, one a line; the last line
 /// says how many more there are.
@@ -66,11 +66,11 @@ Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme
     Items items;
     TextStyle title{.size = 23, .weight = Weight::bold};
     items.emplace_back(
-        text({margin, 52}, shortened(answer.job, wide, title.size, Weight::bold), title));
+        text({margin, 52}, shortened(answer.job, heading_wide, title.size, Weight::bold), title));
     TextStyle style{.size = 14};
     double y = 78;
     const std::string sentence = scheme ? scheme->sentence : no_scheme_words();
-    for (const std::string& line : paragraph(sentence, wide, style.size, 3)) {
+    for (const std::string& line : paragraph(sentence, heading_wide, style.size, 3)) {
         items.emplace_back(text({margin, y}, line, style));
         y += 18.5;
     }
@@ -83,13 +83,13 @@ Heading heading(const answer::Answer& answer, const answer::SchemeAnswer* scheme
     const std::string words =
         scheme ? standing_words(answer, *scheme)
                : fmt::format("{} ways to build it were judged", answer.search.candidates);
-    items.emplace_back(text({left, y}, shortened(words, margin + wide - left, 12), second));
+    items.emplace_back(text({left, y}, shortened(words, margin + heading_wide - left, 12), second));
     if (!scheme) return {std::move(items), y + 12};
     for (const std::string& line : caution_lines(*scheme, 2)) {
         y += 17;
         append(items, verdict_mark(rules::Verdict::caution, {margin + 6.6, y - 4.3}, 12));
         items.emplace_back(
-            text({margin + 18, y}, shortened(line, wide - 18, 12), TextStyle{.size = 12}));
+            text({margin + 18, y}, shortened(line, heading_wide - 18, 12), TextStyle{.size = 12}));
     }
     return {std::move(items), y + 12};
 }
@@ -104,11 +104,11 @@ Items footing(const answer::Answer& answer) {
     TextStyle bold{.size = 12, .weight = Weight::bold};
     items.emplace_back(text({margin, y}, who, bold));
     TextStyle small{.size = 10, .anchor = Anchor::end, .colour = palette::graphite};
-    const double room = wide - text_width(who, 12, Weight::bold) - 24;
+    const double room = heading_wide - text_width(who, 12, Weight::bold) - 24;
     items.emplace_back(
         text({sheet_wide - margin, y}, shortened("data " + answer.data_version, room, 10), small));
     items.emplace_back(
-        text({sheet_wide - margin, y + 14}, shortened(answer.edition, wide, 10), small));
+        text({sheet_wide - margin, y + 14}, shortened(answer.edition, heading_wide, 10), small));
     return items;
 }
 

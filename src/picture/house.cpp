@@ -28,7 +28,7 @@ Box cut_out_box(const Stage& s) {
 Box meter_box(const Stage& s) {
     return {intake_x - 16, s.ground - 108, intake_x + 16, s.ground - 76};
 }
-Box terminal_box(const Stage& s) { return {132, s.ground - 50, 200, s.ground - 42}; }
+Box house_terminal_box(const Stage& s) { return {132, s.ground - 50, 200, s.ground - 42}; }
 
 /// The run's device takes a place for each of its poles.
 void mark_chosen(const answer::RunAnswer& run, int way, Board& board) {
@@ -126,7 +126,7 @@ void draw_wire(const std::vector<Point>& points, Sketch& sketch) {
 
 /// How the terminal gets its earth.
 void draw_supply_earth(const Stage& s, Sketch& sketch) {
-    const Box bar = terminal_box(s);
+    const Box bar = house_terminal_box(s);
     const double y = bar.centre().y;
     switch (s.job->intake.earthing) {
         case site::Earthing::tn_s:
@@ -169,7 +169,7 @@ void note_supply(const Stage& s, Sketch& sketch) {
         case site::Earthing::tt:
             more = {"no earth from the supply; the house's own electrode " +
                     ohms_words(in.electrode)};
-            target = {terminal_box(s).left + 8, s.ground + 60};
+            target = {house_terminal_box(s).left + 8, s.ground + 60};
             break;
     }
     if (!in.ze.known && in.ze_declared.known && in.earthing != site::Earthing::tt) {
@@ -208,7 +208,7 @@ void note_feed(const Stage& s, Sketch& sketch) {
     for (const std::string& work : s.scheme->house_work) {
         first.push_back("first: " + work.substr(0, work.find(" (")));
     }
-    sketch.callouts.push_back(note({terminal_box(s).right - 10, terminal_box(s).bottom},
+    sketch.callouts.push_back(note({house_terminal_box(s).right - 10, house_terminal_box(s).bottom},
                                    "house's earth terminal", first));
 }
 
@@ -217,7 +217,7 @@ void note_feed(const Stage& s, Sketch& sketch) {
 Point feed_point(const Stage& s) { return {unit_right, s.indoors()}; }
 
 Point house_terminal(const Stage& s) {
-    const Box bar = terminal_box(s);
+    const Box bar = house_terminal_box(s);
     return {bar.right, bar.centre().y};
 }
 
@@ -233,10 +233,10 @@ void draw_house(const Stage& s, Sketch& sketch) {
     sketch.thing(intake(s), "intake", "supply cable, cut-out and meter");
     draw_supply_earth(s, sketch);
     const Board board = house_board(s);
-    draw_wire({{150, board.box.bottom}, {150, terminal_box(s).top}}, sketch);
+    draw_wire({{150, board.box.bottom}, {150, house_terminal_box(s).top}}, sketch);
     sketch.thing(board_items(board), "board", "the house's board");
     if (fed_from_tails(s)) {
-        draw_wire({{194, board.box.bottom}, {194, terminal_box(s).top}}, sketch);
+        draw_wire({{194, board.box.bottom}, {194, house_terminal_box(s).top}}, sketch);
         sketch.thing(board_items(new_unit(s)), "board", "the new unit that feeds the run");
     }
     note_feed(s, sketch);

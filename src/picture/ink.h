@@ -12,4 +12,7 @@ using namespace parts;
 using drawing::Line;
 using drawing::Point;
 
+inline constexpr double plain_letters = 11;   ///< size of words beside what they are about
+inline constexpr double narrow_letters = 12;  ///< the same on a narrow screen
+
 }  // namespace toft::picture

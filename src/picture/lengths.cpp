@@ -16,25 +16,24 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double letters = 11;
-constexpr double row = line_spacing * letters;
+constexpr double word_row = line_spacing * plain_letters;
 
 /// The words of a leg: its length in bold over what it is.
 struct LegLabel {
     std::vector<std::string> lines;
     double wide = 0;
-    double high() const { return row * static_cast<double>(lines.size()); }
+    double high() const { return word_row * static_cast<double>(lines.size()); }
 };
 
 LegLabel label_of(const site::Leg& leg, double room) {
     LegLabel label;
     label.lines.push_back(length_words(leg.length));
     const double width = std::clamp(room - 10, 88.0, 230.0);
-    for (std::string& line : paragraph(leg_words(leg), width, letters, 3)) {
+    for (std::string& line : paragraph(leg_words(leg), width, plain_letters, 3)) {
         label.lines.push_back(std::move(line));
     }
     for (const std::string& line : label.lines) {
-        label.wide = std::max(label.wide, text_width(line, letters, Weight::bold));
+        label.wide = std::max(label.wide, text_width(line, plain_letters, Weight::bold));
     }
     return label;
 }
@@ -42,9 +41,9 @@ LegLabel label_of(const site::Leg& leg, double room) {
 Items label_items(const LegLabel& label, const Box& box) {
     Items items;
     for (std::size_t i = 0; i < label.lines.size(); ++i) {
-        TextStyle style{.size = letters, .weight = i == 0 ? Weight::bold : Weight::normal};
+        TextStyle style{.size = plain_letters, .weight = i == 0 ? Weight::bold : Weight::normal};
         style.anchor = Anchor::middle;
-        const double y = box.top + row * static_cast<double>(i) + 0.95 * letters;
+        const double y = box.top + word_row * static_cast<double>(i) + 0.95 * plain_letters;
         items.emplace_back(text({box.centre().x, y}, label.lines[i], style));
     }
     return items;
@@ -108,7 +107,7 @@ void draw_lengths(const Stage& s, double foot, Sketch& sketch) {
         sketch.thing(label_items(labels[i], box), "leg-length", "");
     }
     if (left_out > 0) {
-        TextStyle style{.size = letters, .anchor = Anchor::end, .colour = palette::accent};
+        TextStyle style{.size = plain_letters, .anchor = Anchor::end, .colour = palette::accent};
         sketch.put(text({sheet_wide - margin, s.soil_foot + 14},
                         fmt::format("no room for the words of {} legs", left_out), style));
     }

@@ -17,8 +17,7 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double letters = 11;
-constexpr double step = 17;  // between rows of words
+constexpr double row_step = 17;  // between rows of words
 
 Text column_title(Point at, const std::string& words) {
     return text(at, words, TextStyle{.size = 13, .weight = Weight::bold});
@@ -29,13 +28,13 @@ Items reason_lines(const answer::DroppedAnswer& d, Point at, double room) {
     Items items;
     append(items, verdict_mark(rules::Verdict::fails, at + Point{6, -4}, 10));
     Spans head = rule_words(d.rule);
-    TextStyle bold{.size = letters, .weight = Weight::bold};
+    TextStyle bold{.size = plain_letters, .weight = Weight::bold};
     items.emplace_back(Text{at + Point{20, 0}, head, bold});
     const double left = at.x + 210;
     std::string words = fmt::format("{} fell: {}", d.count, d.title);
     if (!d.nearest_says.empty()) words += "; nearest " + d.nearest_says;
-    items.emplace_back(text({left, at.y}, shortened(words, at.x + room - left, letters),
-                            TextStyle{.size = letters}));
+    items.emplace_back(text({left, at.y}, shortened(words, at.x + room - left, plain_letters),
+                            TextStyle{.size = plain_letters}));
     return items;
 }
 
@@ -48,9 +47,10 @@ Items deciding_facts(const answer::Answer& answer, const Box& box) {
         if (y > box.bottom) break;
         append(items, verdict_mark(rules::Verdict::not_known, {box.left + 6, y - 4}, 10));
         const std::string words = "not known, and decides: " + unknown.says;
-        items.emplace_back(text({box.left + 20, y}, shortened(words, box.width() - 20, letters),
-                                TextStyle{.size = letters}));
-        y += step;
+        items.emplace_back(text({box.left + 20, y},
+                                shortened(words, box.width() - 20, plain_letters),
+                                TextStyle{.size = plain_letters}));
+        y += row_step;
     }
     return items;
 }
@@ -97,15 +97,15 @@ Items reasons_row(const answer::Answer& answer, const Box& row) {
                      [](const auto& a, const auto& b) { return a.count > b.count; });
     double y = row.top + 34;
     for (std::size_t i = 0; i < dropped.size(); ++i) {
-        if (y + step > row.bottom && i + 1 < dropped.size()) {
+        if (y + row_step > row.bottom && i + 1 < dropped.size()) {
             items.emplace_back(text({row.left + 20, y},
                                     fmt::format("and {} more rules", dropped.size() - i),
-                                    TextStyle{.size = letters}));
+                                    TextStyle{.size = plain_letters}));
             return items;
         }
         items.emplace_back(
             Group{reason_lines(dropped[i], {row.left, y}, row.width()), {}, "", "reason", ""});
-        y += step;
+        y += row_step;
     }
     append(items, deciding_facts(answer, {row.left, y + 4, row.right, row.bottom}));
     return items;

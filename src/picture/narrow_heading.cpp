@@ -13,16 +13,15 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double size = 12;
 constexpr double mark_wide = 18;
 constexpr std::size_t most_cautions = 6;
 
 /// A verdict's sign, and words right of it.
 void marked(rules::Verdict verdict, const std::string& words, WordColumn& column) {
     column.gap(4);
-    const Point centre{column.left() + 6.6, column.y() + 0.62 * size};
-    column.placed(verdict_mark(verdict, centre, size), column.y());
-    column.words(words, {.size = size}, 8, mark_wide);
+    const Point centre{column.left() + 6.6, column.y() + 0.62 * narrow_letters};
+    column.placed(verdict_mark(verdict, centre, narrow_letters), column.y());
+    column.words(words, {.size = narrow_letters}, 8, mark_wide);
 }
 
 std::string plain_words(const std::string& rule) {
@@ -37,14 +36,15 @@ void narrow_heading(const answer::Answer& answer, const answer::SchemeAnswer* sc
                     WordColumn& column) {
     column.words(answer.job, {.size = 16, .weight = Weight::bold}, 3);
     column.gap(4);
-    column.words(scheme ? scheme->sentence : no_scheme_words(), {.size = size}, 10);
+    column.words(scheme ? scheme->sentence : no_scheme_words(), {.size = narrow_letters}, 10);
     const rules::Verdict verdict = scheme ? standing_of(*scheme) : rules::Verdict::fails;
     column.gap(20);
-    column.placed(verdict_words(verdict, {column.left(), column.y()}, size), column.y() + 3);
+    column.placed(verdict_words(verdict, {column.left(), column.y()}, narrow_letters),
+                  column.y() + 3);
     const std::string standing =
         scheme ? standing_words(answer, *scheme)
                : fmt::format("{} ways to build it were judged", answer.search.candidates);
-    column.words(standing, {.size = size, .colour = palette::graphite}, 8);
+    column.words(standing, {.size = narrow_letters, .colour = palette::graphite}, 8);
     if (!scheme) return;
     const std::size_t count = scheme->cautions.size();
     for (std::size_t i = 0; i < std::min(count, most_cautions); ++i) {
@@ -52,7 +52,7 @@ void narrow_heading(const answer::Answer& answer, const answer::SchemeAnswer* sc
     }
     if (count > most_cautions) {
         column.words(fmt::format("and {} more cautions in the answer", count - most_cautions),
-                     {.size = size}, 2, mark_wide);
+                     {.size = narrow_letters}, 2, mark_wide);
     }
 }
 
@@ -81,7 +81,7 @@ void narrow_footing(const answer::Answer& answer, WordColumn& column) {
         {Line{{column.left(), column.y()}, {column.right(), column.y()}, stroked(palette::faint)}},
         column.y() + 4);
     column.words("A competent, licensed person, the local code and the network operator decide.",
-                 {.size = size, .weight = Weight::bold});
+                 {.size = narrow_letters, .weight = Weight::bold});
     column.gap(4);
     column.words("data " + answer.data_version + "; " + answer.edition,
                  {.size = 10.5, .colour = palette::graphite}, 5);

@@ -17,7 +17,6 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double size = 12;
 constexpr double disc = 8.5;  // radius of a number's disc
 constexpr double indent = 26;
 constexpr double two_columns = 620;  // from this width on
@@ -77,7 +76,7 @@ Items numbers(const Sketch& sketch, const Fit& fit, const Box& frame) {
 void set_names(const Stage& s, const Fit& fit, double left, double right, Items& items) {
     const auto name = [&](const site::Building& building, const Box& natural, double y) {
         const Box box = fit.at(natural);
-        TextStyle style{.size = size, .weight = Weight::bold, .anchor = Anchor::middle};
+        TextStyle style{.size = narrow_letters, .weight = Weight::bold, .anchor = Anchor::middle};
         const double half = std::min(box.centre().x - left, right - box.centre().x);
         const double room = std::min(2 * half, 0.48 * (right - left));
         const std::string words =
@@ -108,7 +107,8 @@ Items chain(const Stage& s, const Fit& fit, double y) {
         const double x = x_of(s.route.legs[i].middle());
         drop = x < free_from ? 14 - drop : 0;
         free_from = x + 10;
-        const TextStyle style{.size = size, .weight = Weight::bold, .anchor = Anchor::middle};
+        const TextStyle style{
+            .size = narrow_letters, .weight = Weight::bold, .anchor = Anchor::middle};
         items.emplace_back(text({x, y + 16 + drop}, leg_letter(i), style));
     }
     return items;
@@ -120,8 +120,9 @@ void list_some(const std::vector<Note>& notes, std::size_t from, std::size_t to,
         column.gap(5);
         column.placed(marker({column.left() + disc + 1, column.y() + 9}, std::to_string(i + 1)),
                       column.y());
-        column.words(notes[i].head, {.size = size, .weight = Weight::bold}, 3, indent);
-        for (const std::string& line : notes[i].more) column.words(line, {.size = size}, 6, indent);
+        column.words(notes[i].head, {.size = narrow_letters, .weight = Weight::bold}, 3, indent);
+        for (const std::string& line : notes[i].more)
+            column.words(line, {.size = narrow_letters}, 6, indent);
     }
 }
 
@@ -142,13 +143,14 @@ void list_legs(const Stage& s, const Fit& fit, WordColumn& column) {
     column.heading("the run, leg by leg");
     for (std::size_t i = 0; i < s.run->legs.size(); ++i) {
         const site::Leg& leg = s.run->legs[i];
-        const TextStyle bold{.size = size, .weight = Weight::bold};
-        column.placed({text({column.left(), column.y() + size}, leg_letter(i), bold)}, column.y());
+        const TextStyle bold{.size = narrow_letters, .weight = Weight::bold};
+        column.placed({text({column.left(), column.y() + narrow_letters}, leg_letter(i), bold)},
+                      column.y());
         std::string words = length_words(leg.length) + ", " + leg_words(leg);
         if (site::buried(leg.method) && leg.depth.known) {
             words += ", " + length_words(leg.depth) + " deep";
         }
-        column.words(words, {.size = size}, 5, indent);
+        column.words(words, {.size = narrow_letters}, 5, indent);
         column.gap(2);
     }
     Stage shown = s;

@@ -20,7 +20,7 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double wall = 9;
+constexpr double wall_wide = 9;
 constexpr int most_ways = 8;
 
 Board far_board(const Stage& s) {
@@ -35,7 +35,7 @@ Board far_board(const Stage& s) {
     return board;
 }
 
-Box terminal_box(const Stage& s) {
+Box far_terminal_box(const Stage& s) {
     const double x = s.route.end + 60;
     return {x, s.ground - 62, x + 8, s.ground - 30};
 }
@@ -44,8 +44,8 @@ Box terminal_box(const Stage& s) {
 void draw_footing(const Stage& s, Sketch& sketch) {
     const Box& box = s.far_box;
     if (s.far->stands_in_ground == site::Answer::yes) {
-        for (const double x : {box.left, box.right - wall}) {
-            const Box foot = box_at({x, box.bottom}, wall, 30);
+        for (const double x : {box.left, box.right - wall_wide}) {
+            const Box foot = box_at({x, box.bottom}, wall_wide, 30);
             Style cut = stroked(palette::ink, weight::firm);
             cut.fill = palette::stone;
             sketch.put(Rect{foot, cut});
@@ -62,9 +62,9 @@ void draw_footing(const Stage& s, Sketch& sketch) {
         return;
     }
     if (!s.far->construction || !site::metallic(*s.far->construction)) return;
-    for (const double x : {box.left, box.right - wall}) {
-        sketch.put(
-            Rect{box_at({x, box.bottom}, wall, 30), dashed(palette::ink, weight::thin, {4, 3})});
+    for (const double x : {box.left, box.right - wall_wide}) {
+        sketch.put(Rect{box_at({x, box.bottom}, wall_wide, 30),
+                        dashed(palette::ink, weight::thin, {4, 3})});
     }
     sketch.callouts.push_back(note({box.left + 4, box.bottom + 24}, "in the ground?",
                                    {"not known whether the metal stands in it"}));
@@ -93,7 +93,7 @@ void note_board(const Stage& s, Sketch& sketch) {
 
 void draw_electrode(const Stage& s, Sketch& sketch) {
     const answer::ElectrodeAnswer& electrode = *s.scheme->building.electrode;
-    const Box bar = terminal_box(s);
+    const Box bar = far_terminal_box(s);
     const int count = std::clamp(electrode.rods, 1, 4);
     const double first = s.far_box.right + 30;
     const double top = s.ground + 12;
@@ -117,7 +117,7 @@ void draw_electrode(const Stage& s, Sketch& sketch) {
 }
 
 void note_earth(const Stage& s, Sketch& sketch) {
-    const Box bar = terminal_box(s);
+    const Box bar = far_terminal_box(s);
     std::vector<std::string> more;
     if (!s.scheme) return;
     const std::string& earthing = s.scheme->building.earthing;
@@ -139,22 +139,22 @@ void draw_outbuilding_shell(const Stage& s, Sketch& sketch) {
     const Box& box = s.far_box;
     const bool flat = s.far->construction == site::Construction::steel_container;
     const double rise = flat ? 0 : 48;
-    sketch.draw(building_shell(box, wall, rise));
+    sketch.draw(building_shell(box, wall_wide, rise));
     if (s.far->construction) {
-        sketch.draw(wall_texture(*s.far->construction,
-                                 {box.left + wall, box.top, box.right - wall, box.bottom}));
+        sketch.draw(wall_texture(*s.far->construction, {box.left + wall_wide, box.top,
+                                                        box.right - wall_wide, box.bottom}));
     }
     sketch.keep_line(roof_line(box, rise), 3);
     sketch.keep({box.left, box.top - 1, box.right, box.top + 1});
     sketch.thing({Item(building_name(name_or(s.far->name, s.far->id), box, rise))}, "name", "");
-    sketch.keep({box.left, box.top - 2, box.left + wall, box.bottom});
-    sketch.keep({box.right - wall, box.top - 2, box.right, box.bottom});
+    sketch.keep({box.left, box.top - 2, box.left + wall_wide, box.bottom});
+    sketch.keep({box.right - wall_wide, box.top - 2, box.right, box.bottom});
     draw_footing(s, sketch);
 }
 
 void draw_outbuilding_fittings(const Stage& s, Sketch& sketch) {
     const Board board = far_board(s);
-    const Box bar = terminal_box(s);
+    const Box bar = far_terminal_box(s);
     const std::vector<Point> link{{bar.left + 4, board.box.bottom}, {bar.left + 4, bar.top}};
     sketch.draw(protective_line(link));
     sketch.keep_line(link, 3);

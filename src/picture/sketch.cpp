@@ -11,7 +11,6 @@ namespace toft::picture {
 namespace {
 
 constexpr double column = 176;
-constexpr double letters = 11;
 constexpr double bold_wider = 1.13;  // bold letters against upright ones, at most
 
 /// Where the words would stand: around the target, near first, then farther above and below.
@@ -52,13 +51,13 @@ Note note(Point target, std::string_view head, const std::vector<std::string>& m
     callout.target = target;
     callout.head = head;
     callout.more = more;
-    callout.size = letters;
+    callout.size = plain_letters;
     callout.reach = 13;
-    for (std::string& part : paragraph(head, column / bold_wider, letters, 2)) {
+    for (std::string& part : paragraph(head, column / bold_wider, plain_letters, 2)) {
         callout.lines.push_back(plain(std::move(part)));
     }
     for (const std::string& line : more) {
-        for (std::string& part : paragraph(line, column, letters, 3)) {
+        for (std::string& part : paragraph(line, column, plain_letters, 3)) {
             callout.lines.push_back(plain(std::move(part)));
         }
     }

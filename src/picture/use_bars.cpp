@@ -16,7 +16,6 @@ namespace toft::picture {
 
 namespace {
 
-constexpr double letters = 11;
 constexpr double label_wide = 166;
 constexpr double verdict_wide = 82;
 constexpr double figures_wide = 190;
@@ -54,14 +53,14 @@ std::string figure_words(double value, const std::string& unit) {
 Items row_items(const UseBar& bar, const Box& row, double full) {
     Items items;
     const double base = row.bottom - 4.5;
-    TextStyle style{.size = letters};
+    TextStyle style{.size = plain_letters};
     items.emplace_back(Text{{row.left, base}, bar.label, style});
     const double left = row.left + label_wide;
     const Box whole{left, row.top + 3, left + full, row.bottom - 3};
     append(items, bar_alone(bar, whole));
     const double after = left + full * most_use + 10;
     items.emplace_back(text({after, base}, bar.figures, style));
-    append(items, verdict_words(bar.verdict, {row.right - verdict_wide, base}, letters));
+    append(items, verdict_words(bar.verdict, {row.right - verdict_wide, base}, plain_letters));
     return items;
 }
 
@@ -76,7 +75,7 @@ Spans rule_words(const std::string& rule) {
     }
     std::string words = rule;
     std::replace(words.begin(), words.end(), '-', ' ');
-    return plain(shortened(words, label_wide - 8, letters));
+    return plain(shortened(words, label_wide - 8, plain_letters));
 }
 
 std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme) {
@@ -168,7 +167,7 @@ Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
         items.emplace_back(text({limit, box.top - 5}, "limit", style));
     }
     if (!all) {
-        TextStyle style{.size = letters, .colour = palette::graphite};
+        TextStyle style{.size = plain_letters, .colour = palette::graphite};
         items.emplace_back(text({box.left, foot + high - 4},
                                 fmt::format("and {} more", bars.size() - count), style));
     }
@@ -177,14 +176,15 @@ Items use_bars(const std::vector<UseBar>& bars, const Box& box) {
 
 Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const Box& box) {
     Items items;
-    Point at{box.left, box.top + letters};
+    Point at{box.left, box.top + plain_letters};
     for (const PlainVerdict& v : verdicts) {
-        const double label_length = text_width(v.label, TextStyle{.size = letters});
-        const double wide = label_length + 6 + 1.5 * letters +
-                            text_width(rules::verdict_word(v.verdict), letters, Weight::bold);
-        if (at.x > box.left && at.x + wide > box.right) at = {box.left, at.y + 1.55 * letters};
-        items.emplace_back(Text{at, v.label, TextStyle{.size = letters}});
-        append(items, verdict_words(v.verdict, at + Point{label_length + 6, 0}, letters));
+        const double label_length = text_width(v.label, TextStyle{.size = plain_letters});
+        const double wide = label_length + 6 + 1.5 * plain_letters +
+                            text_width(rules::verdict_word(v.verdict), plain_letters, Weight::bold);
+        if (at.x > box.left && at.x + wide > box.right)
+            at = {box.left, at.y + 1.55 * plain_letters};
+        items.emplace_back(Text{at, v.label, TextStyle{.size = plain_letters}});
+        append(items, verdict_words(v.verdict, at + Point{label_length + 6, 0}, plain_letters));
         at.x += wide + 18;
     }
     return items;

@@ -4,6 +4,7 @@
 #include "base/text.h"
 #include "field/electrode_shape.h"
 #include "field/field.h"
+#include "soil/measured.h"
 
 #include <fmt/format.h>
 
@@ -15,8 +16,6 @@ namespace {
 
 constexpr double slimmest = 10;  ///< lengths over diameter, at least
 constexpr int pieces = 16;
-
-bool positive(double x) { return x > 0 && std::isfinite(x); }
 
 std::string number(double x) { return significant(x, 3); }
 

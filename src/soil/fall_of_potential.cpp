@@ -1,6 +1,7 @@
 #include "soil/fall_of_potential.h"
 
 #include "base/text.h"
+#include "soil/measured.h"
 #include "soil/statistic.h"
 
 #include <fmt/format.h>
@@ -20,8 +21,7 @@ constexpr double sloping_to = 0.2;
 constexpr double regular_to = 0.1;  ///< misfit
 constexpr double stoutest = 0.1;    ///< of D, the half ball guessed where nothing tells it
 constexpr double astray = 0.05;     ///< of D, how far the electric middle may be off
-constexpr double risk = 0.05;
-constexpr std::size_t most_readings = 200;
+constexpr double spike_risk = 0.05;
 
 /// How the potential falls with distance, per c.
 double fall(const FallTest& test, double x) {
@@ -73,14 +73,14 @@ std::optional<Ohms> at_golden_place(const FallTest& test) {
 
 /// R and c by least squares of shares, with half the width of R's range as a share: by the known
 /// noise of the meter or by the scatter of the readings, whichever is wider.
-struct Curve {
+struct FallCurve {
     double r = 0;
     double c = 0;
     double error = 0;
     double misfit = 0;
 };
 
-Curve fitted(const FallTest& test) {
+FallCurve fitted(const FallTest& test) {
     const auto n = static_cast<Eigen::Index>(test.readings.size());
     Eigen::MatrixXd rows(n, 2);
     for (Eigen::Index i = 0; i < n; ++i) {
@@ -92,10 +92,10 @@ Curve fitted(const FallTest& test) {
     const Eigen::Vector2d found = rows.colPivHouseholderQr().solve(ones);
     const double squares = (rows * found - ones).squaredNorm();
     const int free = static_cast<int>(n) - 2;
-    const double known = test.reading_error * std::sqrt(f_limit_of_known_noise(1, risk));
-    const double scattered = std::sqrt(squares / free * f_limit(1, free, risk));
+    const double known = test.reading_error * std::sqrt(f_limit_of_known_noise(1, spike_risk));
+    const double scattered = std::sqrt(squares / free * f_limit(1, free, spike_risk));
     const Eigen::Matrix2d spread = (rows.transpose() * rows).inverse();
-    Curve curve;
+    FallCurve curve;
     curve.r = found(0);
     curve.c = found(1);
     curve.misfit = std::sqrt(squares / static_cast<double>(n));
@@ -139,7 +139,7 @@ FallResult unfitted(const FallTest& test, Plateau plateau) {
     return result;
 }
 
-FallResult from_curve(const FallTest& test, const Curve& curve) {
+FallResult from_curve(const FallTest& test, const FallCurve& curve) {
     FallResult result;
     result.resistance = ohms(curve.r);
     result.misfit = curve.misfit;
@@ -182,8 +182,6 @@ std::string words_of(const FallTest& test, const FallResult& result) {
                               significant(test.current_spike.number(), 3));
 }
 
-bool positive(double x) { return x > 0 && std::isfinite(x); }
-
 Faults faults_of(const FallTest& test) {
     Faults faults;
     const auto note = [&](const std::string& place, const char* says,
@@ -223,13 +221,13 @@ Faults faults_of(const FallTest& test) {
 
 FallResult result_of(const FallTest& test) {
     if (test.readings.size() < 3) return unfitted(test, Plateau::unproven);
-    const Curve curve = fitted(test);
+    const FallCurve curve = fitted(test);
     const bool falls =
         curve.c < 0 && -change_about_middle(test, curve.c / curve.r) > 2 * test.reading_error;
     if (!(curve.r > 0) || falls || curve.misfit > regular_to) {
         return unfitted(test, Plateau::irregular);
     }
-    Curve rising = curve;
+    FallCurve rising = curve;
     rising.c = std::max(0.0, curve.c);
     return from_curve(test, rising);
 }

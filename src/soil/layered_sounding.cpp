@@ -16,7 +16,7 @@ namespace {
 using Complex = std::complex<double>;
 
 /// The rule's step in ln(lambda), and its ends as |lambda| times the widest and closest distance.
-constexpr double step = 0.2;
+constexpr double abscissa_step = 0.2;
 constexpr double least_wave = 1e-10;
 constexpr double most_wave = 45;
 
@@ -105,13 +105,13 @@ Sounding::Sounding(const std::vector<Spread>& spreads) : readings_(spreads.size(
         closest = std::min(closest, pin_distances(spread).near.number());
         widest = std::max(widest, pin_distances(spread).far.number());
     }
-    const double first = std::floor(std::log(least_wave / widest) / step);
-    const double last = std::ceil(std::log(most_wave / closest) / step);
-    for (double k = first; k <= last; ++k) waves_.push_back(std::exp(step * k));
+    const double first = std::floor(std::log(least_wave / widest) / abscissa_step);
+    const double last = std::ceil(std::log(most_wave / closest) / abscissa_step);
+    for (double k = first; k <= last; ++k) waves_.push_back(std::exp(abscissa_step * k));
     weights_.resize(readings_ * 2 * waves_.size());
     for (std::size_t w = 0; w < waves_.size(); ++w) {
-        const Complex part =
-            step * waves_[w] * Complex(std::sqrt(0.5), std::sqrt(0.5)) * Complex(0, -2 / pi);
+        const Complex part = abscissa_step * waves_[w] * Complex(std::sqrt(0.5), std::sqrt(0.5)) *
+                             Complex(0, -2 / pi);
         for (std::size_t i = 0; i < readings_; ++i) {
             const auto [near, far] = pin_distances(spreads[i]);
             const Complex weight = part * (hankel(waves_[w], near) - hankel(waves_[w], far)) /

@@ -2,6 +2,7 @@
 
 #include "soil/confidence.h"
 #include "soil/layer_choice.h"
+#include "soil/measured.h"
 #include "soil/plausible.h"
 #include "soil/soil_words.h"
 
@@ -13,7 +14,6 @@ namespace toft::soil {
 
 namespace {
 
-constexpr std::size_t most_readings = 200;
 constexpr double guess = 3;    ///< times beyond the readings, where they identify nothing
 constexpr double same = 1.05;  ///< spacings closer than this are one
 constexpr double risk_of_odd = 0.01;

@@ -8,7 +8,7 @@ namespace toft::soil {
 
 namespace {
 
-constexpr double coarse = 0.1;  ///< misfit that is worth a warning
+constexpr double coarse_fit = 0.1;  ///< misfit that is worth a warning
 
 std::string short_number(double x) { return significant(x, x < 1 ? 2 : 3); }
 
@@ -70,7 +70,7 @@ std::string words_of(const SoilFit& fit, std::size_t readings) {
     if (some_end_open(fit)) {
         text += " An open end is not settled by these readings: use the worse one.";
     }
-    if (fit.misfit > coarse) {
+    if (fit.misfit > coarse_fit) {
         text +=
             " The misfit is large: level layers do not explain these readings; look for pipes, "
             "slopes, made ground or a misread spacing.";

@@ -6,7 +6,7 @@ namespace toft::study {
 
 namespace {
 
-const Name ra_name{"RA", "the outbuilding's own electrode, the largest it may be"};
+const Name own_ra_name{"RA", "the outbuilding's own electrode, the largest it may be"};
 
 /// Rods for which the closed form stands: few, at the surface, a rod's length apart.
 bool simple(const site::Electrode& e) {
@@ -42,7 +42,7 @@ ValueIn<L, Ohms> as_read(L& ledger, Settler& settler, const Setting<L>& s, const
     const auto read = settler.settle(reading_stated, {at + "/electrode/resistance_ohm",
                                                       "the electrode's resistance", "", "ohm"});
     if (reading_stated.standing == site::Standing::assumed) {
-        return ledger.stated(ra_name, read.bounds.most, read.from);
+        return ledger.stated(own_ra_name, read.bounds.most, read.from);
     }
     SoilSetting soil = known;
     if (soil.whole_year) {
@@ -55,7 +55,7 @@ ValueIn<L, Ohms> as_read(L& ledger, Settler& settler, const Setting<L>& s, const
         ledger.stated({"RA.read", "the electrode as it was read"}, read.bounds.most, read.from);
     const auto season = ledger.stated({"f.season", "driest or frozen ground over ground as read"},
                                       year.worst_season, "field of the electrode");
-    return ledger.let(ra_name, reading * season);
+    return ledger.let(own_ra_name, reading * season);
 }
 
 template <class L>
@@ -63,18 +63,18 @@ ValueIn<L, Ohms> predicted(L& ledger, Settler& settler, const Setting<L>& s,
                            const SoilSetting& soil, const BuiltElectrode& electrode) {
     const bool even = soil.worst.size() == 1 && soil.worst.front().layers.empty();
     const bool closed = even && simple(s.building_facts->electrode);
-    if (closed && soil.plain()) return by_closed_form(ledger, ra_name, s, soil, electrode);
+    if (closed && soil.plain()) return by_closed_form(ledger, own_ra_name, s, soil, electrode);
     const ThroughTheYear year = kept_year(settler.memo(), *s.catalogue, soil, electrode);
     if (!year.solved)
-        return ledger.stated(ra_name, unusable, "this electrode cannot be worked out");
+        return ledger.stated(own_ra_name, unusable, "this electrode cannot be worked out");
     if (!closed) {
-        return ledger.stated(ra_name, year.high, "field of the electrode in that soil");
+        return ledger.stated(own_ra_name, year.high, "field of the electrode in that soil");
     }
     const auto even_ground = by_closed_form(
         ledger, {"RA.read", "the electrode in the soil as it was read"}, s, soil, electrode);
     const auto season = ledger.stated({"f.season", "driest or frozen ground over ground as read"},
                                       year.worst_season, "field of the electrode");
-    return ledger.let(ra_name, even_ground * season);
+    return ledger.let(own_ra_name, even_ground * season);
 }
 
 /// Concrete on a membrane is no electrode, and one cannot see it from above.
@@ -100,7 +100,7 @@ void prepare_electrode(L& ledger, Settler& settler, Setting<L>& s, const SoilSet
     }
     if (parted_from_ground(settler, e, at)) {
         s.building.ra_most =
-            ledger.stated(ra_name, unusable, "a membrane parts the foundation from the ground");
+            ledger.stated(own_ra_name, unusable, "a membrane parts the foundation from the ground");
     } else if (read) {
         s.building.ra_most = as_read(ledger, settler, s, soil, at);
     } else {

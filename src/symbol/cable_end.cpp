@@ -4,10 +4,10 @@ namespace toft::symbol {
 
 namespace {
 
-constexpr double half = 9;
+constexpr double end_half = 9;
 
 std::vector<Point> triangle(const Axis& axis, double base, double tip) {
-    return {axis.point(base, -half), axis.point(base, half), axis.point(tip)};
+    return {axis.point(base, -end_half), axis.point(base, end_half), axis.point(tip)};
 }
 
 }  // namespace

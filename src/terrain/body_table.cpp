@@ -14,7 +14,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr double size = 12;
+constexpr double table_letters = 12;
 constexpr double widest_figures = 120;
 
 /// The conditions of all ways, in the order in which they first come.
@@ -69,17 +69,18 @@ void row(const answer::LostNeutralAnswer& fault, const std::string& condition, c
     const double top = column.y();
     const double right = at.under ? column.right() : at.left - 10;
     parts::WordColumn words(column.left(), right, top);
-    words.words(condition, {.size = size}, 4);
+    words.words(condition, {.size = table_letters}, 4);
     const double first = at.under ? words.y() : top;
     Items items = words.take();
     for (std::size_t i = 0; i < fault.ways.size(); ++i) {
         const double x = at.left + at.each * static_cast<double>(i);
-        const TextStyle style{.size = size, .weight = Weight::bold};
+        const TextStyle style{.size = table_letters, .weight = Weight::bold};
         const std::string cell = figures(fault.ways[i], condition);
-        items.emplace_back(text({x, first + size},
-                                parts::shortened(cell, at.each - 6, size, style.weight), style));
+        items.emplace_back(text({x, first + table_letters},
+                                parts::shortened(cell, at.each - 6, table_letters, style.weight),
+                                style));
     }
-    const double foot = std::max(words.y(), first + 1.3 * size) + 5;
+    const double foot = std::max(words.y(), first + 1.3 * table_letters) + 5;
     items.emplace_back(
         Line{{column.left(), foot}, {column.right(), foot}, stroked(palette::faint)});
     column.placed({Group{std::move(items), {}, "", "body", condition}}, foot + 3);

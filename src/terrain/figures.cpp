@@ -19,6 +19,8 @@ std::string per_cent(double share) {
 
 }  // namespace
 
+bool length_known(double metres) { return std::isfinite(metres) && metres > 0; }
+
 std::string figure_words(double figure) {
     if (std::isnan(figure)) return "not known";
     if (std::isinf(figure)) return "no end";

@@ -5,6 +5,9 @@
 
 namespace toft::terrain {
 
+/// Whether the length is a number above 0, with an end.
+bool length_known(double metres);
+
 /// "84", "0.25": two digits, whole figures from 10 on; "not known" for what is
 /// no number, "no end" for endless.
 std::string figure_words(double figure);

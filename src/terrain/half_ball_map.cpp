@@ -22,8 +22,6 @@ constexpr double most_parts = 50000;
 constexpr double house_half_m = 2.5;  // drawn: the house's size is not surveyed
 constexpr double building_half_m = 1.5;
 
-bool length_known(double metres) { return std::isfinite(metres) && metres > 0; }
-
 double distance(GroundPoint a, GroundPoint b) {
     return std::hypot(b.east_m - a.east_m, b.north_m - a.north_m);
 }

@@ -15,7 +15,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr const char* kind = "Supply that has lost its neutral";
+constexpr const char* neutral_kind = "Supply that has lost its neutral";
 
 /// What touch-voltage figures belong to. A key, not a limit: the figure itself comes with the
 /// answer.
@@ -107,10 +107,10 @@ std::string mark_words(double volts) {
 
 Scene lost_neutral_picture(const site::Job& job, const answer::GroundAnswer& ground,
                            std::size_t side, double width) {
-    if (side >= ground.sides.size()) return no_such_side(job, kind, width);
+    if (side >= ground.sides.size()) return no_such_side(job, neutral_kind, width);
     const answer::GroundSideAnswer& of = ground.sides[side];
     const answer::LostNeutralAnswer& fault = of.lost_neutral;
-    Content content{kind, building_words(job, of.building), sentence(fault), {}, {}, {}};
+    Content content{neutral_kind, building_words(job, of.building), sentence(fault), {}, {}, {}};
     if (fault.applies && has_plot(fault)) {
         content.draw = [&](const Space& room) { return volts_plot(fault, room); };
     }

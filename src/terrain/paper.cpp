@@ -9,7 +9,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr double apart = 6;  // between figures of the ruling
+constexpr double ruling_apart = 6;  // between figures of the ruling
 
 const Style rule = stroked(palette::faint, 0.7);
 
@@ -21,7 +21,7 @@ void verticals(const Paper& paper, const std::vector<Step>& steps, Items& items)
         const double x = paper.across.at(step.figure);
         items.emplace_back(Line{{x, paper.box.top}, {x, paper.box.bottom}, rule});
         const double half = text_width(step.words, style.size) / 2;
-        if (step.words.empty() || x - half < taken + apart) continue;
+        if (step.words.empty() || x - half < taken + ruling_apart) continue;
         items.emplace_back(text({x, paper.box.bottom + paper.letters + 3}, step.words, style));
         taken = x + half;
     }

@@ -36,8 +36,6 @@ struct Plan {
     double across(double metres) const { return metres * per_metre; }
 };
 
-bool length_known(double metres) { return std::isfinite(metres) && metres > 0; }
-
 double distance_of(const answer::SeparationAnswer& s) {
     return std::isfinite(s.distance_m) ? std::max(0.0, s.distance_m) : 0;
 }

@@ -16,7 +16,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr const char* kind = "Length of the rod";
+constexpr const char* rod_kind = "Length of the rod";
 constexpr std::size_t most_choices = 3;  // of one target, in words
 
 std::string choice_words(const answer::RodChoiceAnswer& choice) {
@@ -110,10 +110,10 @@ std::optional<double> rod_length(const site::Job& job, const std::string& named)
 
 Scene rod_length_picture(const site::Job& job, const answer::GroundAnswer& ground, std::size_t side,
                          double width) {
-    if (side >= ground.sides.size()) return no_such_side(job, kind, width);
+    if (side >= ground.sides.size()) return no_such_side(job, rod_kind, width);
     const answer::GroundSideAnswer& of = ground.sides[side];
     const RodPlotOf plot{ground.soil, of, rod_length(job, of.building)};
-    Content content{kind, building_words(job, of.building), sentence(of), {}, {}, {}};
+    Content content{rod_kind, building_words(job, of.building), sentence(of), {}, {}, {}};
     if (!drawable_points(of).empty()) {
         content.draw = [&](const Space& room) { return rod_plot(plot, room); };
     }

@@ -19,7 +19,7 @@ namespace toft::terrain {
 namespace {
 
 constexpr double depth_wide = 34;  // of the depths' figures
-constexpr double row = 15;         // between the words of targets above the paper
+constexpr double target_row = 15;  // between the words of targets above the paper
 const std::vector<double> target_dash = {9, 3, 2, 3};
 
 /// What the placing of words goes by.
@@ -47,13 +47,13 @@ double deepest(const Plot& plot) {
     return most * 1.04;
 }
 
-bool drawable(double ohms) { return std::isfinite(ohms) && ohms > 0; }
+bool above_nothing(double ohms) { return std::isfinite(ohms) && ohms > 0; }
 
 Scale ohm_scale(const Plot& plot) {
     double low = plot.points.front().low_ohm;
     double high = low;
     const auto take = [&](double ohms) {
-        if (!drawable(ohms)) return;
+        if (!above_nothing(ohms)) return;
         low = std::min(low, ohms);
         high = std::max(high, ohms);
     };
@@ -77,7 +77,7 @@ Scale ohm_scale(const Plot& plot) {
 std::vector<std::size_t> targets_in_order(const answer::GroundSideAnswer& side) {
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < side.targets.size(); ++i) {
-        if (drawable(side.targets[i].target_ohm)) order.push_back(i);
+        if (above_nothing(side.targets[i].target_ohm)) order.push_back(i);
     }
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         return side.targets[a].target_ohm < side.targets[b].target_ohm;
@@ -134,7 +134,7 @@ void year_band(Plot& plot) {
 /// crosses another's words.
 void targets(Plot& plot, double right) {
     const auto order = targets_in_order(plot.of.side);
-    double rise = row * static_cast<double>(order.size());
+    double rise = target_row * static_cast<double>(order.size());
     for (const std::size_t i : order) {
         const answer::RodTargetAnswer& target = plot.of.side.targets[i];
         const double x = plot.paper.across.at(target.target_ohm);
@@ -154,18 +154,18 @@ void targets(Plot& plot, double right) {
             plot.items.emplace_back(text({x + 4 + wide + 6, top + 9},
                                          parts::shortened(target.why, room, why.size), why));
         }
-        rise -= row;
+        rise -= target_row;
     }
 }
 
 void electrode(Plot& plot) {
     const answer::YearAnswer& year = plot.of.side.year;
-    if (!plot.of.rod_m || !drawable(year.low_ohm) || !drawable(year.high_ohm)) return;
+    if (!plot.of.rod_m || !above_nothing(year.low_ohm) || !above_nothing(year.high_ohm)) return;
     const Point low = plot.paper.at(year.low_ohm, *plot.of.rod_m);
     const Point high = plot.paper.at(year.high_ohm, *plot.of.rod_m);
     plot.items.emplace_back(Group{span_mark(low, high, 2.4), {}, "", "electrode", "the electrode"});
     plot.taken.push_back(grown(joined(Box{low.x, low.y, low.x, low.y}, high), 6));
-    if (plot.of.side.read_ohm && drawable(*plot.of.side.read_ohm)) {
+    if (plot.of.side.read_ohm && above_nothing(*plot.of.side.read_ohm)) {
         const Point at = plot.paper.at(*plot.of.side.read_ohm, *plot.of.rod_m);
         const Style pen = stroked(palette::accent, 2.4);
         Items cross{Line{at + Point{-5, -5}, at + Point{5, 5}, pen},
@@ -272,7 +272,8 @@ void words_on(Plot& plot) {
 std::vector<answer::RodPointAnswer> drawable_points(const answer::GroundSideAnswer& side) {
     std::vector<answer::RodPointAnswer> points;
     for (const answer::RodPointAnswer& p : side.over_length) {
-        if (!drawable(p.length_m) || !drawable(p.low_ohm) || !(p.high_ohm >= p.low_ohm)) continue;
+        if (!above_nothing(p.length_m) || !above_nothing(p.low_ohm) || !(p.high_ohm >= p.low_ohm))
+            continue;
         points.push_back(p);
     }
     std::stable_sort(points.begin(), points.end(),
@@ -285,7 +286,7 @@ std::vector<MarkedChoice> marked_choices(const answer::GroundSideAnswer& side) {
     for (std::size_t i = 0; i < side.targets.size(); ++i) {
         if (side.targets[i].choices.empty()) continue;
         const answer::RodChoiceAnswer& choice = side.targets[i].choices.front();
-        if (!drawable(choice.length_m) || !drawable(choice.high_ohm)) continue;
+        if (!above_nothing(choice.length_m) || !above_nothing(choice.high_ohm)) continue;
         const bool known = std::any_of(marked.begin(), marked.end(), [&](const MarkedChoice& m) {
             return m.choice.rods == choice.rods && m.choice.length_m == choice.length_m &&
                    m.choice.spacing_m == choice.spacing_m;
@@ -300,7 +301,7 @@ Drawn rod_plot(const RodPlotOf& of, const Space& room) {
     if (plot.points.empty()) return {{}, room.top};
     const double column_wide = room.phone ? 72 : 96;
     const double column_left = room.left + depth_wide;
-    const double rows = row * static_cast<double>(targets_in_order(of.side).size());
+    const double rows = target_row * static_cast<double>(targets_in_order(of.side).size());
     Paper& paper = plot.paper;
     paper.letters = room.letters();
     paper.box = {column_left + column_wide, room.top + rows + 18, room.right - 14, 0};

@@ -15,7 +15,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr const char* kind = "The two earths as islands";
+constexpr const char* islands_kind = "The two earths as islands";
 
 rules::Verdict mark_of(Islands islands) {
     switch (islands) {
@@ -180,10 +180,10 @@ std::string island_words(Islands islands) {
 }
 
 Scene separation_plan_picture(const SeparationOf& of, double width) {
-    if (of.side >= of.ground.sides.size()) return no_such_side(of.job, kind, width);
+    if (of.side >= of.ground.sides.size()) return no_such_side(of.job, islands_kind, width);
     const answer::GroundSideAnswer& side = of.ground.sides[of.side];
     const PlanOf plan{side.separation, building_words(of.job, side.building), of.reach.number()};
-    Content content{kind, plan.outbuilding, sentence(side.separation), {}, {}, {}};
+    Content content{islands_kind, plan.outbuilding, sentence(side.separation), {}, {}, {}};
     content.verdict = [&](parts::WordColumn& column) {
         verdict(side.separation, of.reach, column);
     };

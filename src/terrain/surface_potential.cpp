@@ -15,7 +15,7 @@ namespace toft::terrain {
 
 namespace {
 
-constexpr const char* kind = "How far the ground rises with the house's earth";
+constexpr const char* rise_kind = "How far the ground rises with the house's earth";
 
 std::string sentence(const answer::SeparationAnswer& s, const SurfaceMap& map) {
     if (!drawable(map.grid)) {
@@ -104,11 +104,11 @@ void explain(const MapOf& of, const answer::SeparationAnswer& s, parts::WordColu
 
 Scene surface_potential_picture(const site::Job& job, const answer::GroundAnswer& ground,
                                 std::size_t side, const SurfaceMap& map, double width) {
-    if (side >= ground.sides.size()) return no_such_side(job, kind, width);
+    if (side >= ground.sides.size()) return no_such_side(job, rise_kind, width);
     const answer::GroundSideAnswer& of = ground.sides[side];
     const MapOf drawn{job, of.lost_neutral, map};
-    Content content{kind, building_words(job, of.building), sentence(of.separation, map), {}, {},
-                    {}};
+    Content content{
+        rise_kind, building_words(job, of.building), sentence(of.separation, map), {}, {}, {}};
     if (drawable(map.grid)) {
         content.draw = [&](const Space& room) { return map_plot(drawn, room); };
         content.explain = [&](parts::WordColumn& column) { explain(drawn, of.separation, column); };
@@ -118,7 +118,7 @@ Scene surface_potential_picture(const site::Job& job, const answer::GroundAnswer
 
 Scene surface_potential_picture(const site::Job& job, const answer::GroundAnswer& ground,
                                 std::size_t side, double width) {
-    if (side >= ground.sides.size()) return no_such_side(job, kind, width);
+    if (side >= ground.sides.size()) return no_such_side(job, rise_kind, width);
     return surface_potential_picture(job, ground, side, half_ball_map(job, ground.sides[side]),
                                      width);
 }

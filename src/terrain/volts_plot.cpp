@@ -32,10 +32,10 @@ BandInk ink_of(std::size_t number) {
     }
 }
 
-bool drawable(double figure) { return std::isfinite(figure) && figure >= 0; }
+bool not_negative(double figure) { return std::isfinite(figure) && figure >= 0; }
 
 Paper paper_for(const answer::LostNeutralAnswer& fault, const Space& room) {
-    double load = drawable(fault.load_w) ? fault.load_w : 0;
+    double load = not_negative(fault.load_w) ? fault.load_w : 0;
     double volts = 0;
     for (const answer::LostNeutralWayAnswer& way : fault.ways) {
         for (const auto& p : drawable_points(way)) {
@@ -44,7 +44,7 @@ Paper paper_for(const answer::LostNeutralAnswer& fault, const Space& room) {
         }
     }
     for (const double mark : fault.marks_v) {
-        if (drawable(mark)) volts = std::max(volts, mark);
+        if (not_negative(mark)) volts = std::max(volts, mark);
     }
     Paper paper;
     paper.letters = room.letters();
@@ -87,7 +87,7 @@ std::vector<double> figured_marks(const Paper& paper, std::vector<double> marks)
     std::sort(marks.rbegin(), marks.rend());
     std::vector<double> kept;
     for (const double mark : marks) {
-        if (!drawable(mark)) continue;
+        if (!not_negative(mark)) continue;
         const bool close =
             !kept.empty() && paper.down.at(mark) - paper.down.at(kept.back()) < paper.letters + 3;
         if (!close) kept.push_back(mark);
@@ -96,7 +96,7 @@ std::vector<double> figured_marks(const Paper& paper, std::vector<double> marks)
 }
 
 void today(const Paper& paper, double watts, Items& items) {
-    if (!drawable(watts)) return;
+    if (!not_negative(watts)) return;
     const double x = paper.across.at(watts);
     items.emplace_back(
         Line{{x, paper.box.bottom}, {x, paper.box.top - 10}, dashed(palette::ink, 1.6, {2, 3})});
@@ -189,7 +189,7 @@ std::vector<answer::LostNeutralPointAnswer> drawable_points(
     const answer::LostNeutralWayAnswer& way) {
     std::vector<answer::LostNeutralPointAnswer> points;
     for (const answer::LostNeutralPointAnswer& p : way.over_load) {
-        if (!drawable(p.load_w) || !drawable(p.low_v) || !drawable(p.high_v)) continue;
+        if (!not_negative(p.load_w) || !not_negative(p.low_v) || !not_negative(p.high_v)) continue;
         points.push_back(p);
     }
     std::stable_sort(points.begin(), points.end(),
@@ -208,7 +208,7 @@ Drawn volts_plot(const answer::LostNeutralAnswer& fault, const Space& room) {
     Items items;
     ruling(paper, items);
     for (const double volts : fault.marks_v) {
-        if (drawable(volts)) mark(paper, volts, items);
+        if (not_negative(volts)) mark(paper, volts, items);
     }
     bands(fault, paper, room.right, items);
     today(paper, fault.load_w, items);

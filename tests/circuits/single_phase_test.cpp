@@ -16,7 +16,7 @@
 #include <cmath>
 #include <random>
 
-namespace toft {
+namespace toft::single_phase {
 namespace {
 
 constexpr int runs = 100;
@@ -153,4 +153,4 @@ TEST(SinglePhase, ADropOfAWrongSignWouldBeNoticed) {
 }
 
 }  // namespace
-}  // namespace toft
+}  // namespace toft::single_phase

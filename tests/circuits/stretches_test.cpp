@@ -16,7 +16,7 @@
 #include <complex>
 #include <random>
 
-namespace toft {
+namespace toft::several_cables {
 namespace {
 
 using study::Protective;
@@ -185,4 +185,4 @@ TEST(Stretches, SixtyRunsOfSeveralCablesAgreeWithNgspice) {
 }
 
 }  // namespace
-}  // namespace toft
+}  // namespace toft::several_cables

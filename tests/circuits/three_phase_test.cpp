@@ -17,7 +17,7 @@
 #include <complex>
 #include <random>
 
-namespace toft {
+namespace toft::three_phase {
 namespace {
 
 using study::Protective;
@@ -320,4 +320,4 @@ TEST(ThreePhase, FaultsNearAndFarAgreeWithNgspice) {
 }
 
 }  // namespace
-}  // namespace toft
+}  // namespace toft::three_phase

@@ -19,12 +19,6 @@ protected:
     Program program_;
 };
 
-std::size_t characters(const std::string& line) {
-    std::size_t count = 0;
-    for (const char c : line) count += (static_cast<unsigned char>(c) & 0xC0u) != 0x80u ? 1 : 0;
-    return count;
-}
-
 TEST_F(TheGround, TheScreenSaysSoilElectrodeDistanceAndALostNeutral) {
     const Ran ran = program_.run({"ground", example("demo")});
     EXPECT_EQ(ran.code, 0);

@@ -28,6 +28,20 @@ inline std::string text_of(const std::filesystem::path& path) {
     return text.str();
 }
 
+/// The program under test: the one built beside the tests, or that of the environment's
+/// TOFT_PROGRAM.
+inline std::string program_path() {
+    const char* other = std::getenv("TOFT_PROGRAM");
+    return other ? other : TOFT_BINARY;
+}
+
+/// Characters of UTF-8, each a place on the screen.
+inline std::size_t characters(const std::string& line) {
+    std::size_t count = 0;
+    for (const char c : line) count += (static_cast<unsigned char>(c) & 0xC0u) != 0x80u ? 1 : 0;
+    return count;
+}
+
 /// A folder of its own for each test, gone afterwards; the program runs in it.
 class Program {
 public:
@@ -50,7 +64,7 @@ public:
 
     /// Runs the program on `arguments` with `input` to read.
     Ran run(const std::vector<std::string>& arguments, const std::string& input = "") const {
-        std::string command = "cd " + quoted(folder_.string()) + " && " + quoted(TOFT_BINARY);
+        std::string command = "cd " + quoted(folder_.string()) + " && " + quoted(program_path());
         for (const std::string& argument : arguments) command += " " + quoted(argument);
         const std::string in = file("in.tmp", input);
         command += " <" + quoted(in) + " >out.tmp 2>error.tmp";

@@ -13,12 +13,6 @@ protected:
     Program program_;
 };
 
-std::size_t characters(const std::string& line) {
-    std::size_t count = 0;
-    for (const char c : line) count += (static_cast<unsigned char>(c) & 0xC0u) != 0x80u ? 1 : 0;
-    return count;
-}
-
 TEST_F(Why, TheScreenAsksFindsConcludesAndCautions) {
     const Ran ran = program_.run({"why", example("demo")});
     EXPECT_EQ(ran.code, 0);

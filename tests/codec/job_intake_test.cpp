@@ -3,17 +3,19 @@
 namespace toft::codec {
 namespace {
 
-Tree job_with(const char* part, const char* text) {
+Tree job_with_part(const char* part, const char* text) {
     Tree job = small_job();
     if (!job.contains(part)) job[part] = Tree::object();
     job[part].update(Tree::parse(text));
     return job;
 }
 
-Gist said(const char* part, const char* text) { return gist(faults_of(job_with(part, text))); }
+Gist said_of_part(const char* part, const char* text) {
+    return gist(faults_of(job_with_part(part, text)));
+}
 
 TEST(IntakeOfAJob, FactsArriveInTheirUnits) {
-    const site::Intake in = loaded(job_with("intake", R"({"phases": 1, "u0_v": 240,
+    const site::Intake in = loaded(job_with_part("intake", R"({"phases": 1, "u0_v": 240,
         "earthing": "TN-C-S", "ze_ohm": {"value": 0.24, "basis": "declared"},
         "ze_declared_ohm": 0.35, "line_neutral_loop_ohm": null, "pscc_ka": 1.2, "pefc_ka": 0.9,
         "service_fuse": {"standard": "BS 88-3", "rating_a": 80}, "looped": false,
@@ -48,7 +50,7 @@ TEST(IntakeOfAJob, FactsArriveInTheirUnits) {
 }
 
 TEST(IntakeOfAJob, ZeroIsAFactAndNullIsNone) {
-    const site::Intake in = loaded(job_with("intake", R"({"main_bonding_mm2": 0,
+    const site::Intake in = loaded(job_with_part("intake", R"({"main_bonding_mm2": 0,
         "earthing_conductor_mm2": null,
         "board": {"behind_rcd_ma": 0, "spare_ways": null}})"))
                                 .intake;
@@ -60,7 +62,7 @@ TEST(IntakeOfAJob, ZeroIsAFactAndNullIsNone) {
 }
 
 TEST(IntakeOfAJob, EarthingIsTheOneFactThatMustBeStated) {
-    EXPECT_EQ(said("intake", R"({"earthing": null})"), Gist{"/intake/earthing missing"});
+    EXPECT_EQ(said_of_part("intake", R"({"earthing": null})"), Gist{"/intake/earthing missing"});
     const Faults faults = faults_of(small_with("/intake/earthing", "PME"));
     ASSERT_EQ(gist(faults), Gist{"/intake/earthing unknown-word"});
     EXPECT_EQ(faults[0].allowed, (std::vector<std::string>{"TN-S", "TN-C-S", "TT"}));
@@ -80,21 +82,22 @@ TEST(IntakeOfAJob, NoFigureIsNegativeOrAbsurd) {
 }
 
 TEST(IntakeOfAJob, ASupplyHasOnePhaseOrThree) {
-    EXPECT_EQ(said("intake", R"({"phases": 3})"), Gist{});
-    EXPECT_EQ(said("intake", R"({"phases": 2})"), Gist{"/intake/phases out-of-range"});
-    EXPECT_EQ(said("intake", R"({"phases": 0})"), Gist{"/intake/phases out-of-range"});
+    EXPECT_EQ(said_of_part("intake", R"({"phases": 3})"), Gist{});
+    EXPECT_EQ(said_of_part("intake", R"({"phases": 2})"), Gist{"/intake/phases out-of-range"});
+    EXPECT_EQ(said_of_part("intake", R"({"phases": 0})"), Gist{"/intake/phases out-of-range"});
 }
 
 TEST(IntakeOfAJob, ADeviceIsAStandardAndARating) {
-    EXPECT_EQ(said("intake", R"({"service_fuse": {"rating_a": 80}})"),
+    EXPECT_EQ(said_of_part("intake", R"({"service_fuse": {"rating_a": 80}})"),
               Gist{"/intake/service_fuse/standard missing"});
-    EXPECT_EQ(said("intake", R"({"service_fuse": {"standard": "BS 88-3", "rating_a": 0}})"),
+    EXPECT_EQ(said_of_part("intake", R"({"service_fuse": {"standard": "BS 88-3", "rating_a": 0}})"),
               Gist{"/intake/service_fuse/rating_a out-of-range"});
     const Faults faults = faults_of(
-        job_with("intake", R"({"service_fuse": {"standard": "BS 1362", "rating_a": 80}})"));
+        job_with_part("intake", R"({"service_fuse": {"standard": "BS 1362", "rating_a": 80}})"));
     ASSERT_EQ(gist(faults), Gist{"/intake/service_fuse/standard unknown-word"});
     EXPECT_EQ(faults[0].nearest, "BS 1361");
-    EXPECT_EQ(said("intake", R"({"service_fuse": 80})"), Gist{"/intake/service_fuse wrong-kind"});
+    EXPECT_EQ(said_of_part("intake", R"({"service_fuse": 80})"),
+              Gist{"/intake/service_fuse wrong-kind"});
 }
 
 }  // namespace

@@ -3,16 +3,16 @@
 namespace toft::codec {
 namespace {
 
-Tree job_with(const char* pointer, const char* text) {
+Tree job_pointed(const char* pointer, const char* text) {
     return small_with(pointer, Tree::parse(text));
 }
 
-Gist said(const char* pointer, const char* text) {
-    return gist(faults_of(job_with(pointer, text)));
+Gist said_at(const char* pointer, const char* text) {
+    return gist(faults_of(job_pointed(pointer, text)));
 }
 
 TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
-    const site::Run run = loaded(job_with("/runs/0/legs", R"([
+    const site::Run run = loaded(job_pointed("/runs/0/legs", R"([
         {"method": "in insulation", "length_m": 8, "ambient_c": -5, "other_loaded_circuits": 1,
          "insulation_length_m": 0.5},
         {"method": "buried in duct", "length_m": {"low": 20, "high": 24}, "depth_m": 0.6,
@@ -34,43 +34,44 @@ TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
 
 TEST(RunOfAJob, ItsFeedMayBeNamedOrLeftOpen) {
     EXPECT_FALSE(loaded(small_job()).runs.at(0).fed_from);
-    EXPECT_EQ(loaded(job_with("/runs/0/fed_from", "\"new board\"")).runs.at(0).fed_from,
+    EXPECT_EQ(loaded(job_pointed("/runs/0/fed_from", "\"new board\"")).runs.at(0).fed_from,
               site::FedFrom::new_board);
-    EXPECT_EQ(said("/runs/0/fed_from", "\"tail\""), Gist{"/runs/0/fed_from unknown-word"});
+    EXPECT_EQ(said_at("/runs/0/fed_from", "\"tail\""), Gist{"/runs/0/fed_from unknown-word"});
 }
 
 TEST(RunOfAJob, ALegHasAMethodAndAPositiveLength) {
     for (const char* length :
          {"0", "-3", "0.01", "1e6", "{\"value\": -1}", "{\"low\": 0, \"high\": 2}"}) {
-        const Gist faults = said("/runs/0/legs/0/length_m", length);
+        const Gist faults = said_at("/runs/0/legs/0/length_m", length);
         ASSERT_EQ(faults.size(), 1u) << length;
         EXPECT_EQ(faults[0].rfind("/runs/0/legs/0/length_m", 0), 0u) << faults[0];
     }
-    EXPECT_EQ(said("/runs/0/legs/0", "{}"),
+    EXPECT_EQ(said_at("/runs/0/legs/0", "{}"),
               (Gist{"/runs/0/legs/0/method missing", "/runs/0/legs/0/length_m missing"}));
-    EXPECT_EQ(said("/runs/0/legs/0/length_m", "null"), Gist{"/runs/0/legs/0/length_m missing"});
-    EXPECT_EQ(said("/runs/0/legs/0/length_m", "\"9\""), Gist{"/runs/0/legs/0/length_m wrong-kind"});
+    EXPECT_EQ(said_at("/runs/0/legs/0/length_m", "null"), Gist{"/runs/0/legs/0/length_m missing"});
+    EXPECT_EQ(said_at("/runs/0/legs/0/length_m", "\"9\""),
+              Gist{"/runs/0/legs/0/length_m wrong-kind"});
 }
 
 TEST(RunOfAJob, ExistingCablesAreNotJudgedYet) {
-    EXPECT_EQ(said("/runs/0/existing", "{}"), Gist{"/runs/0/existing not-supported"});
-    EXPECT_EQ(said("/runs/0/existing", "null"), Gist{});
+    EXPECT_EQ(said_at("/runs/0/existing", "{}"), Gist{"/runs/0/existing not-supported"});
+    EXPECT_EQ(said_at("/runs/0/existing", "null"), Gist{});
 }
 
 TEST(RunOfAJob, OtherCircuitsAreCounted) {
-    EXPECT_EQ(said("/runs/0/legs/0/other_loaded_circuits", "1.5"),
+    EXPECT_EQ(said_at("/runs/0/legs/0/other_loaded_circuits", "1.5"),
               Gist{"/runs/0/legs/0/other_loaded_circuits out-of-range"});
-    EXPECT_EQ(said("/runs/0/legs/0/other_loaded_circuits", "{\"low\": 0, \"high\": 2}"), Gist{});
+    EXPECT_EQ(said_at("/runs/0/legs/0/other_loaded_circuits", "{\"low\": 0, \"high\": 2}"), Gist{});
 }
 
 TEST(RunOfAJob, RunsAreNamedAndKnowTheirEnds) {
-    EXPECT_EQ(said("/runs/0", R"({"legs": [{"method": "tray", "length_m": 3}]})"),
+    EXPECT_EQ(said_at("/runs/0", R"({"legs": [{"method": "tray", "length_m": 3}]})"),
               (Gist{"/runs/0/id missing", "/runs/0/from missing", "/runs/0/to missing"}));
-    EXPECT_EQ(said("/runs/0", "[]"), Gist{"/runs/0 wrong-kind"});
+    EXPECT_EQ(said_at("/runs/0", "[]"), Gist{"/runs/0 wrong-kind"});
 }
 
 TEST(WishesOfAJob, ArriveInTheirUnits) {
-    const site::Wishes wishes = loaded(job_with("/wishes", R"({
+    const site::Wishes wishes = loaded(job_pointed("/wishes", R"({
         "max_voltage_drop_percent": {"run": 2.5, "lighting_total": 3, "other_total": 5},
         "offer": ["armoured XLPE copper"], "smallest_core_mm2": 2.5,
         "prefer": "dependability"})"))
@@ -85,12 +86,12 @@ TEST(WishesOfAJob, ArriveInTheirUnits) {
 
 TEST(WishesOfAJob, FaultsHaveTheirPointer) {
     EXPECT_EQ(
-        said("/wishes", R"({"max_voltage_drop_percent": {"run": 0, "total": 5},
+        said_at("/wishes", R"({"max_voltage_drop_percent": {"run": 0, "total": 5},
                                   "offer": ["armoured XLPE coper", 3], "prefer": "cheapness"})"),
         (Gist{"/wishes/max_voltage_drop_percent/run out-of-range",
               "/wishes/max_voltage_drop_percent/total unknown-key", "/wishes/offer/0 unknown-word",
               "/wishes/offer/1 wrong-kind", "/wishes/prefer unknown-word"}));
-    EXPECT_EQ(said("/wishes", R"({"offer": "all"})"), Gist{"/wishes/offer wrong-kind"});
+    EXPECT_EQ(said_at("/wishes", R"({"offer": "all"})"), Gist{"/wishes/offer wrong-kind"});
 }
 
 }  // namespace

@@ -16,15 +16,6 @@ drawing::Scene drawn(const picture::Example& one, std::size_t index) {
     return curves_picture(support::catalogue(), one.job, one.answer, index);
 }
 
-/// Level words only: those along slanting lines have a test of their own.
-drawing::Items level(const drawing::Items& items) {
-    drawing::Items out;
-    for (const drawing::Text& text : picture::texts_in(items)) {
-        if (text.style.turn == 0) out.emplace_back(text);
-    }
-    return out;
-}
-
 TEST(Curves, SayWhatMatters) {
     const picture::Example& one = picture::example("demo");
     const drawing::Scene scene = drawn(one, 0);

@@ -23,4 +23,13 @@ inline tables::Device breaker() {
     return device;
 }
 
+/// Level words only: those along slanting lines have a test of their own.
+inline drawing::Items level(const drawing::Items& items) {
+    drawing::Items out;
+    for (const drawing::Text& text : picture::texts_in(items)) {
+        if (text.style.turn == 0) out.emplace_back(text);
+    }
+    return out;
+}
+
 }  // namespace toft::curves

@@ -21,21 +21,21 @@ using support::any_smaller_device;
 using support::breaker;
 using support::fuse;
 
-const Name name{"x", "figure"};
+const Name curve_name{"x", "figure"};
 
 double time_at(const tables::Device& device, double amps) {
     Silent ledger;
-    return operating_time(ledger, name, device, amperes(amps)).number();
+    return operating_time(ledger, curve_name, device, amperes(amps)).number();
 }
 
 double current_for(const tables::Device& device, double time) {
     Silent ledger;
-    return operating_current(ledger, name, device, seconds(time)).number();
+    return operating_current(ledger, curve_name, device, seconds(time)).number();
 }
 
 double energy_at(const tables::Device& device, double amps) {
     Silent ledger;
-    return let_through(ledger, name, device, amperes(amps)).number();
+    return let_through(ledger, curve_name, device, amperes(amps)).number();
 }
 
 TEST(Curve, PassesThroughItsTabulatedPoints) {

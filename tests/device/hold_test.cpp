@@ -21,16 +21,16 @@ using support::any_smaller_device;
 using support::breaker;
 using support::fuse;
 
-const Name name{"x", "figure"};
+const Name hold_name{"x", "figure"};
 
 double held(const tables::Device& device, double amps) {
     Silent ledger;
-    return holding_time(ledger, name, device, amperes(amps)).number();
+    return holding_time(ledger, hold_name, device, amperes(amps)).number();
 }
 
 double operated(const tables::Device& device, double amps) {
     Silent ledger;
-    return operating_time(ledger, name, device, amperes(amps)).number();
+    return operating_time(ledger, hold_name, device, amperes(amps)).number();
 }
 
 TEST(Hold, AFuseHoldsTheLowerGatesOfItsStandard) {

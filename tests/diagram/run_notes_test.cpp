@@ -16,7 +16,7 @@ Stretch stretch(bool armoured, const char* protective, bool far) {
     return s;
 }
 
-bool says(const Note& note, const std::string& words) {
+bool note_says(const Note& note, const std::string& words) {
     for (const std::string& line : note.lines) {
         if (line.find(words) != std::string::npos) return true;
     }
@@ -26,43 +26,43 @@ bool says(const Note& note, const std::string& words) {
 TEST(RunNotes, AnEndSaysWhatIsDoneWithTheArmourThere) {
     RunLine run;
     run.stretches = {stretch(true, "armour", true)};
-    EXPECT_TRUE(says(near_note(run), "armour earthed here"));
-    EXPECT_TRUE(says(far_note(run), "armour earthed here"));
+    EXPECT_TRUE(note_says(near_note(run), "armour earthed here"));
+    EXPECT_TRUE(note_says(far_note(run), "armour earthed here"));
     run.stretches = {stretch(true, "core", false)};
-    EXPECT_TRUE(says(far_note(run), "armour insulated here"));
+    EXPECT_TRUE(note_says(far_note(run), "armour insulated here"));
     run.stretches = {stretch(false, "core", false)};
-    EXPECT_FALSE(says(near_note(run), "armour"));
-    EXPECT_FALSE(says(near_note(run), "gland"));
+    EXPECT_FALSE(note_says(near_note(run), "armour"));
+    EXPECT_FALSE(note_says(near_note(run), "gland"));
 }
 
 TEST(RunNotes, ACoreThatStopsAtABuildingWithItsOwnEarthSaysSo) {
     RunLine run;
     run.stretches = {stretch(false, "core", false)};
     run.earth_stops = true;
-    EXPECT_TRUE(says(far_note(run), "protective core insulated here"));
+    EXPECT_TRUE(note_says(far_note(run), "protective core insulated here"));
     run.earth_stops = false;
-    EXPECT_FALSE(says(far_note(run), "insulated"));
+    EXPECT_FALSE(note_says(far_note(run), "insulated"));
 }
 
 TEST(RunNotes, AJointBoxNamesBothCablesAndWhatIsJoined) {
     const Note note =
         joint_note(stretch(false, "core", false).cable, stretch(true, "armour", true).cable);
     EXPECT_EQ(note.head, "joint box");
-    EXPECT_TRUE(says(note, "flat twin and earth"));
-    EXPECT_TRUE(says(note, "armoured XLPE copper"));
-    EXPECT_TRUE(says(note, "core to armour"));
+    EXPECT_TRUE(note_says(note, "flat twin and earth"));
+    EXPECT_TRUE(note_says(note, "armoured XLPE copper"));
+    EXPECT_TRUE(note_says(note, "core to armour"));
     const Note stopped =
         joint_note(stretch(true, "core", false).cable, stretch(false, "core", false).cable);
-    EXPECT_TRUE(says(stopped, "armour from the house insulated here"));
+    EXPECT_TRUE(note_says(stopped, "armour from the house insulated here"));
 }
 
 TEST(RunNotes, AStretchGivesItsLengthAndWhatTheArmourIsFor) {
     const Note serving = stretch_note(stretch(true, "core and armour", true));
     ASSERT_EQ(serving.figures.size(), 1u);
     EXPECT_EQ(serving.figures[0].value, "12 m");
-    EXPECT_TRUE(says(serving, "armour (dashed): protective conductor"));
-    EXPECT_TRUE(says(stretch_note(stretch(true, "core", false)), "covering only"));
-    EXPECT_FALSE(says(stretch_note(stretch(false, "core", false)), "armour"));
+    EXPECT_TRUE(note_says(serving, "armour (dashed): protective conductor"));
+    EXPECT_TRUE(note_says(stretch_note(stretch(true, "core", false)), "covering only"));
+    EXPECT_FALSE(note_says(stretch_note(stretch(false, "core", false)), "armour"));
 }
 
 }  // namespace

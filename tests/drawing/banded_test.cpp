@@ -8,10 +8,10 @@
 namespace toft::drawing {
 namespace {
 
-const std::vector<Point> line = {{0, 0}, {50, 0}};
+const std::vector<Point> two_points = {{0, 0}, {50, 0}};
 
 TEST(Cased, HasAnEdgeOfInkOnBothSides) {
-    const Items items = cased(line, conductor::grey, 4);
+    const Items items = cased(two_points, conductor::grey, 4);
     ASSERT_EQ(items.size(), 2u);
     EXPECT_EQ(std::get<Polyline>(items[0].shape).style.stroke, palette::ink);
     EXPECT_EQ(std::get<Polyline>(items[1].shape).style.stroke, conductor::grey);
@@ -19,7 +19,7 @@ TEST(Cased, HasAnEdgeOfInkOnBothSides) {
 }
 
 TEST(Banded, BandsAreAsLongAsTheGaps) {
-    const Items items = banded(line, conductor::green, conductor::yellow, 4);
+    const Items items = banded(two_points, conductor::green, conductor::yellow, 4);
     ASSERT_EQ(items.size(), 3u);
     const Style& bands = std::get<Polyline>(items[2].shape).style;
     EXPECT_EQ(bands.stroke, conductor::yellow);

@@ -13,7 +13,7 @@ BuriedWire<L> wire(L& ledger, double length, double radius, double depth) {
             given(ledger, "a", metres(radius)), given(ledger, "h", metres(depth))};
 }
 
-double resistance(double length, double radius, double depth) {
+double wire_resistance(double length, double radius, double depth) {
     return worked([&](auto& ledger) {
         return buried_wire(ledger, {"R", ""}, wire(ledger, length, radius, depth)).resistance;
     });
@@ -32,7 +32,8 @@ double by_field(double length, double radius, double depth) {
 TEST(BuriedWire, IsWithinAPerCentOfTheField) {
     for (double length : {2.0, 5.0, 10.0, 30.0}) {
         for (double depth : {0.3, 0.6, 1.5}) {
-            const double ratio = resistance(length, 0.004, depth) / by_field(length, 0.004, depth);
+            const double ratio =
+                wire_resistance(length, 0.004, depth) / by_field(length, 0.004, depth);
             EXPECT_GT(ratio, 1.0) << length << " " << depth;
             EXPECT_LT(ratio, 1.012) << length << " " << depth;
             EXPECT_EQ(trust(length, 0.004, depth), Trust::within);
@@ -43,7 +44,7 @@ TEST(BuriedWire, IsWithinAPerCentOfTheField) {
 TEST(BuriedWire, VeryDeepIsTwoRodsOfHalfTheLengthEndToEnd) {
     // A rod at the surface and its image above are one wire in open soil, half of it ours.
     const double half = 100 / (2 * pi * 5) * (std::log(8 * 5 / 0.008) - 1);
-    EXPECT_NEAR(resistance(10, 0.004, 5000) / (half / 2), 1, 2e-4);
+    EXPECT_NEAR(wire_resistance(10, 0.004, 5000) / (half / 2), 1, 2e-4);
 }
 
 TEST(BuriedWire, OnTheSurfaceIsUnsafeAndShortIsOutside) {
@@ -69,7 +70,8 @@ TEST(BuriedWire, StripIsThatOfManyWiresSideBySide) {
         // Wires a spacing apart act as a sheet where their radius is the spacing over 2 pi.
         wires.push_back({spot(0, y, 0.6), spot(10, y, 0.6), metres(width / count / (2 * pi)), 0});
     }
-    EXPECT_NEAR(resistance(10, width / 4, 0.6) / joined(plain_soil(), wires, 0.5, 20), 1, 0.012);
+    EXPECT_NEAR(wire_resistance(10, width / 4, 0.6) / joined(plain_soil(), wires, 0.5, 20), 1,
+                0.012);
 }
 
 }  // namespace

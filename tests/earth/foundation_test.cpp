@@ -14,7 +14,7 @@ EncasedRod<L> encased(L& ledger, double soil, double concrete, double column) {
             given(ledger, "D", metres(column))};
 }
 
-double resistance(double soil, double concrete, double column) {
+double encased_resistance(double soil, double concrete, double column) {
     return worked([&](auto& ledger) {
         return encased_rod(ledger, {"R", ""}, encased(ledger, soil, concrete, column)).resistance;
     });
@@ -36,13 +36,13 @@ double of_member(double soil, double concrete, double length) {
 
 TEST(Foundation, RodInConcreteLikeItsSoilIsABareRod) {
     const double bare = joined(plain_soil(), {rod(0, 0, 1.2, 0.016)});
-    EXPECT_NEAR(resistance(100, 100, 0.2) / bare, 1, 0.015);
+    EXPECT_NEAR(encased_resistance(100, 100, 0.2) / bare, 1, 0.015);
 }
 
 TEST(Foundation, ConcreteBetterThanTheSoilHelpsAndWorseHarms) {
-    EXPECT_NEAR(resistance(200, 50, 0.2), 92.9, 0.1);
-    EXPECT_LT(resistance(200, 50, 0.2), resistance(200, 200, 0.2));
-    EXPECT_GT(resistance(200, 400, 0.2), resistance(200, 200, 0.2));
+    EXPECT_NEAR(encased_resistance(200, 50, 0.2), 92.9, 0.1);
+    EXPECT_LT(encased_resistance(200, 50, 0.2), encased_resistance(200, 200, 0.2));
+    EXPECT_GT(encased_resistance(200, 400, 0.2), encased_resistance(200, 200, 0.2));
 }
 
 TEST(Foundation, MemberFollowsItsSoilAndItsConcrete) {

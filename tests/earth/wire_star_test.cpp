@@ -21,7 +21,7 @@ WireStar<L> star(L& ledger, double arm, double depth) {
             given(ledger, "a", metres(0.004)), given(ledger, "h", metres(depth))};
 }
 
-double resistance(double arms, double arm, double depth) {
+double star_resistance(double arms, double arm, double depth) {
     return worked([&](auto& ledger) {
         return wire_star(ledger, {"R", ""}, row_of(arms), star(ledger, arm, depth)).resistance;
     });
@@ -43,7 +43,7 @@ TEST(WireStar, ReadsHighAgainstTheFieldTheMoreTheMoreArms) {
         {2, 1.015}, {3, 1.03}, {4, 1.05}, {6, 1.085}, {8, 1.12}};
     for (const auto& [arms, limit] : highest) {
         for (double arm : {3.0, 6.0}) {
-            const double ratio = resistance(arms, arm, 0.6) / by_field(arms, arm, 0.6);
+            const double ratio = star_resistance(arms, arm, 0.6) / by_field(arms, arm, 0.6);
             EXPECT_GT(ratio, 1.0) << arms << " arms of " << arm;
             EXPECT_LT(ratio, limit) << arms << " arms of " << arm;
         }

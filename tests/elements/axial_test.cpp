@@ -25,7 +25,7 @@ struct Ground2 {
     support::TurnedField elements() const { return {upper, lower, thickness}; }
 };
 
-Spot spot(double east, double depth) { return {metres(east), metres(0), metres(depth)}; }
+Spot axial_spot(double east, double depth) { return {metres(east), metres(0), metres(depth)}; }
 
 /// Holds rises and potentials of `wires` against finite elements, one ampere into `fed`.
 void compare(const Ground2& ground, const support::TurnedField& elements,
@@ -42,7 +42,8 @@ void compare(const Ground2& ground, const support::TurnedField& elements,
         EXPECT_NEAR(rises[i].number() / theirs.rises[i], 1, agreement) << "electrode " << i;
     }
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const Volts here = field->potential(spot(places[i].first, places[i].second), currents);
+        const Volts here =
+            field->potential(axial_spot(places[i].first, places[i].second), currents);
         EXPECT_NEAR(here.number() / theirs.potential[i], 1, agreement) << places[i].first << " m";
     }
 }
@@ -50,14 +51,15 @@ void compare(const Ground2& ground, const support::TurnedField& elements,
 void compare_rod(const Ground2& ground, double length, double radius) {
     auto elements = ground.elements();
     elements.rod(length, radius);
-    compare(ground, elements, {rod_wire(spot(0, 0), metres(length), metres(radius))},
+    compare(ground, elements, {rod_wire(axial_spot(0, 0), metres(length), metres(radius))},
             {{0.5, 0}, {1, 0}, {5, 0}, {0.5, 0.8}});
 }
 
 void compare_ring(const Ground2& ground, double diameter, double radius, double depth) {
     auto elements = ground.elements();
     elements.ring(diameter, radius, depth);
-    compare(ground, elements, ring_wires(spot(0, depth), metres(diameter), metres(radius), 48),
+    compare(ground, elements,
+            ring_wires(axial_spot(0, depth), metres(diameter), metres(radius), 48),
             {{0, 0}, {diameter, 0}});
 }
 
@@ -71,7 +73,7 @@ void compare_half_ball(const Ground2& ground, double radius) {
     for (int i = 0; i < count; ++i) {
         const double angle = (i + 0.5) * slice;
         const double across = 2 * radius * std::cos(angle);
-        const auto ring = ring_wires(spot(0, radius * std::sin(angle)), metres(across),
+        const auto ring = ring_wires(axial_spot(0, radius * std::sin(angle)), metres(across),
                                      metres(radius * slice / (2 * half_turn)),
                                      std::max(4, static_cast<int>(32 * std::cos(angle))));
         wires.insert(wires.end(), ring.begin(), ring.end());
@@ -106,8 +108,8 @@ TEST(Axial, RodInsideARing) {
     auto elements = ground.elements();
     elements.rod(2.4, 0.008);
     elements.ring(4, 0.004, 0.5);
-    auto wires = ring_wires(spot(0, 0.5), metres(4), metres(0.004), 36, 1);
-    wires.push_back(rod_wire(spot(0, 0), metres(2.4), metres(0.008)));
+    auto wires = ring_wires(axial_spot(0, 0.5), metres(4), metres(0.004), 36, 1);
+    wires.push_back(rod_wire(axial_spot(0, 0), metres(2.4), metres(0.008)));
     compare(ground, elements, wires, {{1, 0}, {4, 0}}, 0);
     compare(ground, elements, wires, {{1, 0}, {4, 0}}, 1);
 }
@@ -116,7 +118,7 @@ TEST(Axial, ALayerLeftOutWouldBeNoticed) {
     auto elements = Ground2{100, 300, 1}.elements();
     elements.rod(1.2, 0.008);
     const auto field = solve_field(uniform_soil(ohm_metres(100)),
-                                   {rod_wire(spot(0, 0), metres(1.2), metres(0.008))});
+                                   {rod_wire(axial_spot(0, 0), metres(1.2), metres(0.008))});
     ASSERT_TRUE(field);
     EXPECT_LT(field->joined().number() / elements.solve(0).rises.at(0), 1 - 10 * agreement);
 }

@@ -10,7 +10,7 @@
 namespace toft::field {
 namespace {
 
-constexpr double agreement = 0.01;
+constexpr double strata_agreement = 0.01;
 
 using Layers = std::vector<std::pair<double, double>>;
 using Places = std::vector<std::pair<double, double>>;
@@ -27,14 +27,14 @@ void compare(const Strata& soil, const support::TurnedField& elements,
     ASSERT_EQ(driven.rises().size(), theirs.rises.size());
     for (std::size_t i = 0; i < theirs.rises.size(); ++i) {
         EXPECT_GT(theirs.rises[i], 0);
-        EXPECT_NEAR(driven.rises()[i].number() / theirs.rises[i], 1, agreement) << i;
+        EXPECT_NEAR(driven.rises()[i].number() / theirs.rises[i], 1, strata_agreement) << i;
         testing::Test::RecordProperty(
             "rise" + std::to_string(i),
             std::to_string(driven.rises()[i].number() / theirs.rises[i] - 1));
     }
     for (std::size_t i = 0; i < places.size(); ++i) {
         const Volts here = driven.potential(spot(places[i].first, 0, places[i].second));
-        EXPECT_NEAR(here.number() / theirs.potential[i], 1, agreement)
+        EXPECT_NEAR(here.number() / theirs.potential[i], 1, strata_agreement)
             << places[i].first << " m, " << places[i].second << " deep";
     }
 }
@@ -93,9 +93,9 @@ TEST(Strata, ALayerLeftOutWouldBeNoticed) {
     elements.rod(2.4, 0.008);
     const auto rises = elements.solve(0).rises;
     EXPECT_LT(joined(stack({{100, 1.5}}, 300), {rod(0, 0, 2.4, 0.016)}) / rises.at(0),
-              1 - 5 * agreement);
+              1 - 5 * strata_agreement);
     EXPECT_LT(joined(stack({{1000, 0.5}}, 100), {rod(0, 0, 2.4, 0.016)}) / rises.at(0),
-              1 - 5 * agreement);
+              1 - 5 * strata_agreement);
 }
 
 }  // namespace

@@ -22,15 +22,8 @@ Layers any_layers() {
     return layers;
 }
 
-std::vector<Wire> three_electrodes() {
-    std::vector<Wire> wires = ring_wires(spot(6, 1, 0.5), metres(2), metres(0.004), 12, 2);
-    wires.push_back(rod(0, 0, 2.4, 0.016, 0));
-    wires.push_back({spot(1, 3, 0.3), spot(3, 4, 2.4), metres(0.005), 1});
-    return wires;
-}
-
 TEST(FieldStrata, OfTwoLayersIsTheExactField) {
-    const auto wires = three_electrodes();
+    const auto wires = three_electrodes(2.4);
     const Field expected = field_of(layers(100, 400, 1), wires);
     const Field same = field_of(stack({{100, 0.4}, {100, 0.6}}, 400), wires);
     // A little different in the middle: fitted images instead of the series.
@@ -45,7 +38,7 @@ TEST(FieldStrata, OfTwoLayersIsTheExactField) {
 
 TEST(FieldStrata, IsReciprocalAndEquipotential) {
     const Field field =
-        field_of(stack({{800, 0.4}, {100, 1.2}, {40, 0.5}}, 300), three_electrodes(), 0.1, 24);
+        field_of(stack({{800, 0.4}, {100, 1.2}, {40, 0.5}}, 300), three_electrodes(2.4), 0.1, 24);
     for (int i = 0; i < 3; ++i) {
         for (int j = 0; j < 3; ++j) {
             EXPECT_EQ(field.resistance(i, j), field.resistance(j, i));
@@ -74,7 +67,7 @@ TEST(FieldStrata, ErrorFallsWithRefinement) {
 }
 
 TEST(FieldStrata, FarAwayTheDeepestSoilRules) {
-    const Field field = field_of(stack({{1000, 0.5}, {30, 1.2}}, 100), three_electrodes());
+    const Field field = field_of(stack({{1000, 0.5}, {30, 1.2}}, 100), three_electrodes(2.4));
     const double v =
         field.potential(spot(0, 3000, 0), {amperes(3), amperes(1), amperes(2)}).number();
     EXPECT_NEAR(v * 2 * pi * 3000 / (100 * 6), 1, 5e-3);

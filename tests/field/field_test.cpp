@@ -11,14 +11,6 @@
 namespace toft::field {
 namespace {
 
-/// A rod, a slanting wire and a ring, all apart, in two layers.
-std::vector<Wire> three_electrodes() {
-    std::vector<Wire> wires = ring_wires(spot(6, 1, 0.5), metres(2), metres(0.004), 12, 2);
-    wires.push_back(rod(0, 0, 2.4, 0.016, 0));
-    wires.push_back({spot(1, 3, 0.3), spot(3, 4, 1.4), metres(0.005), 1});
-    return wires;
-}
-
 TEST(Field, OneRodIsWithinOnePerCentOfTheFormula) {
     for (double length : {1.2, 2.4, 4.8}) {
         const double formula = 100 / (2 * pi * length) * (std::log(8 * length / 0.016) - 1);
@@ -70,7 +62,7 @@ TEST(Field, RingAndWireMeetTheirClosedForms) {
 }
 
 TEST(Field, IsReciprocal) {
-    const Field field = field_of(layers(100, 400, 1), three_electrodes());
+    const Field field = field_of(layers(100, 400, 1), three_electrodes(1.4));
     for (int i = 0; i < 3; ++i) {
         for (int j = 0; j < 3; ++j) {
             EXPECT_EQ(field.resistance(i, j), field.resistance(j, i));
@@ -89,7 +81,7 @@ TEST(Field, IsReciprocal) {
 
 TEST(Field, EquipotentialsAreEquipotential) {
     const auto soil = layers(100, 400, 1);
-    const Field field = field_of(soil, three_electrodes(), 0.1, 24);
+    const Field field = field_of(soil, three_electrodes(1.4), 0.1, 24);
     const Currents currents{amperes(2), amperes(-1), amperes(0.5)};
     const auto rises = field.rises(currents);
     const auto& pieces = field.pieces();
@@ -109,7 +101,7 @@ TEST(Field, EquipotentialsAreEquipotential) {
 }
 
 TEST(Field, CurrentsAddUp) {
-    const Field field = field_of(layers(300, 60, 0.8), three_electrodes());
+    const Field field = field_of(layers(300, 60, 0.8), three_electrodes(1.4));
     const Currents currents{amperes(2), amperes(-1), amperes(0)};
     std::vector<double> sums(3);
     std::vector<double> sizes(3);
@@ -141,7 +133,7 @@ TEST(Field, LeaksMostAtTheTipAndInTheBetterSoil) {
 }
 
 TEST(Field, UniformSoilIsTwoEqualLayers) {
-    const auto wires = three_electrodes();
+    const auto wires = three_electrodes(1.4);
     const Field uniform = field_of(plain_soil(), wires);
     const Field layered = field_of(layers(100, 100 * (1 + 1e-9), 1), wires);
     for (int i = 0; i < 3; ++i) {
@@ -152,11 +144,11 @@ TEST(Field, UniformSoilIsTwoEqualLayers) {
 }
 
 TEST(Field, FarAwayAnythingIsAPoint) {
-    const Field field = field_of(plain_soil(), three_electrodes());
+    const Field field = field_of(plain_soil(), three_electrodes(1.4));
     const Currents currents{amperes(3), amperes(1), amperes(2)};
     const double v = field.potential(spot(0, 2000, 0), currents).number();
     EXPECT_NEAR(v * 2 * pi * 2000 / (100 * 6), 1, 2e-3);
-    const Field layered = field_of(layers(30, 100, 1), three_electrodes());
+    const Field layered = field_of(layers(30, 100, 1), three_electrodes(1.4));
     const double deep = layered.potential(spot(0, 2000, 0), currents).number();
     EXPECT_NEAR(deep * 2 * pi * 2000 / (100 * 6), 1, 5e-3) << "far off the lower soil rules";
 }

@@ -9,8 +9,6 @@
 namespace toft::field {
 namespace {
 
-Bar point(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
-
 /// A short upright or slanting bar about a place.
 Bar bar(double x, double depth, double half = 0.05, double slant = 0) {
     return {{x, 0, depth}, {std::sin(slant), 0, std::cos(slant)}, half, 0.005};
@@ -48,7 +46,8 @@ TEST(Ground, IsTheTextBooksSumOfImages) {
             for (double z : {0.0, 0.4, 2.5}) {
                 for (double c : {0.1, 0.45, 3.0}) {
                     const double expected = by_images(soil, r, z, c);
-                    EXPECT_NEAR(ground.between(point(r, z), point(0, c)) / expected, 1, 2e-6)
+                    EXPECT_NEAR(ground.between(point_bar(r, z), point_bar(0, c)) / expected, 1,
+                                2e-6)
                         << r << " " << z << " " << c << " of " << soil.upper.number();
                 }
             }
@@ -61,7 +60,7 @@ TEST(Ground, LetsPotentialAndCurrentThroughTheBoundary) {
     const Ground ground(soil);
     const double step = 1e-4;
     for (double c : {0.5, 1.7}) {
-        const auto v = [&](double z) { return ground.between(point(0.8, z), point(0, c)); };
+        const auto v = [&](double z) { return ground.between(point_bar(0.8, z), point_bar(0, c)); };
         EXPECT_NEAR(v(1 - 1e-9) / v(1 + 1e-9), 1, 1e-6);
         const double above = (v(1 - step) - v(1 - 2 * step)) / step / 100;
         const double below = (v(1 + 2 * step) - v(1 + step)) / step / 400;

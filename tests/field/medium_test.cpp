@@ -5,17 +5,16 @@
 namespace toft::field {
 namespace {
 
-Bar point(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
-
 TEST(Medium, KeepsTheExactSeriesWhereThereAreNoMoreThanTwoLayers) {
     const Ground two(layers(100, 300, 1.5));
     const Medium same = medium(stack({{100, 1.0}, {100, 0.5}, {300, 2}}, 300));
     const Medium uniform = medium(stack({{300, 1}}, 300));
     for (double z : {0.0, 0.7, 2.5}) {
-        EXPECT_EQ(same.between(point(2, z), point(0, 0.4)),
-                  two.between(point(2, z), point(0, 0.4)));
-        EXPECT_EQ(uniform.between(point(2, z), point(0, 0.4)),
-                  Ground(uniform_soil(ohm_metres(300))).between(point(2, z), point(0, 0.4)));
+        EXPECT_EQ(same.between(point_bar(2, z), point_bar(0, 0.4)),
+                  two.between(point_bar(2, z), point_bar(0, 0.4)));
+        EXPECT_EQ(
+            uniform.between(point_bar(2, z), point_bar(0, 0.4)),
+            Ground(uniform_soil(ohm_metres(300))).between(point_bar(2, z), point_bar(0, 0.4)));
     }
     EXPECT_EQ(same.soil().layers.size(), 1u);
     EXPECT_TRUE(uniform.soil().layers.empty());

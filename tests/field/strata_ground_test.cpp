@@ -10,8 +10,6 @@
 namespace toft::field {
 namespace {
 
-Bar point(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
-
 /// The integral over Bessel's J0 of `kernel`, which falls off like exp(-l fall), by Gauss points on
 /// parts that grow until half a wave long.
 template <class Kernel>
@@ -75,7 +73,8 @@ TEST(StrataGround, IsTheIntegralOfTheExactKernel) {
             for (double c : {0.15, 0.9, 2.5}) {
                 for (double z : {0.0, 0.22, 1.2, 2.9}) {
                     const double expected = exact(soil, r, z, c);
-                    EXPECT_NEAR(ground.between(point(r, z), point(0, c)) / expected, 1, 1e-6)
+                    EXPECT_NEAR(ground.between(point_bar(r, z), point_bar(0, c)) / expected, 1,
+                                1e-6)
                         << r << " m, " << z << " from " << c;
                 }
             }
@@ -93,7 +92,7 @@ TEST(StrataGround, StaysWithinItsErrorHoweverMuchLayersDiffer) {
                 const double z = 0.22;
                 const double rho = soil.layers[0].resistivity.number();  // z lies in the first
                 const double apart = std::sqrt(r * r + (z - c) * (z - c));
-                EXPECT_NEAR(ground.between(point(r, z), point(0, c)), exact(soil, r, z, c),
+                EXPECT_NEAR(ground.between(point_bar(r, z), point_bar(0, c)), exact(soil, r, z, c),
                             ground.error() * rho / (4 * pi * apart) * (1 + 1e-6) + 1e-9);
             }
         }
@@ -115,8 +114,8 @@ TEST(StrataGround, OfEqualLayersIsTheExactSeriesOfTwo) {
             for (double r : {0.2, 1.0, 8.0, 60.0}) {
                 for (double z : {0.0, 0.3, 1.1, 2.7}) {
                     for (double c : {0.1, 0.45, 1.9}) {
-                        EXPECT_NEAR(ground.between(point(r, z), point(0, c)) /
-                                        expected.between(point(r, z), point(0, c)),
+                        EXPECT_NEAR(ground.between(point_bar(r, z), point_bar(0, c)) /
+                                        expected.between(point_bar(r, z), point_bar(0, c)),
                                     1, 3e-6)
                             << upper << " on " << lower << ": " << r << " " << z << " " << c;
                     }
@@ -131,7 +130,7 @@ TEST(StrataGround, LetsPotentialAndCurrentThroughEachBoundary) {
     const double step = 1e-4;
     const double rho[] = {1000, 100, 300};
     for (double c : {0.3, 1.2, 2.6}) {
-        const auto v = [&](double z) { return ground.between(point(0.8, z), point(0, c)); };
+        const auto v = [&](double z) { return ground.between(point_bar(0.8, z), point_bar(0, c)); };
         for (int b = 0; b < 2; ++b) {
             const double h = b == 0 ? 0.5 : 2.0;
             EXPECT_NEAR(v(h - 1e-9) / v(h + 1e-9), 1, 1e-6);

@@ -6,6 +6,7 @@
 #include "support/examples.h"
 #include "support/jobs.h"
 #include "support/judging.h"
+#include "support/questions.h"
 #include "support/random_jobs.h"
 
 #include <gtest/gtest.h>
@@ -20,15 +21,11 @@ namespace {
 
 using support::measured;
 
-const price::Book& book() {
-    static const price::Book loaded = support::demo_book(support::catalogue());
-    return loaded;
-}
-
 /// Sound schemes of a job: price by key.
 std::map<std::string, double> sound_of(const site::Job& job) {
     std::map<std::string, double> found;
-    for (const auto& s : support::BruteForce(support::catalogue(), book(), job).run().sound) {
+    for (const auto& s :
+         support::BruteForce(support::catalogue(), support::demo_book(), job).run().sound) {
         found[s.key] = s.total;
     }
     return found;

@@ -7,28 +7,29 @@
 namespace toft::network {
 namespace {
 
-const Name name{"Z", "loop"};
+const Name loop_name{"Z", "loop"};
 const Impedance three_four{ohms(3), ohms(4)};
 
 TEST(Loop, TheLargestIsTheSumOfTheMagnitudes) {
     Silent ledger;
-    EXPECT_EQ(largest_loop(ledger, name, ohms(2), three_four), ohms(7));
+    EXPECT_EQ(largest_loop(ledger, loop_name, ohms(2), three_four), ohms(7));
 }
 
 TEST(Loop, TheSmallestHasTheTwoAtRightAngles) {
     Silent ledger;
-    EXPECT_EQ(smallest_loop(ledger, name, ohms(12), three_four), ohms(13));
+    EXPECT_EQ(smallest_loop(ledger, loop_name, ohms(12), three_four), ohms(13));
 }
 
 TEST(Loop, WithoutASourceBothAreThePath) {
     Silent ledger;
-    EXPECT_EQ(largest_loop(ledger, name, ohms(0), three_four), ohms(5));
-    EXPECT_EQ(smallest_loop(ledger, name, ohms(0), three_four), ohms(5));
+    EXPECT_EQ(largest_loop(ledger, loop_name, ohms(0), three_four), ohms(5));
+    EXPECT_EQ(smallest_loop(ledger, loop_name, ohms(0), three_four), ohms(5));
 }
 
 TEST(Loop, DrivesTheVoltageOverItselfTimesTheVoltageFactor) {
     Silent ledger;
-    EXPECT_NEAR(fault_current(ledger, name, 0.95, volts(230), ohms(1.15)).number(), 190, 1e-12);
+    EXPECT_NEAR(fault_current(ledger, loop_name, 0.95, volts(230), ohms(1.15)).number(), 190,
+                1e-12);
 }
 
 TEST(Loop, WritesWorkingThatHolds) {

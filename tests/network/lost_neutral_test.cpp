@@ -1,6 +1,7 @@
 #include "network/lost_neutral.h"
 
 #include "network/terminal_rise.h"
+#include "support/draws.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -10,10 +11,6 @@
 
 namespace toft::network {
 namespace {
-
-double between(double low, double high) {
-    return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000.0;
-}
 
 FloatingLoad load(std::size_t line, double watts) {
     return {LoadKind::constant_impedance, {watts}, 1, false, line};
@@ -173,17 +170,19 @@ TEST(LostNeutral, SaysAllThatIsWrongWithACircuit) {
 std::vector<EarthPath> any_paths() {
     std::vector<EarthPath> paths;
     const int count = *rc::gen::inRange(1, 4);
-    for (int i = 0; i < count; ++i) paths.push_back({"path", ohms(between(0.5, 200))});
+    for (int i = 0; i < count; ++i)
+        paths.push_back({"path", ohms(support::drawn_between(0.5, 200))});
     return paths;
 }
 
 RC_GTEST_PROP(LostNeutralLaws, MoreLoadOnOneLineNeverLowersTheRise, ()) {
-    LostNeutral circuit{volts(230),
-                        single_phase(volts(between(207, 253))),
-                        {load(0, between(0, 20000)), constant(0, between(0, 3000))},
-                        any_paths()};
+    LostNeutral circuit{
+        volts(230),
+        single_phase(volts(support::drawn_between(207, 253))),
+        {load(0, support::drawn_between(0, 20000)), constant(0, support::drawn_between(0, 3000))},
+        any_paths()};
     const FloatingTerminal before = solved(circuit);
-    circuit.loads[*rc::gen::inRange(0, 2)].power.watts += between(0, 5000);
+    circuit.loads[*rc::gen::inRange(0, 2)].power.watts += support::drawn_between(0, 5000);
     const FloatingTerminal after = solved(circuit);
     if (before.state == FloatingState::collapsed) {
         RC_ASSERT(after.state == FloatingState::collapsed);
@@ -194,7 +193,8 @@ RC_GTEST_PROP(LostNeutralLaws, MoreLoadOnOneLineNeverLowersTheRise, ()) {
 
 /// With x = E − V left for a heater Y and a constant power P: x² (Y + 1/R) − x E/R + P = 0.
 RC_GTEST_PROP(LostNeutralLaws, ItCollapsesExactlyWhereTheQuadraticHasNoRoot, ()) {
-    const double heater = between(0, 10000), power = between(1, 6000), earth = between(0.5, 100);
+    const double heater = support::drawn_between(0, 10000), power = support::drawn_between(1, 6000),
+                 earth = support::drawn_between(0.5, 100);
     const double slope = heater / (230 * 230) + 1 / earth;
     const double root_of = 230 * 230 / (earth * earth) - 4 * power * slope;
     RC_PRE(std::fabs(root_of) > 1e-6 * 230 * 230 / (earth * earth));
@@ -210,12 +210,13 @@ RC_GTEST_PROP(LostNeutralLaws, ItCollapsesExactlyWhereTheQuadraticHasNoRoot, ())
 }
 
 RC_GTEST_PROP(LostNeutralLaws, BetterEarthNeverRaisesTheTerminal, ()) {
-    LostNeutral circuit{volts(230), three_phase(volts(between(207, 253))), {}, any_paths()};
+    LostNeutral circuit{
+        volts(230), three_phase(volts(support::drawn_between(207, 253))), {}, any_paths()};
     for (std::size_t line = 0; line < 3; ++line) {
-        circuit.loads.push_back(load(line, between(0, 15000)));
+        circuit.loads.push_back(load(line, support::drawn_between(0, 15000)));
     }
     const Volts before = solved(circuit).magnitude;
-    circuit.paths.push_back({"one more", ohms(between(0.5, 200))});
+    circuit.paths.push_back({"one more", ohms(support::drawn_between(0.5, 200))});
     RC_ASSERT(solved(circuit).magnitude.number() <= before.number() + 1e-9);
 }
 
@@ -225,8 +226,8 @@ RC_GTEST_PROP(LostNeutralLaws, ASteadyTerminalKeepsToItsBoundAndItsBalance, ()) 
         const bool leading = *rc::gen::arbitrary<bool>();
         const bool power = *rc::gen::arbitrary<bool>();
         circuit.loads.push_back({power ? LoadKind::constant_power : LoadKind::constant_impedance,
-                                 {between(0, 8000)},
-                                 between(0.3, 1),
+                                 {support::drawn_between(0, 8000)},
+                                 support::drawn_between(0.3, 1),
                                  leading,
                                  line});
     }
@@ -250,9 +251,9 @@ RC_GTEST_PROP(LostNeutralLaws, ASteadyTerminalKeepsToItsBoundAndItsBalance, ()) 
 
 RC_GTEST_PROP(LostNeutralLaws, OneLineIsThatOfTheHandFormula, ()) {
     Silent ledger;
-    const double watts = between(10, 20000);
-    const double earth = between(0.5, 200);
-    const double c = between(0.9, 1.1);
+    const double watts = support::drawn_between(10, 20000);
+    const double earth = support::drawn_between(0.5, 200);
+    const double c = support::drawn_between(0.9, 1.1);
     const Volts by_hand =
         terminal_rise(ledger, {"V", ""},
                       FloatingSupply<Silent>{volts(230), c, amperes(watts / 230)}, ohms(earth));

@@ -10,18 +10,18 @@
 namespace toft::network {
 namespace {
 
-const Name name{"R.limit", "electrode"};
+const Name rise_name{"R.limit", "electrode"};
 
 FloatingSupply<Silent> supply(double i, double c = 1.1) { return {volts(230), c, amperes(i)}; }
 
 double electrode(double i, double limit, double c = 1.1) {
     Silent ledger;
-    return electrode_for(ledger, name, supply(i, c), volts(limit)).number();
+    return electrode_for(ledger, rise_name, supply(i, c), volts(limit)).number();
 }
 
 double neutral(double a, double b, double c) {
     Silent ledger;
-    return neutral_current(ledger, name, amperes(a), amperes(b), amperes(c)).number();
+    return neutral_current(ledger, rise_name, amperes(a), amperes(b), amperes(c)).number();
 }
 
 /// Own arithmetic of another hand, printed to two or three figures.
@@ -50,7 +50,7 @@ TEST(TerminalRise, ASourceThatHasNoMoreThanTheLimitNeedsNoElectrode) {
     const FloatingSupply<Recording> given{ledger.stated({"U0", ""}, volts(230), ""),
                                           ledger.stated({"c", ""}, 1.0, ""),
                                           ledger.stated({"I", ""}, amperes(5), "")};
-    electrode_for(ledger, name, given, ledger.stated({"V", ""}, volts(230), ""));
+    electrode_for(ledger, rise_name, given, ledger.stated({"V", ""}, volts(230), ""));
     EXPECT_NE(ledger.lines().back().from.find("no more"), std::string::npos);
 }
 
@@ -71,7 +71,7 @@ TEST(TerminalRise, WritesWorkingThatHolds) {
                                     ledger.stated({"R2", ""}, ohms(5), ""));
     EXPECT_NEAR(earth.value.number(), 4, 1e-12);
     terminal_rise(ledger, {"V.E", ""}, given, earth);
-    electrode_for(ledger, name, given, ledger.stated({"V.lim", ""}, volts(70), ""));
+    electrode_for(ledger, rise_name, given, ledger.stated({"V.lim", ""}, volts(70), ""));
     EXPECT_EQ(ledger.lines().back().formula, "V.lim × U0 / (I × (U.source − V.lim))");
     const auto i = [&](const char* symbol, double a) {
         return ledger.stated({symbol, ""}, amperes(a), "");
@@ -84,9 +84,9 @@ RC_GTEST_PROP(TerminalRise, TheElectrodeForALimitLiftsTheTerminalToJustThatLimit
     Silent ledger;
     const double i = *rc::gen::inRange(1, 200);
     const double limit = *rc::gen::inRange(10, 200);
-    const auto r = electrode_for(ledger, name, supply(i), volts(limit));
-    RC_ASSERT(std::fabs(terminal_rise(ledger, name, supply(i), r).number() - limit) < 1e-9);
-    RC_ASSERT(terminal_rise(ledger, name, supply(i * 1.1), r) > volts(limit));
+    const auto r = electrode_for(ledger, rise_name, supply(i), volts(limit));
+    RC_ASSERT(std::fabs(terminal_rise(ledger, rise_name, supply(i), r).number() - limit) < 1e-9);
+    RC_ASSERT(terminal_rise(ledger, rise_name, supply(i * 1.1), r) > volts(limit));
     RC_ASSERT(electrode(i, limit - 1) < r.number());
 }
 

@@ -9,27 +9,28 @@
 namespace toft::network {
 namespace {
 
-const Name name{"Ut", "touch voltage"};
-const Impedance three_four{ohms(0.3), ohms(0.4)};
+const Name touch_name{"Ut", "touch voltage"};
+const Impedance protective_path{ohms(0.3), ohms(0.4)};
 
 TEST(TouchVoltage, OfAnEarthCarriedOutIsTheDropAlongTheProtectivePath) {
     Silent ledger;
-    EXPECT_NEAR(carried_touch(ledger, name, amperes(200), three_four).number(), 100, 1e-12);
+    EXPECT_NEAR(carried_touch(ledger, touch_name, amperes(200), protective_path).number(), 100,
+                1e-12);
 }
 
 TEST(TouchVoltage, BetweenEqualCoresIsHalfOfWhatReachesTheRun) {
     // A fault at the end of a line and a protective core of one section, no source impedance.
     Silent ledger;
-    const Impedance both{three_four.r * 2.0, three_four.x * 2.0};
-    const auto fault =
-        fault_current(ledger, name, 1.0, volts(230), largest_loop(ledger, name, ohms(0), both));
-    EXPECT_NEAR(carried_touch(ledger, name, fault, three_four).number(), 115, 1e-9);
+    const Impedance both{protective_path.r * 2.0, protective_path.x * 2.0};
+    const auto fault = fault_current(ledger, touch_name, 1.0, volts(230),
+                                     largest_loop(ledger, touch_name, ohms(0), both));
+    EXPECT_NEAR(carried_touch(ledger, touch_name, fault, protective_path).number(), 115, 1e-9);
 }
 
 TEST(TouchVoltage, RiseOfTheNeutralIsSharedBetweenBothEnds) {
     Silent ledger;
     const auto rise = [&](double house, double source) {
-        return neutral_rise(ledger, name, amperes(60), three_four,
+        return neutral_rise(ledger, touch_name, amperes(60), protective_path,
                             GroundedEnds<Silent>{ohms(house), ohms(source)})
             .number();
     };
@@ -40,9 +41,10 @@ TEST(TouchVoltage, RiseOfTheNeutralIsSharedBetweenBothEnds) {
 
 TEST(TouchVoltage, OfAnOwnElectrodeIsNearlyAllOfTheVoltageThere) {
     Silent ledger;
-    const auto fault = fault_current(ledger, name, 1.0, volts(230), ohms(200 + 20.5));
-    EXPECT_NEAR(own_electrode_touch(ledger, name, fault, ohms(200)).number(), 208.6, 0.05);
-    EXPECT_NEAR(own_electrode_touch(ledger, name, milliamperes(30), ohms(200)).number(), 6, 1e-12);
+    const auto fault = fault_current(ledger, touch_name, 1.0, volts(230), ohms(200 + 20.5));
+    EXPECT_NEAR(own_electrode_touch(ledger, touch_name, fault, ohms(200)).number(), 208.6, 0.05);
+    EXPECT_NEAR(own_electrode_touch(ledger, touch_name, milliamperes(30), ohms(200)).number(), 6,
+                1e-12);
 }
 
 TEST(TouchVoltage, WritesWorkingThatHolds) {
@@ -63,8 +65,10 @@ RC_GTEST_PROP(TouchVoltage, ThickerProtectiveConductorNeverRaisesIt, ()) {
     // A lower protective impedance draws more current, yet less of the voltage stands over it.
     Silent ledger;
     const auto touch = [&](double protective) {
-        const auto loop = largest_loop(ledger, name, ohms(0.35), {ohms(0.1 + protective), ohms(0)});
-        return carried_touch(ledger, name, fault_current(ledger, name, 0.95, volts(230), loop),
+        const auto loop =
+            largest_loop(ledger, touch_name, ohms(0.35), {ohms(0.1 + protective), ohms(0)});
+        return carried_touch(ledger, touch_name,
+                             fault_current(ledger, touch_name, 0.95, volts(230), loop),
                              {ohms(protective), ohms(0)});
     };
     const double r = *rc::gen::inRange(1, 500) / 100.0;

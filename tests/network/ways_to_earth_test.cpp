@@ -1,5 +1,6 @@
 #include "network/ways_to_earth.h"
 
+#include "support/draws.h"
 #include "support/working.h"
 
 #include <gtest/gtest.h>
@@ -71,18 +72,15 @@ TEST(WaysToEarth, WritesWorkingThatHolds) {
     }
 }
 
-double between(double low, double high) {
-    return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0;
-}
-
 TwoEarths<Silent> any_earths() {
-    return {ohms(between(0.5, 150)), ohms(between(0.5, 150)), between(0, 1), ohms(between(1, 100)),
-            volts(between(207, 253))};
+    return {ohms(support::drawn_between(0.5, 150)), ohms(support::drawn_between(0.5, 150)),
+            support::drawn_between(0, 1), ohms(support::drawn_between(1, 100)),
+            volts(support::drawn_between(207, 253))};
 }
 
 RC_GTEST_PROP(WaysToEarthLaws, MetalMovesOneWayWithEveryFigure, ()) {
     const TwoEarths<Silent> e = any_earths();
-    const double factor = between(1, 3);
+    const double factor = support::drawn_between(1, 3);
     TwoEarths<Silent> changed[5] = {e, e, e, e, e};
     changed[0].house = e.house * factor;
     changed[1].outbuilding = e.outbuilding * factor;
@@ -115,7 +113,9 @@ RC_GTEST_PROP(WaysToEarthLaws, WhateverLiesInTheRangesLiesBetweenTheEnds, ()) {
          most(a.transferred, b.transferred), most(a.load, b.load), most(a.source, b.source)}};
     const TwoEarths<Silent>& low = ranges.low;
     const TwoEarths<Silent>& high = ranges.high;
-    const auto inside = [](auto from, auto to) { return from + (to - from) * between(0, 1); };
+    const auto inside = [](auto from, auto to) {
+        return from + (to - from) * support::drawn_between(0, 1);
+    };
     const TwoEarths<Silent> e{inside(low.house, high.house),
                               inside(low.outbuilding, high.outbuilding),
                               inside(low.transferred, high.transferred),

@@ -13,7 +13,7 @@ using namespace picture;
 
 namespace conductor = drawing::conductor;
 
-const drawing::Box room{0, 0, 376, 210};
+const drawing::Box section_room{0, 0, 376, 210};
 
 answer::CableAnswer three_core() {
     answer::CableAnswer run;
@@ -46,7 +46,7 @@ bool has(const std::vector<drawing::Colour>& colours, drawing::Colour one) {
 }
 
 TEST(CableSection, CoresHaveTheirColoursAndSleeves) {
-    const drawing::Items items = cable_section(three_core(), room);
+    const drawing::Items items = cable_section(three_core(), section_room);
     EXPECT_EQ(count_kind(items, "core"), 3);
     EXPECT_TRUE(has(colours_in(items, "core-brown"), conductor::brown));
     EXPECT_TRUE(has(colours_in(items, "core-grey"), conductor::grey));
@@ -58,13 +58,13 @@ TEST(CableSection, CoresHaveTheirColoursAndSleeves) {
 }
 
 TEST(CableSection, EachCoreIsNamedWithItsUse) {
-    const drawing::Items items = cable_section(three_core(), room);
+    const drawing::Items items = cable_section(three_core(), section_room);
     for (const char* words :
          {"line 10 mm²", "neutral 10 mm²", "protective 10 mm²", "brown", "grey, sleeved blue",
           "black, sleeved green-and-yellow", "serves as protective conductor"}) {
         EXPECT_TRUE(says(items, words)) << words;
     }
-    EXPECT_EQ(clashes(items, room), "");
+    EXPECT_EQ(clashes(items, section_room), "");
 }
 
 TEST(CableSection, TwoCoresAndASeparateConductor) {
@@ -74,14 +74,14 @@ TEST(CableSection, TwoCoresAndASeparateConductor) {
     run.protective_conductor = "separate conductor";
     run.separate_mm2 = 16;
     run.armour_far = false;
-    const drawing::Items items = cable_section(run, room);
+    const drawing::Items items = cable_section(run, section_room);
     EXPECT_EQ(count_kind(items, "core"), 2);
     EXPECT_TRUE(has(colours_in(items, "core-blue"), conductor::blue));
     EXPECT_EQ(count_kind(items, "separate-section"), 1);
     EXPECT_TRUE(has(colours_in(items, "separate-section"), conductor::yellow));
     EXPECT_TRUE(says(items, "separate conductor 16 mm²"));
     EXPECT_TRUE(says(items, "earthed at near end"));
-    EXPECT_EQ(count_kind(cable_section(three_core(), room), "separate-section"), 0);
+    EXPECT_EQ(count_kind(cable_section(three_core(), section_room), "separate-section"), 0);
 }
 
 TEST(CableSection, AFlatCableHasNoArmourAndABareEarthCore) {
@@ -93,7 +93,7 @@ TEST(CableSection, AFlatCableHasNoArmourAndABareEarthCore) {
     flat.armoured = flat.armour_near = flat.armour_far = false;
     flat.core_list = {
         {"brown", "", "line"}, {"blue", "", "neutral"}, {"bare", "green-yellow", "protective"}};
-    const drawing::Items items = cable_section(flat, room);
+    const drawing::Items items = cable_section(flat, section_room);
     EXPECT_EQ(count_kind(items, "flat-sheath"), 1);
     EXPECT_EQ(count_kind(items, "armour"), 0);
     EXPECT_FALSE(has(colours_in(items, "core-bare"), conductor::green)) << "bare inside the cable";
@@ -101,7 +101,7 @@ TEST(CableSection, AFlatCableHasNoArmourAndABareEarthCore) {
          {"protective 2.5 mm²", "line 6 mm²", "bare, sleeved green-and-yellow", "no armour"}) {
         EXPECT_TRUE(says(items, words)) << words;
     }
-    EXPECT_EQ(clashes(items, room), "");
+    EXPECT_EQ(clashes(items, section_room), "");
 }
 
 TEST(CableSection, FiveCoresLieClearOfOneAnother) {
@@ -114,7 +114,7 @@ TEST(CableSection, FiveCoresLieClearOfOneAnother) {
                       {"grey", "", "line 3"},
                       {"blue", "", "neutral"},
                       {"green-yellow", "", "protective"}};
-    const drawing::Items items = cable_section(five, room);
+    const drawing::Items items = cable_section(five, section_room);
     EXPECT_EQ(count_kind(items, "sheath"), 1);
     EXPECT_EQ(count_kind(items, "armour"), 0);
     EXPECT_TRUE(has(colours_in(items, "core-green-yellow"), conductor::green));
@@ -131,22 +131,22 @@ TEST(CableSection, FiveCoresLieClearOfOneAnother) {
                       insulations[i].radius + insulations[k].radius);
         }
     }
-    EXPECT_EQ(clashes(items, room), "");
+    EXPECT_EQ(clashes(items, section_room), "");
 }
 
 TEST(CableSection, APairAndItsMetalAreSaid) {
     answer::CableAnswer pair = three_core();
-    EXPECT_EQ(count_kind(cable_section(pair, room), "second-cable"), 0);
+    EXPECT_EQ(count_kind(cable_section(pair, section_room), "second-cable"), 0);
     pair.parallel = 2;
     pair.family = "armoured XLPE aluminium";
     pair.cores = 2;
     pair.core_list = {{"brown", "", "line"}, {"blue", "", "neutral"}};
-    const drawing::Items items = cable_section(pair, room);
+    const drawing::Items items = cable_section(pair, section_room);
     EXPECT_EQ(count_kind(items, "second-cable"), 1);
     EXPECT_TRUE(says(items, "two 2-core 10 mm²"));
     EXPECT_TRUE(says(items, "brown, aluminium"));
     EXPECT_FALSE(says(items, "…"));
-    EXPECT_EQ(clashes(items, room), "");
+    EXPECT_EQ(clashes(items, section_room), "");
 }
 
 TEST(CableSection, AColourThatIsNotKnownIsNotGuessed) {

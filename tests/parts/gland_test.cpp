@@ -10,7 +10,7 @@ namespace {
 
 using namespace picture;
 
-const drawing::Box room{0, 0, 310, 96};
+const drawing::Box gland_room{0, 0, 310, 96};
 
 bool has_protective_line(const drawing::Items& items) {
     drawing::Scene scene{400, 120};
@@ -22,14 +22,14 @@ bool has_protective_line(const drawing::Items& items) {
 }
 
 TEST(Gland, EarthedArmourHasAConductorToEarth) {
-    const drawing::Items items = gland_detail(ArmourEnd::earthed, "House", room);
+    const drawing::Items items = gland_detail(ArmourEnd::earthed, "House", gland_room);
     EXPECT_EQ(count_kind(items, "armour-earthed"), 1);
     EXPECT_TRUE(says(items, "armour earthed"));
     EXPECT_TRUE(has_protective_line(items));
 }
 
 TEST(Gland, InsulatedArmourHasNone) {
-    const drawing::Items items = gland_detail(ArmourEnd::insulated, "Shed", room);
+    const drawing::Items items = gland_detail(ArmourEnd::insulated, "Shed", gland_room);
     EXPECT_EQ(count_kind(items, "armour-insulated"), 1);
     EXPECT_EQ(count_kind(items, "armour-earthed"), 0);
     EXPECT_TRUE(says(items, "armour insulated"));
@@ -38,7 +38,7 @@ TEST(Gland, InsulatedArmourHasNone) {
 
 TEST(Gland, WordsStayInTheRoom) {
     for (const ArmourEnd end : {ArmourEnd::earthed, ArmourEnd::insulated}) {
-        EXPECT_EQ(clashes(gland_detail(end, hostile_name(), room), room), "");
+        EXPECT_EQ(clashes(gland_detail(end, hostile_name(), gland_room), gland_room), "");
     }
 }
 

@@ -7,7 +7,7 @@
 namespace toft::picture {
 namespace {
 
-const drawing::Box sheet{0, 0, 1400, 990};
+const drawing::Box heading_sheet{0, 0, 1400, 990};
 
 answer::Answer some_answer() {
     answer::Answer a;
@@ -69,7 +69,7 @@ TEST(Heading, LongWordsKeepToTheSheet) {
     drawing::Items items = heading(a, &a.schemes[0]).items;
     EXPECT_LT(heading(a, &a.schemes[0]).foot, 190);
     drawing::append(items, footing(a));
-    EXPECT_EQ(clashes(items, sheet), "");
+    EXPECT_EQ(clashes(items, heading_sheet), "");
 }
 
 TEST(Heading, TheFootSaysWhoDecidesAndOnWhatData) {

@@ -7,13 +7,13 @@
 namespace toft::picture {
 namespace {
 
-const drawing::Box row{44, 696, 1356, 932};
+const drawing::Box lower_row{44, 696, 1356, 932};
 
 TEST(LowerRow, BothEndsOfTheArmourAreShownAsTheSchemeHasThem) {
     const Example& one = example("demo");
     int insulated = 0;
     for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
-        const drawing::Items items = scheme_row(set_stage(one.job, &scheme), row);
+        const drawing::Items items = scheme_row(set_stage(one.job, &scheme), lower_row);
         EXPECT_EQ(count_kind(items, "armour-earthed"), scheme.run.armour_far ? 2 : 1);
         EXPECT_EQ(count_kind(items, "armour-insulated"), scheme.run.armour_far ? 0 : 1);
         insulated += !scheme.run.armour_far;
@@ -25,7 +25,7 @@ TEST(LowerRow, EveryFindingIsThere) {
     for (const std::string& name : support::example_names()) {
         const Example& one = example(name);
         for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
-            const drawing::Items items = scheme_row(set_stage(one.job, &scheme), row);
+            const drawing::Items items = scheme_row(set_stage(one.job, &scheme), lower_row);
             std::size_t verdicts = 0;
             for (const drawing::Text& text : texts_in(items)) {
                 const std::string line = line_of(text);
@@ -43,7 +43,7 @@ TEST(LowerRow, ReasonsOfTheRulesThatFellTheMost) {
                  {"separation", "out of touch", 40, "", "it misses by 3 %", 1.03}};
     a.unknowns = {{"/x", "what nobody looked at", "", 0, 1, false, "decides"},
                   {"/y", "what does not matter", "", 0, 1, false, "does not matter"}};
-    const drawing::Items items = reasons_row(a, row);
+    const drawing::Items items = reasons_row(a, lower_row);
     const std::string words = words_in(items);
     EXPECT_EQ(count_kind(items, "reason"), 2);
     EXPECT_LT(words.find("40 fell: out of touch; nearest it misses by 3 %"),
@@ -55,7 +55,7 @@ TEST(LowerRow, ReasonsOfTheRulesThatFellTheMost) {
 TEST(LowerRow, MoreReasonsThanRoomAreCounted) {
     answer::Answer a;
     a.dropped.assign(40, {"overload", hostile_name(), 3, "", hostile_name(), 0});
-    const drawing::Items items = reasons_row(a, row);
+    const drawing::Items items = reasons_row(a, lower_row);
     EXPECT_TRUE(says(items, "more rules"));
     EXPECT_EQ(clashes(items, drawing::Box{40, 690, 1360, 950}), "");
 }

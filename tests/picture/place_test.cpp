@@ -9,7 +9,7 @@
 namespace toft::picture {
 namespace {
 
-const drawing::Box sheet{0, 0, sheet_wide, sheet_high};
+const drawing::Box place_sheet{0, 0, sheet_wide, sheet_high};
 
 TEST(Place, SaysWhatMatters) {
     const Example& one = example("demo");
@@ -32,7 +32,7 @@ TEST(Place, NoWordsCoverOthersOnAnyExample) {
         const Example& one = example(name);
         for (std::size_t i = 0; i <= one.answer.schemes.size(); ++i) {
             const drawing::Scene scene = place_picture(one.job, one.answer, i);
-            EXPECT_EQ(clashes(scene.items, sheet), "") << name << " " << i;
+            EXPECT_EQ(clashes(scene.items, place_sheet), "") << name << " " << i;
             EXPECT_FALSE(says(scene.items, "found no room")) << name << " " << i;
         }
     }
@@ -76,7 +76,7 @@ TEST(Place, HostileNamesAreHarmlessAndKeepToTheSheet) {
     EXPECT_EQ(svg.find("<script"), std::string::npos);
     EXPECT_NE(svg.find("&lt;script&gt;"), std::string::npos);
     EXPECT_EQ(svg.find("Part of this drawing is missing"), std::string::npos);
-    EXPECT_EQ(clashes(scene.items, sheet), "");
+    EXPECT_EQ(clashes(scene.items, place_sheet), "");
 }
 
 TEST(Place, EveryMethodAndManyLegsAndPartsAreDrawnWhole) {
@@ -95,7 +95,7 @@ TEST(Place, EveryMethodAndManyLegsAndPartsAreDrawnWhole) {
         job.buildings[1].metalwork.push_back(metal);
     }
     const drawing::Scene scene = place_picture(job, answer::Answer{}, 0);
-    EXPECT_EQ(clashes(scene.items, sheet), "");
+    EXPECT_EQ(clashes(scene.items, place_sheet), "");
     EXPECT_EQ(drawing::to_svg(scene).find("Part of this drawing is missing"), std::string::npos);
     for (std::size_t i = 0; i < methods; ++i) {
         EXPECT_TRUE(says(scene.items, site::words<site::LegMethod>()[i].substr(0, 6))) << i;

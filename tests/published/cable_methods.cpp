@@ -16,8 +16,6 @@ namespace {
 using support::PublishedCase;
 using tables::Laying;
 
-const Name unnamed{"x", ""};
-
 tables::Family family_of(const PublishedCase& c) {
     std::string word = c.word("family");
     std::replace(word.begin(), word.end(), '-', ' ');

@@ -14,8 +14,6 @@ namespace {
 
 using support::PublishedCase;
 
-const Name unnamed{"x", ""};
-
 const tables::Device& device_of(const PublishedCase& c) {
     static const std::map<std::string, std::string> standards{
         {"88-2", "BS 88-2"},         {"88-3", "BS 88-3"},      {"1361", "BS 1361"},

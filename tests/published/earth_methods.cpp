@@ -16,8 +16,6 @@ namespace {
 
 using support::PublishedCase;
 
-const Name unnamed{"x", ""};
-
 Ohms one_rod(const PublishedCase& c) {
     Silent ledger;
     const earth::Rods<Silent> given{ohm_metres(c.number("rho", 100)), metres(c.number("L")),

@@ -30,8 +30,6 @@ using support::PublishedCase;
 
 const tables::CableConstants& constants() { return support::catalogue().cable_constants; }
 
-const Name unnamed{"x", ""};
-
 /// The metal the case names, or null where the tables do not know it.
 const tables::Material* metal_of(const PublishedCase& c) {
     const auto metal = tables::metal_of(c.word("metal"));

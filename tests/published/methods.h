@@ -4,7 +4,11 @@
 
 #include "support/case_file.h"
 
+#include "base/ledger.h"
+
 namespace toft::published {
+
+inline const Name unnamed{"x", ""};
 
 using Results = std::map<std::string, double>;
 

@@ -19,8 +19,6 @@ using tables::BodyPath;
 using tables::Percentile;
 using tables::Skin;
 
-const Name unnamed{"x", ""};
-
 const tables::Shock& tables_of_shock() { return support::catalogue().shock; }
 
 shock::BodyCurrent<Silent> through(const PublishedCase& c, Percentile percentile) {

@@ -30,19 +30,19 @@ study::RunScheme by(int cores, double section, Protective protective) {
     return support::scheme(support::cable(cores, section), protective, support::fuse(32));
 }
 
-Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
+Finding<Silent> bonding_size_judged(const site::Job& job, const study::RunScheme& scheme) {
     EXPECT_TRUE(support::recorded_alike("bonding-size", job, scheme));
     return support::finding_of("bonding-size", job, scheme);
 }
 
 Verdict verdict(const site::Job& job, const study::RunScheme& scheme) {
-    return judged(job, scheme).verdict;
+    return bonding_size_judged(job, scheme).verdict;
 }
 
 TEST(BondingSize, ACoreOfTenServesTheUsualCombinedSupply) {
     const site::Job job = piped(site::Earthing::tn_c_s);
     EXPECT_EQ(verdict(job, by(3, 6, Protective::core)), Verdict::fails);
-    const auto ten = judged(job, by(3, 10, Protective::core));
+    const auto ten = bonding_size_judged(job, by(3, 10, Protective::core));
     EXPECT_EQ(ten.verdict, Verdict::meets);  // a tie
     EXPECT_DOUBLE_EQ(ten.value, 10);
     EXPECT_DOUBLE_EQ(ten.limit, 10);
@@ -65,7 +65,8 @@ TEST(BondingSize, ArmourCountsByResistance) {
         EXPECT_EQ(verdict(job, by(2, section, Protective::armour)), Verdict::fails) << section;
     }
     EXPECT_EQ(verdict(job, by(2, 95, Protective::armour)), Verdict::meets);
-    EXPECT_NEAR(judged(job, by(2, 70, Protective::armour)).value, 10 * 1.83 / 2.0, 1e-9);
+    EXPECT_NEAR(bonding_size_judged(job, by(2, 70, Protective::armour)).value, 10 * 1.83 / 2.0,
+                1e-9);
     // Three-core 70 mm2 has armour enough of its own, 50 mm2 not quite.
     EXPECT_NEAR(70 * support::cable(3, 70).r20.value / support::cable(3, 70).armour_r20.value,
                 70 * 0.268 / 1.8, 1e-9);
@@ -80,7 +81,7 @@ TEST(BondingSize, ArmourNoWorseThanTheCopperAskedForCounts) {
     // of its own cores.
     site::Job job = piped(site::Earthing::tn_c_s);
     job.intake.supply_neutral = measured(square_millimetres(50));
-    const auto found = judged(job, by(2, 95, Protective::armour));
+    const auto found = bonding_size_judged(job, by(2, 95, Protective::armour));
     const double r = support::cable(2, 95).armour_r20.value.number() * 1000;
     EXPECT_NEAR(found.value, 16 * 1.15 / r, 1e-9);
     EXPECT_EQ(found.verdict, r <= 1.15 ? Verdict::meets : Verdict::fails);
@@ -96,17 +97,17 @@ TEST(BondingSize, TheWeakestStretchBonds) {
     last.separate = &support::conductor(6);
     const auto s = support::scheme(
         {support::stretch(support::cable(3, 16), Protective::core), last}, support::fuse(32));
-    EXPECT_DOUBLE_EQ(judged(job, s).value, 6);
+    EXPECT_DOUBLE_EQ(bonding_size_judged(job, s).value, 6);
 }
 
 TEST(BondingSize, ArmourAndCoreAreNeverAdded) {
     const site::Job job = piped(site::Earthing::tn_c_s);
     // 6 mm2 core and 2.76 mm2 worth of armour are not 10; 16 mm2 beside 10 stays 10.
-    EXPECT_DOUBLE_EQ(judged(job, by(3, 6, Protective::core_and_armour)).value, 6);
-    EXPECT_DOUBLE_EQ(judged(job, by(3, 10, Protective::core_and_armour)).value, 10);
+    EXPECT_DOUBLE_EQ(bonding_size_judged(job, by(3, 6, Protective::core_and_armour)).value, 6);
+    EXPECT_DOUBLE_EQ(bonding_size_judged(job, by(3, 10, Protective::core_and_armour)).value, 10);
     study::RunScheme beside = by(2, 70, Protective::armour_and_separate);
     beside.first().separate = &support::conductor(4);
-    EXPECT_NEAR(judged(job, beside).value, 9.15, 1e-9);
+    EXPECT_NEAR(bonding_size_judged(job, beside).value, 9.15, 1e-9);
     EXPECT_EQ(verdict(job, beside), Verdict::fails);
     beside.first().separate = &support::conductor(10);
     EXPECT_EQ(verdict(job, beside), Verdict::meets);
@@ -123,14 +124,14 @@ TEST(BondingSize, ASeparateConductorCountsByItsSection) {
 
 TEST(BondingSize, SeparateEarthAsksForHalfTheEarthingConductorWithACautionBelowTheCombinedSize) {
     const site::Job job = piped(site::Earthing::tn_s);  // earthing conductor 16 mm2
-    const auto six = judged(job, by(3, 6, Protective::core));
+    const auto six = bonding_size_judged(job, by(3, 6, Protective::core));
     EXPECT_EQ(six.verdict, Verdict::fails);
     EXPECT_DOUBLE_EQ(six.limit, 8);
     EXPECT_EQ(verdict(job, by(3, 10, Protective::core)), Verdict::meets);
     site::Job small = job;
     small.intake.earthing_conductor = measured(square_millimetres(10));
     EXPECT_EQ(verdict(small, by(3, 4, Protective::core)), Verdict::fails);
-    const auto caution = judged(small, by(3, 6, Protective::core));
+    const auto caution = bonding_size_judged(small, by(3, 6, Protective::core));
     EXPECT_EQ(caution.verdict, Verdict::caution);
     EXPECT_NE(std::string(caution.says).find("combined"), std::string::npos);
     site::Job large = job;
@@ -142,7 +143,7 @@ TEST(BondingSize, SeparateEarthAsksForHalfTheEarthingConductorWithACautionBelowT
 TEST(BondingSize, AnUnknownEarthingConductorIsTakenAtItsLargest) {
     site::Job job = piped(site::Earthing::tn_s);
     job.intake.earthing_conductor = {};
-    EXPECT_DOUBLE_EQ(judged(job, by(3, 6, Protective::core)).limit, 8);
+    EXPECT_DOUBLE_EQ(bonding_size_judged(job, by(3, 6, Protective::core)).limit, 8);
 }
 
 TEST(BondingSize, OnAnElectrodeOfTheHouseThereIsNoCombinedCaution) {
@@ -154,7 +155,7 @@ TEST(BondingSize, OnAnElectrodeOfTheHouseThereIsNoCombinedCaution) {
 }
 
 TEST(BondingSize, NothingIsAskedWithoutMetalworkOrWithAnElectrodeOfItsOwn) {
-    const auto plain = judged(support::plain_job(), by(2, 1.5, Protective::armour));
+    const auto plain = bonding_size_judged(support::plain_job(), by(2, 1.5, Protective::armour));
     EXPECT_EQ(plain.verdict, Verdict::meets);
     EXPECT_FALSE(plain.limited);
     study::RunScheme own = by(2, 1.5, Protective::armour);

@@ -24,19 +24,20 @@ study::RunScheme from(const tables::Device& device, site::FedFrom place) {
     return s;
 }
 
-Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
+Finding<Silent> breaking_capacity_judged(const site::Job& job, const study::RunScheme& scheme) {
     EXPECT_TRUE(support::recorded_alike("breaking-capacity", job, scheme));
     return support::finding_of("breaking-capacity", job, scheme);
 }
 
 TEST(BreakingCapacity, ABoardBehindTheRightFuseTakesSixteenKiloamperes) {
     const auto six = from(support::breaker("B", 32, 6), site::FedFrom::spare_way);
-    EXPECT_EQ(judged(house(9), six).verdict, Verdict::meets);
-    EXPECT_NE(std::string(judged(house(9), six).says).find("fuse"), std::string::npos);
-    EXPECT_EQ(judged(house(16), six).verdict, Verdict::meets);  // a tie
-    EXPECT_EQ(judged(house(16.1), six).verdict, Verdict::fails);
+    EXPECT_EQ(breaking_capacity_judged(house(9), six).verdict, Verdict::meets);
+    EXPECT_NE(std::string(breaking_capacity_judged(house(9), six).says).find("fuse"),
+              std::string::npos);
+    EXPECT_EQ(breaking_capacity_judged(house(16), six).verdict, Verdict::meets);  // a tie
+    EXPECT_EQ(breaking_capacity_judged(house(16.1), six).verdict, Verdict::fails);
     const auto board = from(support::breaker("B", 32, 6), site::FedFrom::new_board);
-    EXPECT_EQ(judged(house(16), board).verdict, Verdict::meets);
+    EXPECT_EQ(breaking_capacity_judged(house(16), board).verdict, Verdict::meets);
 }
 
 TEST(BreakingCapacity, WithoutThatFuseABreakerStandsAlone) {
@@ -47,10 +48,10 @@ TEST(BreakingCapacity, WithoutThatFuseABreakerStandsAlone) {
                              std::optional<site::NamedDevice>{{"BS 88-3", "", amperes(125)}}}) {
         site::Job job = house(6);
         job.intake.service_fuse = fuse;
-        EXPECT_EQ(judged(job, six).verdict, Verdict::meets);  // a tie
+        EXPECT_EQ(breaking_capacity_judged(job, six).verdict, Verdict::meets);  // a tie
         job.intake.pscc = measured(kiloamperes(6.1));
-        EXPECT_EQ(judged(job, six).verdict, Verdict::fails);
-        EXPECT_EQ(judged(job, ten).verdict, Verdict::meets);
+        EXPECT_EQ(breaking_capacity_judged(job, six).verdict, Verdict::fails);
+        EXPECT_EQ(breaking_capacity_judged(job, ten).verdict, Verdict::meets);
     }
 }
 
@@ -60,22 +61,23 @@ TEST(BreakingCapacity, EitherHouseholdFuseBacksTheBoard) {
         for (double rating : {60.0, 80.0, 100.0}) {
             site::Job job = house(12);
             job.intake.service_fuse = site::NamedDevice{standard, "", amperes(rating)};
-            EXPECT_EQ(judged(job, six).verdict, Verdict::meets) << standard << rating;
+            EXPECT_EQ(breaking_capacity_judged(job, six).verdict, Verdict::meets)
+                << standard << rating;
         }
     }
 }
 
 TEST(BreakingCapacity, ASwitchFuseOnTheTailsIsNoBoard) {
     const auto fuse = from(support::fuse(32), site::FedFrom::tails);
-    EXPECT_EQ(judged(house(16), fuse).verdict, Verdict::meets);
-    EXPECT_EQ(judged(house(17), fuse).verdict, Verdict::fails);
-    EXPECT_STREQ(judged(house(16), fuse).says, "");
+    EXPECT_EQ(breaking_capacity_judged(house(16), fuse).verdict, Verdict::meets);
+    EXPECT_EQ(breaking_capacity_judged(house(17), fuse).verdict, Verdict::fails);
+    EXPECT_STREQ(breaking_capacity_judged(house(16), fuse).says, "");
 }
 
 TEST(BreakingCapacity, TheLargerOfTheTwoFaultsCounts) {
     site::Job job = house(1);
     job.intake.ze = measured(ohms(0.03));  // 8433 A to earth
-    const auto found = judged(job, from(support::fuse(32), site::FedFrom::tails));
+    const auto found = breaking_capacity_judged(job, from(support::fuse(32), site::FedFrom::tails));
     EXPECT_NEAR(found.value, 1.1 * 230 / 0.03, 1e-6);
 }
 
@@ -84,7 +86,8 @@ TEST(BreakingCapacity, WhatNobodyStatedIsTakenAtItsWorst) {
     job.intake.ze = {};
     job.intake.line_neutral_loop = {};
     job.intake.service_fuse = {};
-    const auto found = judged(job, from(support::breaker("B", 32, 10), site::FedFrom::spare_way));
+    const auto found = breaking_capacity_judged(
+        job, from(support::breaker("B", 32, 10), site::FedFrom::spare_way));
     EXPECT_EQ(found.verdict, Verdict::fails);
     EXPECT_GT(found.value, 15900);
     EXPECT_LE(found.value, 16000);

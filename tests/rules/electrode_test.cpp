@@ -18,7 +18,7 @@ site::Job with_own(double ohm) {
     return job;
 }
 
-Finding<Silent> judged(const site::Job& job, BuildingEarthing earthing) {
+Finding<Silent> electrode_judged(const site::Job& job, BuildingEarthing earthing) {
     auto s = support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(32));
     s.earthing = earthing;
     EXPECT_TRUE(support::recorded_alike("electrode", job, s));
@@ -27,15 +27,16 @@ Finding<Silent> judged(const site::Job& job, BuildingEarthing earthing) {
 
 TEST(Electrode, FiftyVoltsAtThirtyMilliamperes) {
     const auto own = BuildingEarthing::own_electrode;
-    EXPECT_NEAR(judged(with_own(50), own).limit, 1666.6666667, 1e-6);
-    EXPECT_EQ(judged(with_own(50 / 0.03), own).verdict, Verdict::caution);  // a tie, but unstable
-    EXPECT_EQ(judged(with_own(1667), own).verdict, Verdict::fails);
+    EXPECT_NEAR(electrode_judged(with_own(50), own).limit, 1666.6666667, 1e-6);
+    EXPECT_EQ(electrode_judged(with_own(50 / 0.03), own).verdict,
+              Verdict::caution);  // a tie, but unstable
+    EXPECT_EQ(electrode_judged(with_own(1667), own).verdict, Verdict::fails);
 }
 
 TEST(Electrode, AboveTwoHundredOhmItMayNotLast) {
     const auto own = BuildingEarthing::own_electrode;
-    EXPECT_EQ(judged(with_own(200), own).verdict, Verdict::meets);
-    const auto found = judged(with_own(201), own);
+    EXPECT_EQ(electrode_judged(with_own(200), own).verdict, Verdict::meets);
+    const auto found = electrode_judged(with_own(201), own);
     EXPECT_EQ(found.verdict, Verdict::caution);
     EXPECT_NE(std::string(found.says).find("200"), std::string::npos);
 }
@@ -44,15 +45,15 @@ TEST(Electrode, ASharedOneIsTheHouses) {
     site::Job job = with_own(50);
     job.intake.earthing = site::Earthing::tt;
     job.intake.electrode = measured(ohms(250));
-    EXPECT_EQ(judged(job, BuildingEarthing::shared_electrode).verdict, Verdict::caution);
-    EXPECT_EQ(judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets);
+    EXPECT_EQ(electrode_judged(job, BuildingEarthing::shared_electrode).verdict, Verdict::caution);
+    EXPECT_EQ(electrode_judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets);
     job.intake.electrode = {};  // 1 to 200 ohm when no loop was measured either
     job.intake.ze = {};
-    EXPECT_DOUBLE_EQ(judged(job, BuildingEarthing::shared_electrode).value, 200);
+    EXPECT_DOUBLE_EQ(electrode_judged(job, BuildingEarthing::shared_electrode).value, 200);
 }
 
 TEST(Electrode, WithoutOneThereIsNothingToJudge) {
-    const auto found = judged(with_own(5000), BuildingEarthing::supply_earth);
+    const auto found = electrode_judged(with_own(5000), BuildingEarthing::supply_earth);
     EXPECT_EQ(found.verdict, Verdict::meets);
     EXPECT_FALSE(found.limited);
 }
@@ -60,9 +61,9 @@ TEST(Electrode, WithoutOneThereIsNothingToJudge) {
 TEST(Electrode, DrySoilIsTakenAtItsWorst) {
     site::Job job = support::plain_job();
     job.ground.resistivity = support::between(ohm_metres(50), ohm_metres(3000));
-    const auto wide = judged(job, BuildingEarthing::own_electrode);
+    const auto wide = electrode_judged(job, BuildingEarthing::own_electrode);
     job.ground.resistivity = measured(ohm_metres(3000));
-    EXPECT_DOUBLE_EQ(wide.value, judged(job, BuildingEarthing::own_electrode).value);
+    EXPECT_DOUBLE_EQ(wide.value, electrode_judged(job, BuildingEarthing::own_electrode).value);
     EXPECT_EQ(wide.verdict, Verdict::caution);
 }
 

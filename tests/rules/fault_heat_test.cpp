@@ -22,7 +22,7 @@ site::Job fed(double loop_ohm, double length_m) {
     return job;
 }
 
-Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
+Finding<Silent> fault_heat_judged(const site::Job& job, const study::RunScheme& scheme) {
     EXPECT_TRUE(support::recorded_alike("fault-heat", job, scheme));
     return support::finding_of("fault-heat", job, scheme);
 }
@@ -31,7 +31,7 @@ TEST(FaultHeat, AFuseAboveItsCurveLetsThroughWhatItsLastPointDoes) {
     // 32 A fuse: 350 A in 0.1 s; all faults of this run are larger. The 1.5 mm2 core is the
     // weakest.
     const auto s = support::scheme(support::cable(2, 1.5), Protective::armour, support::fuse(32));
-    const auto found = judged(fed(0.1, 5), s);
+    const auto found = fault_heat_judged(fed(0.1, 5), s);
     EXPECT_NEAR(found.use, 350 * 350 * 0.1 / (143 * 143 * 1.5 * 1.5), 1e-9);
     EXPECT_EQ(found.verdict, Verdict::meets);
 }
@@ -40,7 +40,7 @@ TEST(FaultHeat, ABreakerLetsThroughTheLimitOfItsClass) {
     const auto s =
         support::scheme(support::cable(2, 1.5), Protective::armour, support::breaker("B", 32, 6));
     // 2530 A at the origin, 0.1 s would be 640 kA2s; the class allows 45.
-    EXPECT_NEAR(judged(fed(0.1, 5), s).use, 45000 / (143 * 143 * 1.5 * 1.5), 1e-9);
+    EXPECT_NEAR(fault_heat_judged(fed(0.1, 5), s).use, 45000 / (143 * 143 * 1.5 * 1.5), 1e-9);
 }
 
 TEST(FaultHeat, SteelArmourHasItsOwnConstant) {
@@ -50,13 +50,13 @@ TEST(FaultHeat, SteelArmourHasItsOwnConstant) {
     const double armour = 46.0 * 46 * 42 * 42;
     const double core = 143.0 * 143 * 25 * 25;
     EXPECT_LT(armour, core);
-    EXPECT_NEAR(judged(fed(0.05, 5), s).use, 1450 * 1450 * 0.1 / armour, 1e-9);
+    EXPECT_NEAR(fault_heat_judged(fed(0.05, 5), s).use, 1450 * 1450 * 0.1 / armour, 1e-9);
 }
 
 TEST(FaultHeat, TheArmourMustSurviveEvenWhereItDoesNotServe) {
     study::RunScheme s =
         support::scheme(support::cable(3, 25), Protective::core, support::fuse(100));
-    EXPECT_NEAR(judged(fed(0.05, 5), s).use,
+    EXPECT_NEAR(fault_heat_judged(fed(0.05, 5), s).use,
                 1450 * 1450 * 0.1 / std::fmin(46.0 * 46 * 62 * 62, 143.0 * 143 * 25 * 25), 1e-9);
 }
 
@@ -64,16 +64,17 @@ TEST(FaultHeat, SmallSeparateConductorsBurn) {
     study::RunScheme s =
         support::scheme(support::cable(2, 25), Protective::separate, support::fuse(100));
     s.first().separate = &support::conductor(2.5);
-    EXPECT_NEAR(judged(fed(0.05, 5), s).use, 1450 * 1450 * 0.1 / (143.0 * 143 * 2.5 * 2.5), 1e-6);
-    EXPECT_EQ(judged(fed(0.05, 5), s).verdict, Verdict::fails);
+    EXPECT_NEAR(fault_heat_judged(fed(0.05, 5), s).use,
+                1450 * 1450 * 0.1 / (143.0 * 143 * 2.5 * 2.5), 1e-6);
+    EXPECT_EQ(fault_heat_judged(fed(0.05, 5), s).verdict, Verdict::fails);
     s.first().separate = &support::conductor(4);
-    EXPECT_EQ(judged(fed(0.05, 5), s).verdict, Verdict::meets);
+    EXPECT_EQ(fault_heat_judged(fed(0.05, 5), s).verdict, Verdict::meets);
 }
 
 TEST(FaultHeat, ADeviceThatNeedNotOperateHeatsForEver) {
     const auto s =
         support::scheme(support::cable(2, 16), Protective::armour, support::breaker("C", 63));
-    const auto found = judged(fed(0.8, 60), s);
+    const auto found = fault_heat_judged(fed(0.8, 60), s);
     EXPECT_EQ(found.verdict, Verdict::fails);
     EXPECT_TRUE(std::isinf(found.use));
 }
@@ -86,18 +87,20 @@ TEST(FaultHeat, AnRcdSavesTheEarthPathButNotTheLiveCores) {
     study::RunScheme s =
         support::scheme(support::cable(2, 10), Protective::armour, support::fuse(32));
     s.earthing = study::BuildingEarthing::shared_electrode;
-    EXPECT_TRUE(std::isinf(judged(job, s).use));  // three amperes to earth operate no fuse
+    EXPECT_TRUE(
+        std::isinf(fault_heat_judged(job, s).use));  // three amperes to earth operate no fuse
     s.rcd = &support::catalogue().run_rcds.front();
-    EXPECT_EQ(judged(job, s).verdict, Verdict::meets);
+    EXPECT_EQ(fault_heat_judged(job, s).verdict, Verdict::meets);
     job.intake.line_neutral_loop = measured(ohms(3));  // nor do seventy between line and neutral
-    EXPECT_TRUE(std::isinf(judged(job, s).use));
+    EXPECT_TRUE(std::isinf(fault_heat_judged(job, s).use));
 }
 
 TEST(FaultHeat, MetAtAllThatIsWithstoodAndFailedAbove) {
-    EXPECT_DOUBLE_EQ(judged(fed(0.2, 20), support::scheme(support::cable(2, 10), Protective::armour,
-                                                          support::fuse(32)))
-                         .limit,
-                     1);
+    EXPECT_DOUBLE_EQ(
+        fault_heat_judged(fed(0.2, 20), support::scheme(support::cable(2, 10), Protective::armour,
+                                                        support::fuse(32)))
+            .limit,
+        1);
 }
 
 }  // namespace

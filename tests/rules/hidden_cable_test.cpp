@@ -24,17 +24,17 @@ study::RunScheme flat(const tables::Device& device) {
                            device);
 }
 
-Finding<Silent> judged(const site::Job& job, const study::RunScheme& scheme) {
+Finding<Silent> hidden_cable_judged(const site::Job& job, const study::RunScheme& scheme) {
     EXPECT_TRUE(support::recorded_alike("hidden-cable", job, scheme));
     return support::finding_of("hidden-cable", job, scheme);
 }
 
 TEST(HiddenCable, ANailThroughTwinAndEarthInAWallMustTripThirtyMilliamperes) {
     const site::Job job = hidden(site::Answer::yes);
-    const auto none = judged(job, flat(support::breaker("B", 32)));
+    const auto none = hidden_cable_judged(job, flat(support::breaker("B", 32)));
     EXPECT_EQ(none.verdict, Verdict::fails);
     EXPECT_NE(std::string(none.says).find("30 mA"), std::string::npos);
-    const auto rcbo = judged(job, flat(support::device("BS EN 61009", "B", 32)));
+    const auto rcbo = hidden_cable_judged(job, flat(support::device("BS EN 61009", "B", 32)));
     EXPECT_EQ(rcbo.verdict, Verdict::meets);
     EXPECT_DOUBLE_EQ(rcbo.limit, 0.03);
 }
@@ -44,7 +44,7 @@ TEST(HiddenCable, ADelayedRcdAtTheHeadIsNotEnough) {
     for (const tables::RunRcd& rcd : support::catalogue().run_rcds) {
         auto s = flat(support::breaker("B", 32));
         s.rcd = &rcd;
-        EXPECT_EQ(judged(job, s).verdict, Verdict::fails);
+        EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::fails);
     }
 }
 
@@ -53,22 +53,22 @@ TEST(HiddenCable, InConduitOrInsulationItIsTakenAsHiddenUnlessSomeoneSaysNot) {
     for (auto method : {site::LegMethod::in_conduit, site::LegMethod::in_insulation}) {
         site::Job job = hidden(site::Answer::unknown);
         job.runs[0].legs[0].method = method;
-        EXPECT_EQ(judged(job, s).verdict, Verdict::fails) << site::word(method);
+        EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::fails) << site::word(method);
         job.runs[0].legs[0].concealed = site::Answer::no;
-        EXPECT_EQ(judged(job, s).verdict, Verdict::meets) << site::word(method);
+        EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::meets) << site::word(method);
     }
 }
 
 TEST(HiddenCable, ClippedToASurfaceItIsInSight) {
     const auto s = flat(support::breaker("B", 32));
-    EXPECT_EQ(judged(hidden(site::Answer::no), s).verdict, Verdict::meets);
-    EXPECT_EQ(judged(hidden(site::Answer::unknown), s).verdict, Verdict::meets);
+    EXPECT_EQ(hidden_cable_judged(hidden(site::Answer::no), s).verdict, Verdict::meets);
+    EXPECT_EQ(hidden_cable_judged(hidden(site::Answer::unknown), s).verdict, Verdict::meets);
 }
 
 TEST(HiddenCable, AnEarthedArmourStopsTheNailItself) {
     const auto s =
         support::scheme(support::cable(3, 6), Protective::core, support::breaker("B", 32));
-    const auto found = judged(hidden(site::Answer::yes), s);
+    const auto found = hidden_cable_judged(hidden(site::Answer::yes), s);
     EXPECT_EQ(found.verdict, Verdict::meets);
     EXPECT_FALSE(found.limited);
 }
@@ -84,11 +84,11 @@ TEST(HiddenCable, EveryStretchIsLookedAt) {
     const auto s = support::scheme(
         {support::stretch(armoured, Protective::core), support::stretch(bare, Protective::core)},
         support::breaker("B", 32));
-    EXPECT_EQ(judged(job, s).verdict, Verdict::meets);
+    EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::meets);
     legs[0].concealed = site::Answer::yes;
-    EXPECT_EQ(judged(job, s).verdict, Verdict::meets);
+    EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::meets);
     legs[1].concealed = site::Answer::yes;
-    EXPECT_EQ(judged(job, s).verdict, Verdict::fails);
+    EXPECT_EQ(hidden_cable_judged(job, s).verdict, Verdict::fails);
 }
 
 }  // namespace

@@ -23,8 +23,8 @@ site::Job house(Earthing system, double bonding, double earthing) {
     return job;
 }
 
-Finding<Silent> judged(const site::Job& job,
-                       BuildingEarthing earthing = BuildingEarthing::supply_earth) {
+Finding<Silent> house_earthing_judged(const site::Job& job,
+                                      BuildingEarthing earthing = BuildingEarthing::supply_earth) {
     auto s = support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(32));
     s.earthing = earthing;
     EXPECT_TRUE(support::recorded_alike("house-earthing", job, s));
@@ -33,11 +33,11 @@ Finding<Silent> judged(const site::Job& job,
 
 TEST(HouseEarthing, DefectsAreCautionsWithARemedyAndNeverFailures) {
     for (double bonding : {0.0, 2.5, 4.0, 6.0}) {
-        const auto found = judged(house(Earthing::tn_c_s, bonding, 16));
+        const auto found = house_earthing_judged(house(Earthing::tn_c_s, bonding, 16));
         EXPECT_EQ(found.verdict, Verdict::caution) << bonding;
         EXPECT_STREQ(found.remedy, "house bonding upgrade");
     }
-    const auto earthing = judged(house(Earthing::tn_c_s, 10, 6));
+    const auto earthing = house_earthing_judged(house(Earthing::tn_c_s, 10, 6));
     EXPECT_EQ(earthing.verdict, Verdict::caution);
     EXPECT_STREQ(earthing.remedy, "earthing conductor upgrade");
 }
@@ -45,40 +45,44 @@ TEST(HouseEarthing, DefectsAreCautionsWithARemedyAndNeverFailures) {
 TEST(HouseEarthing, EveryRemedyHasAPrice) {
     for (const auto& job : {house(Earthing::tn_c_s, 0, 16), house(Earthing::tn_c_s, 10, 4)}) {
         bool found = false;
-        price::item_of(judged(job).remedy, found);
-        EXPECT_TRUE(found) << judged(job).remedy;
+        price::item_of(house_earthing_judged(job).remedy, found);
+        EXPECT_TRUE(found) << house_earthing_judged(job).remedy;
     }
 }
 
 TEST(HouseEarthing, OnACombinedSupplyBothMustReachTheTable) {
-    EXPECT_EQ(judged(house(Earthing::tn_c_s, 10, 10)).verdict, Verdict::meets);  // ties
-    EXPECT_STREQ(judged(house(Earthing::tn_c_s, 10, 10)).remedy, "");
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tn_c_s, 10, 10)).verdict,
+              Verdict::meets);  // ties
+    EXPECT_STREQ(house_earthing_judged(house(Earthing::tn_c_s, 10, 10)).remedy, "");
     site::Job thick = house(Earthing::tn_c_s, 10, 16);
     thick.intake.supply_neutral = measured(square_millimetres(50));
-    EXPECT_EQ(judged(thick).verdict, Verdict::caution);
+    EXPECT_EQ(house_earthing_judged(thick).verdict, Verdict::caution);
     thick.intake.main_bonding = measured(square_millimetres(16));
-    EXPECT_EQ(judged(thick).verdict, Verdict::meets);
+    EXPECT_EQ(house_earthing_judged(thick).verdict, Verdict::meets);
 }
 
 TEST(HouseEarthing, ElsewhereHalfTheEarthingConductorWill) {
-    EXPECT_EQ(judged(house(Earthing::tn_s, 6, 10)).verdict, Verdict::meets);
-    EXPECT_EQ(judged(house(Earthing::tn_s, 6, 16)).verdict, Verdict::caution);  // asks for 8
-    EXPECT_EQ(judged(house(Earthing::tn_s, 10, 16)).verdict, Verdict::meets);
-    EXPECT_EQ(judged(house(Earthing::tt, 6, 10), BuildingEarthing::shared_electrode).verdict,
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tn_s, 6, 10)).verdict, Verdict::meets);
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tn_s, 6, 16)).verdict,
+              Verdict::caution);  // asks for 8
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tn_s, 10, 16)).verdict, Verdict::meets);
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tt, 6, 10), BuildingEarthing::shared_electrode)
+                  .verdict,
               Verdict::meets);
 }
 
 TEST(HouseEarthing, WhatNobodySawIsTakenAsMissing) {
     site::Job job = house(Earthing::tn_c_s, 10, 16);
     job.intake.main_bonding = {};
-    EXPECT_EQ(judged(job).verdict, Verdict::caution);
+    EXPECT_EQ(house_earthing_judged(job).verdict, Verdict::caution);
     job.intake.main_bonding = measured(square_millimetres(10));
     job.intake.earthing_conductor = {};
-    EXPECT_EQ(judged(job).verdict, Verdict::caution);
+    EXPECT_EQ(house_earthing_judged(job).verdict, Verdict::caution);
 }
 
 TEST(HouseEarthing, ABuildingOnItsOwnRodExtendsNothing) {
-    EXPECT_EQ(judged(house(Earthing::tn_c_s, 0, 4), BuildingEarthing::own_electrode).verdict,
+    EXPECT_EQ(house_earthing_judged(house(Earthing::tn_c_s, 0, 4), BuildingEarthing::own_electrode)
+                  .verdict,
               Verdict::meets);
 }
 

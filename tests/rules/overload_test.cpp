@@ -11,7 +11,7 @@ namespace {
 
 using support::measured;
 
-Finding<Silent> judged(const site::Job& job, double fuse) {
+Finding<Silent> overload_judged(const site::Job& job, double fuse) {
     const auto scheme =
         support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(fuse));
     EXPECT_TRUE(support::recorded_alike("overload", job, scheme));
@@ -25,29 +25,29 @@ site::Job drawing(double load_a) {
 }
 
 TEST(Overload, TheDeviceCarriesTheLoad) {
-    EXPECT_EQ(judged(drawing(31.9), 32).verdict, Verdict::meets);
-    EXPECT_EQ(judged(drawing(32), 32).verdict, Verdict::meets);  // a tie
-    EXPECT_EQ(judged(drawing(32.01), 32).verdict, Verdict::fails);
-    EXPECT_DOUBLE_EQ(judged(drawing(24), 32).use, 0.75);
+    EXPECT_EQ(overload_judged(drawing(31.9), 32).verdict, Verdict::meets);
+    EXPECT_EQ(overload_judged(drawing(32), 32).verdict, Verdict::meets);  // a tie
+    EXPECT_EQ(overload_judged(drawing(32.01), 32).verdict, Verdict::fails);
+    EXPECT_DOUBLE_EQ(overload_judged(drawing(24), 32).use, 0.75);
 }
 
 TEST(Overload, WhatComesLaterCountsToday) {
     site::Job job = drawing(20);
     job.buildings[1].future_load = measured(amperes(12));
-    EXPECT_EQ(judged(job, 32).verdict, Verdict::meets);
+    EXPECT_EQ(overload_judged(job, 32).verdict, Verdict::meets);
     job.buildings[1].future_load = measured(amperes(13));
-    EXPECT_EQ(judged(job, 32).verdict, Verdict::fails);
-    EXPECT_EQ(judged(job, 45).verdict, Verdict::meets);
+    EXPECT_EQ(overload_judged(job, 32).verdict, Verdict::fails);
+    EXPECT_EQ(overload_judged(job, 45).verdict, Verdict::meets);
 }
 
 TEST(Overload, WattsAreDividedByVoltsAndPowerFactor) {
     site::Job job = support::plain_job();
     job.buildings[1].load = {};
     job.buildings[1].load_w = measured(3680.0);
-    EXPECT_EQ(judged(job, 16).verdict, Verdict::meets);  // 16 A
-    job.buildings[1].power_factor = measured(0.8);       // 20 A
-    EXPECT_EQ(judged(job, 16).verdict, Verdict::fails);
-    EXPECT_EQ(judged(job, 20).verdict, Verdict::meets);
+    EXPECT_EQ(overload_judged(job, 16).verdict, Verdict::meets);  // 16 A
+    job.buildings[1].power_factor = measured(0.8);                // 20 A
+    EXPECT_EQ(overload_judged(job, 16).verdict, Verdict::fails);
+    EXPECT_EQ(overload_judged(job, 20).verdict, Verdict::meets);
 }
 
 }  // namespace

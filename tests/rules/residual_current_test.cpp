@@ -12,7 +12,8 @@ namespace {
 using site::FedFrom;
 using support::measured;
 
-Finding<Silent> judged(const site::Job& job, FedFrom place, const tables::RunRcd* rcd) {
+Finding<Silent> residual_current_judged(const site::Job& job, FedFrom place,
+                                        const tables::RunRcd* rcd) {
     auto s =
         support::scheme(support::cable(2, 10), study::Protective::armour,
                         place == FedFrom::tails ? support::fuse(32) : support::breaker("B", 32));
@@ -23,7 +24,7 @@ Finding<Silent> judged(const site::Job& job, FedFrom place, const tables::RunRcd
 }
 
 TEST(ResidualCurrent, EveryCircuitStandsBehindThirtyMilliamperes) {
-    const auto found = judged(support::plain_job(), FedFrom::tails, nullptr);
+    const auto found = residual_current_judged(support::plain_job(), FedFrom::tails, nullptr);
     EXPECT_EQ(found.verdict, Verdict::meets);
     EXPECT_NE(std::string(found.says).find("30 mA"), std::string::npos);
 }
@@ -31,26 +32,28 @@ TEST(ResidualCurrent, EveryCircuitStandsBehindThirtyMilliamperes) {
 TEST(ResidualCurrent, TheDeviceAtTheHeadIsThreeTimesAsLarge) {
     for (const tables::RunRcd& rcd : support::catalogue().run_rcds) {
         EXPECT_TRUE(rcd.delayed);
-        const auto found = judged(support::plain_job(), FedFrom::tails, &rcd);
+        const auto found = residual_current_judged(support::plain_job(), FedFrom::tails, &rcd);
         EXPECT_EQ(found.verdict, Verdict::meets);
         EXPECT_NEAR(found.value, rcd.sensitivity.number() / 0.03, 1e-9);
         EXPECT_DOUBLE_EQ(found.limit, 3);
     }
     tables::RunRcd rcd = support::catalogue().run_rcds.front();
     rcd.sensitivity = milliamperes(90);  // a tie
-    EXPECT_EQ(judged(support::plain_job(), FedFrom::tails, &rcd).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(support::plain_job(), FedFrom::tails, &rcd).verdict,
+              Verdict::meets);
     rcd.sensitivity = milliamperes(30);
-    EXPECT_EQ(judged(support::plain_job(), FedFrom::tails, &rcd).verdict, Verdict::fails);
+    EXPECT_EQ(residual_current_judged(support::plain_job(), FedFrom::tails, &rcd).verdict,
+              Verdict::fails);
 }
 
 TEST(ResidualCurrent, HangingOnTheHousesRcdIsACaution) {
     site::Job job = support::plain_job();
     job.intake.board.behind_rcd = measured(milliamperes(30));
-    EXPECT_EQ(judged(job, FedFrom::spare_way, nullptr).verdict, Verdict::caution);
-    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
-    EXPECT_EQ(judged(job, FedFrom::new_board, nullptr).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::spare_way, nullptr).verdict, Verdict::caution);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::new_board, nullptr).verdict, Verdict::meets);
     const auto* rcd = &support::catalogue().run_rcds.front();
-    EXPECT_EQ(judged(job, FedFrom::spare_way, rcd).verdict, Verdict::caution);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::spare_way, rcd).verdict, Verdict::caution);
 }
 
 TEST(ResidualCurrent, TooSmallAnRcdAtTheHeadFailsBehindTheHousesToo) {
@@ -58,7 +61,7 @@ TEST(ResidualCurrent, TooSmallAnRcdAtTheHeadFailsBehindTheHousesToo) {
     job.intake.board.behind_rcd = measured(milliamperes(30));
     tables::RunRcd rcd = support::catalogue().run_rcds.front();
     rcd.sensitivity = milliamperes(30);
-    EXPECT_EQ(judged(job, FedFrom::spare_way, &rcd).verdict, Verdict::fails);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::spare_way, &rcd).verdict, Verdict::fails);
 }
 
 Finding<Silent> by_rcbo(const site::Job& job, const char* rule) {
@@ -89,8 +92,8 @@ TEST(ResidualCurrent, AnRcboClearsWhatItsBreakerWouldNot) {
 TEST(ResidualCurrent, AnRcdInFrontOfTheBoardThatNobodyLookedForIsNeverTakenAsAbsent) {
     site::Job job = support::plain_job();
     job.intake.board.behind_rcd = {};
-    EXPECT_EQ(judged(job, FedFrom::spare_way, nullptr).verdict, Verdict::caution);
-    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::spare_way, nullptr).verdict, Verdict::caution);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "support/catalogue.h"
 #include "support/examples.h"
 #include "support/jobs.h"
+#include "support/questions.h"
 #include "support/random_jobs.h"
 
 #include <gtest/gtest.h>
@@ -13,11 +14,6 @@
 namespace toft::search {
 namespace {
 
-const price::Book& book() {
-    static const price::Book loaded = support::demo_book(support::catalogue());
-    return loaded;
-}
-
 /// A job's heads, judged on its first choice of phases.
 struct Listed {
     explicit Listed(const site::Job& job)
@@ -25,7 +21,7 @@ struct Listed {
           shop(shop_for(judge.setting())),
           routes(routes_of(shop, judge.setting())),
           heads(heads_of(shop, judge.setting())),
-          list(judge, book(), heads, routes) {}
+          list(judge, support::demo_book(), heads, routes) {}
 
     Judge judge;
     Shop shop;
@@ -103,7 +99,7 @@ TEST(HeadList, WhatAHeadIsJudgedByDoesNotSeeTheRoute) {
     const site::Job job = support::example_job("demo", support::catalogue());
     const Listed listed(job);
     std::vector<Route> others{listed.routes.back()};
-    const HeadList elsewhere(listed.judge, book(), listed.heads, others);
+    const HeadList elsewhere(listed.judge, support::demo_book(), listed.heads, others);
     for (std::size_t i = 0; i < listed.heads.size(); ++i) {
         const PartFinding& a = listed.list.all()[i].finding;
         const PartFinding& b = elsewhere.all()[i].finding;

@@ -7,6 +7,7 @@
 #include "support/catalogue.h"
 #include "support/examples.h"
 #include "support/jobs.h"
+#include "support/questions.h"
 #include "support/random_jobs.h"
 
 #include <gtest/gtest.h>
@@ -18,15 +19,10 @@
 namespace toft::search {
 namespace {
 
-const price::Book& book() {
-    static const price::Book loaded = support::demo_book(support::catalogue());
-    return loaded;
-}
-
 Result searched(const site::Job& job, bool all = false) {
     Options options;
     options.all = all;
-    return search(support::catalogue(), book(), job, 0, options);
+    return search(support::catalogue(), support::demo_book(), job, 0, options);
 }
 
 long count_of(const Result& found, std::size_t rule) {
@@ -199,7 +195,7 @@ void expect_same_schemes(const Result& all, const support::BruteResult& brute,
 }
 
 Result expect_agreement(const site::Job& job) {
-    support::BruteForce force(support::catalogue(), book(), job);
+    support::BruteForce force(support::catalogue(), support::demo_book(), job);
     const support::BruteResult brute = force.run();
     const Result found = searched(job, true);
     expect_honest_counts(found, brute);
@@ -295,9 +291,10 @@ void expect_the_same_first(const site::Job& job, int& compared) {
         for (const study::End end : {study::End::low, study::End::high}) {
             Options options;
             options.corner.except.emplace_back(fact.pointer, end);
-            const Result all = search(support::catalogue(), book(), job, 0, options);
+            const Result all = search(support::catalogue(), support::demo_book(), job, 0, options);
             options.first_only = true;
-            const Result first = search(support::catalogue(), book(), job, 0, options);
+            const Result first =
+                search(support::catalogue(), support::demo_book(), job, 0, options);
             EXPECT_EQ(first.any_sound(), all.any_sound()) << fact.pointer;
             ASSERT_EQ(first.contenders.empty(), all.contenders.empty()) << fact.pointer;
             if (all.contenders.empty()) continue;

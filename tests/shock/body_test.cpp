@@ -15,12 +15,12 @@ using tables::BodyPath;
 using tables::Percentile;
 using tables::Skin;
 
-const tables::Shock& shock() { return support::catalogue().shock; }
+using support::shock_tables;
 
 BodyCurrent<Silent> through(const Person& person, double touch, double footwear = 0,
                             double ground = 0) {
     Silent ledger;
-    return body_current(ledger, shock(), person,
+    return body_current(ledger, shock_tables(), person,
                         Footing<Silent>{ohms(footwear), ohm_metres(ground)}, volts(touch));
 }
 
@@ -74,9 +74,10 @@ TEST(BodyCurrent, StatedConditionsAreOrderedFromDryToWet) {
     double before = 0;
     for (const char* words :
          {"shod on dry ground", "barefoot on wet grass", "wet skin on wet ground"}) {
-        const auto* condition = tables::find_condition(shock(), words);
+        const auto* condition = tables::find_condition(shock_tables(), words);
         ASSERT_NE(condition, nullptr) << words;
-        const double now = body_current(ledger, shock(), *condition, volts(70)).current.number();
+        const double now =
+            body_current(ledger, shock_tables(), *condition, volts(70)).current.number();
         EXPECT_GT(now, before * 1.3) << words;
         before = now;
     }
@@ -84,15 +85,15 @@ TEST(BodyCurrent, StatedConditionsAreOrderedFromDryToWet) {
 
 TEST(BodyCurrent, WritesWorkingThatHolds) {
     for (double touch : {12.0, 70.0, 153.0, 230.0}) {
-        for (const tables::Condition& condition : shock().conditions) {
+        for (const tables::Condition& condition : shock_tables().conditions) {
             Recording ledger;
-            const auto found = body_current(ledger, shock(), condition,
+            const auto found = body_current(ledger, shock_tables(), condition,
                                             ledger.stated({"Ut", ""}, volts(touch), "computed"));
             Silent silent;
             EXPECT_EQ(found.current.value,
-                      body_current(silent, shock(), condition, volts(touch)).current);
+                      body_current(silent, shock_tables(), condition, volts(touch)).current);
             const auto heart =
-                heart_current(ledger, {"I.heart", ""}, shock().heart.front(), found.current);
+                heart_current(ledger, {"I.heart", ""}, shock_tables().heart.front(), found.current);
             EXPECT_EQ(heart.value, found.current.value);
             for (const std::string& wrong : support::wrong_lines(ledger.lines())) {
                 ADD_FAILURE() << wrong;
@@ -103,7 +104,7 @@ TEST(BodyCurrent, WritesWorkingThatHolds) {
 
 TEST(BodyCurrent, AcrossTheChestOrFromHandToHandTheHeartFeelsAnotherShare) {
     Silent ledger;
-    const auto* hands = tables::find_heart_factor(shock(), "hand to hand");
+    const auto* hands = tables::find_heart_factor(shock_tables(), "hand to hand");
     ASSERT_NE(hands, nullptr);
     EXPECT_NEAR(heart_current(ledger, {"I", ""}, *hands, amperes(0.1)).number(), 0.04, 1e-15);
 }
@@ -131,8 +132,8 @@ RC_GTEST_PROP(BodyCurrentLaws, TheBodyKeepsWhatItsOwnImpedanceThereGives, ()) {
     const Person person = any_person();
     const auto found = through(person, *rc::gen::inRange(1, 500), *rc::gen::inRange(0, 4000), 100);
     Silent ledger;
-    const auto& points = shock().impedance(person.skin, person.percentile);
-    const double share = shock().path_share[static_cast<std::size_t>(person.path)].value;
+    const auto& points = shock_tables().impedance(person.skin, person.percentile);
+    const double share = shock_tables().path_share[static_cast<std::size_t>(person.path)].value;
     const double whole = read_between(ledger, {{"a", ""}, {"b", ""}, {"c", ""}}, points.data(),
                                       points.size(), found.across.number());
     RC_ASSERT(std::fabs(found.impedance.number() / (share * whole) - 1) < 1e-7);

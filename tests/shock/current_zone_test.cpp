@@ -10,10 +10,10 @@
 namespace toft::shock {
 namespace {
 
-const tables::Shock& shock() { return support::catalogue().shock; }
+using support::shock_tables;
 
 CurrentZone zone(double milliamps, double time) {
-    return current_zone(shock(), milliamperes(milliamps), seconds(time));
+    return current_zone(shock_tables(), milliamperes(milliamps), seconds(time));
 }
 
 TEST(CurrentZone, GoesByCurrentAndTime) {
@@ -29,7 +29,7 @@ TEST(CurrentZone, GoesByCurrentAndTime) {
 
 TEST(CurrentZone, ALineIsStraightOnLogPaperAndEndsFlat) {
     const auto c1 = [](double time) {
-        return line_at(shock(), tables::ZoneLine::c1, seconds(time)).number();
+        return line_at(shock_tables(), tables::ZoneLine::c1, seconds(time)).number();
     };
     EXPECT_NEAR(c1(std::sqrt(0.1 * 0.2)), std::sqrt(0.4 * 0.2), 1e-12);
     EXPECT_EQ(c1(0.001), 0.5);
@@ -41,7 +41,8 @@ TEST(CurrentZone, ALineIsStraightOnLogPaperAndEndsFlat) {
 TEST(CurrentZone, LineBIsNoHigherThanThatOfTheOlderEdition) {
     for (double time : {0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 3.0, 10.0}) {
         const double older = std::fmin(0.2, 0.010 + 0.010 / time);
-        EXPECT_LE(line_at(shock(), tables::ZoneLine::b, seconds(time)).number(), older) << time;
+        EXPECT_LE(line_at(shock_tables(), tables::ZoneLine::b, seconds(time)).number(), older)
+            << time;
     }
 }
 

@@ -15,15 +15,15 @@ namespace {
 
 using tables::TouchCurve;
 
-const tables::Shock& shock() { return support::catalogue().shock; }
+using support::shock_tables;
 
 double longest(TouchCurve curve, double touch) {
     Silent ledger;
-    return longest_touch(ledger, {"t", ""}, shock(), curve, volts(touch)).time.number();
+    return longest_touch(ledger, {"t", ""}, shock_tables(), curve, volts(touch)).time.number();
 }
 
 TouchVerdict verdict(TouchCurve curve, double touch, double time) {
-    return touch_verdict(shock(), curve, volts(touch), seconds(time));
+    return touch_verdict(shock_tables(), curve, volts(touch), seconds(time));
 }
 
 TEST(TouchTime, UpToTheThresholdNoTimeIsSet) {
@@ -46,7 +46,7 @@ TEST(TouchTime, BetweenPointsItIsStraightOnLogPaper) {
 
 TEST(TouchTime, PastTheCurveNothingCountsAsInside) {
     Silent ledger;
-    const auto past = longest_touch(ledger, {"t", ""}, shock(), TouchCurve::wet, volts(300));
+    const auto past = longest_touch(ledger, {"t", ""}, shock_tables(), TouchCurve::wet, volts(300));
     EXPECT_EQ(past.range, TouchRange::past_curve);
     EXPECT_EQ(past.time, seconds(0.02));
     EXPECT_EQ(verdict(TouchCurve::wet, 300, 0.001), TouchVerdict::beyond);
@@ -80,8 +80,8 @@ TEST(TouchTime, PointsOfTheCurvesStayBelowTheLineOfFibrillation) {
     for (const auto& point : points) {
         const Amperes current = volts(point.touch) / ohms(point.impedance);
         const Seconds time = seconds(longest(point.curve, point.touch));
-        EXPECT_LE(current_zone(shock(), current, time), CurrentZone::ac3) << point.touch;
-        EXPECT_GE(current_zone(shock(), current, time), CurrentZone::ac2) << point.touch;
+        EXPECT_LE(current_zone(shock_tables(), current, time), CurrentZone::ac3) << point.touch;
+        EXPECT_GE(current_zone(shock_tables(), current, time), CurrentZone::ac2) << point.touch;
     }
 }
 
@@ -89,7 +89,7 @@ TEST(TouchTime, WritesWorkingThatHolds) {
     for (double touch : {40.0, 60.0, 75.0, 92.0, 230.0, 600.0}) {
         for (TouchCurve curve : {TouchCurve::dry, TouchCurve::wet}) {
             Recording ledger;
-            const auto found = longest_touch(ledger, {"t.longest", ""}, shock(), curve,
+            const auto found = longest_touch(ledger, {"t.longest", ""}, shock_tables(), curve,
                                              ledger.stated({"Ut", ""}, volts(touch), "computed"));
             EXPECT_EQ(found.time.value.number(), longest(curve, touch));
             for (const std::string& wrong : support::wrong_lines(ledger.lines())) {

@@ -18,13 +18,13 @@ Taken straight() {
     return taken;
 }
 
-const Box box{{-2, -2, -2}, {2, 2, 2}};
+const Box cube{{-2, -2, -2}, {2, 2, 2}};
 const LogSoil best{0.5, 0.5, 0};
 
 TEST(Confidence, EndsWhereTheSumOfSquaresReachesItsLimit) {
     // The sum is 2 dx^2 + 2 dy^2.
     for (bool up : {false, true}) {
-        const Outermost found = outermost(straight(), box, best, {0, up, 0.5});
+        const Outermost found = outermost(straight(), cube, best, {0, up, 0.5});
         EXPECT_FALSE(found.open);
         EXPECT_NEAR(found.end, up ? 1.0 : 0.0, 0.011);
         EXPECT_NEAR(found.soil[1], 0.5, 1e-6);
@@ -34,10 +34,10 @@ TEST(Confidence, EndsWhereTheSumOfSquaresReachesItsLimit) {
 }
 
 TEST(Confidence, IsOpenWhereNothingEnds) {
-    const Outermost unseen = outermost(straight(), box, best, {2, true, 0.5});
+    const Outermost unseen = outermost(straight(), cube, best, {2, true, 0.5});
     EXPECT_TRUE(unseen.open);
     EXPECT_EQ(unseen.end, 2);
-    const Outermost wide = outermost(straight(), box, best, {0, true, 100});
+    const Outermost wide = outermost(straight(), cube, best, {0, true, 100});
     EXPECT_TRUE(wide.open);
 }
 

@@ -7,7 +7,7 @@
 namespace toft::study {
 namespace {
 
-SoilSetting soil_of(double resistivity) {
+SoilSetting even_year(double resistivity) {
     SoilSetting soil;
     soil.worst = soil.best = {even_soil(ohm_metres(resistivity))};
     soil.whole_year = false;
@@ -18,17 +18,17 @@ TEST(GroundMemo, KeepsAYearForEachSoil) {
     GroundMemo memo;
     const tables::Catalogue& catalogue = support::catalogue();
     const BuiltElectrode rod = built({}, catalogue);
-    const auto first = kept_year(memo, catalogue, soil_of(100), rod);
-    kept_year(memo, catalogue, soil_of(100), rod);
+    const auto first = kept_year(memo, catalogue, even_year(100), rod);
+    kept_year(memo, catalogue, even_year(100), rod);
     EXPECT_EQ(memo.years.size(), 1u);
-    SoilSetting dry = soil_of(100);
+    SoilSetting dry = even_year(100);
     dry.read_dry = true;
     EXPECT_LT(kept_year(memo, catalogue, dry, rod).high, first.high);
-    SoilSetting layered = soil_of(100);
+    SoilSetting layered = even_year(100);
     layered.worst.front().layers = {{ohm_metres(300), metres(1)}};
     EXPECT_GT(kept_year(memo, catalogue, layered, rod).high, first.high);
     EXPECT_EQ(memo.years.size(), 3u);
-    EXPECT_EQ(kept_year(memo, catalogue, soil_of(100), rod).high, first.high);
+    EXPECT_EQ(kept_year(memo, catalogue, even_year(100), rod).high, first.high);
 }
 
 }  // namespace

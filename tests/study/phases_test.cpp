@@ -29,7 +29,7 @@ site::Circuit circuit(int phases, double watts, double power_factor = 1) {
     return c;
 }
 
-site::Job with(std::vector<site::Circuit> circuits) {
+site::Job job_with(std::vector<site::Circuit> circuits) {
     site::Job job = on_three_phases(support::plain_job());
     job.buildings[1].load = {};
     job.buildings[1].power_factor = {};
@@ -45,7 +45,7 @@ TEST(Phases, ASupplyOfOneLineLeavesNoChoice) {
 }
 
 TEST(Phases, WhatTheRunStatesOrItsLoadsNeedDecidesElseBothAreOpen) {
-    site::Job job = with({circuit(1, 2300)});
+    site::Job job = job_with({circuit(1, 2300)});
     EXPECT_EQ(phase_choices(job, 0), Choices{3});
     job.runs[0].phases = 1;
     EXPECT_EQ(phase_choices(job, 0), Choices{1});
@@ -62,7 +62,7 @@ TEST(Phases, AmperesWithoutTheirPhasesAreThoseOfOneLine) {
 }
 
 TEST(Phases, WattsOfTheWholeAreSpreadEvenlyAndThatIsSaid) {
-    site::Job job = with({});
+    site::Job job = job_with({});
     job.buildings[1].load_w = measured(13800.0);
     job.buildings[1].power_factor = measured(0.8);
     const auto setting = support::prepared(job);
@@ -73,7 +73,7 @@ TEST(Phases, WattsOfTheWholeAreSpreadEvenlyAndThatIsSaid) {
 
 TEST(Phases, ThreePhaseCircuitsLoadEveryLineAndSingleOnesGoWhereThereIsLeast) {
     // Lines at 10 A from the motor; 20, 15, 8 and 6 A go one to a line, the last beside the 8.
-    const site::Job job = with(
+    const site::Job job = job_with(
         {circuit(3, 6900), circuit(1, 1840), circuit(1, 4600), circuit(1, 1380), circuit(1, 3450)});
     const auto setting = support::prepared(job);
     EXPECT_NEAR(setting.ib.number(), 10 + 20, 1e-12);
@@ -83,7 +83,7 @@ TEST(Phases, ThreePhaseCircuitsLoadEveryLineAndSingleOnesGoWhereThereIsLeast) {
 }
 
 TEST(Phases, OneLineAloneReturnsAllItTakes) {
-    const auto setting = support::prepared(with({circuit(1, 4600)}));
+    const auto setting = support::prepared(job_with({circuit(1, 4600)}));
     EXPECT_NEAR(setting.ib.number(), 20, 1e-12);
     EXPECT_NEAR(setting.neutral_share, 1, 1e-12);
 }
@@ -98,7 +98,7 @@ RC_GTEST_PROP(Phases, TheNeutralCarriesThePhasorSumOfTheLines, ()) {
         line = all + single;
         circuits.push_back(circuit(1, single * 230));
     }
-    const site::Job job = with(circuits);
+    const site::Job job = job_with(circuits);
     const auto setting = support::prepared(job);
     const double third = 2 * std::acos(-1.0) / 3;
     const double neutral = std::abs(a[0] + std::polar(a[1], -third) + std::polar(a[2], third));
@@ -121,7 +121,7 @@ RunScheme five_core() {
 }
 
 TEST(Phases, BalancedTheRunLosesLineToNeutralWhatTheTableSaysOverTheRootOfThree) {
-    site::Job job = with({circuit(3, 690 * 20)});
+    site::Job job = job_with({circuit(3, 690 * 20)});
     job.runs[0].legs[0] = support::plain_leg(site::LegMethod::buried_direct, 40);
     const auto setting = support::prepared(job);
     Silent ledger;
@@ -138,7 +138,7 @@ TEST(Phases, BalancedTheRunLosesLineToNeutralWhatTheTableSaysOverTheRootOfThree)
 }
 
 TEST(Phases, FaultsOfThreeLinesAreTwiceThatOfOneWithItsNeutralAtTheOrigin) {
-    site::Job job = with({circuit(3, 690 * 20)});
+    site::Job job = job_with({circuit(3, 690 * 20)});
     job.intake.line_neutral_loop = measured(ohms(0.2));
     const auto f = worked_out(job, five_core());
     const auto supply = support::prepared(job).supply;
@@ -153,7 +153,7 @@ TEST(Phases, FaultsOfThreeLinesAreTwiceThatOfOneWithItsNeutralAtTheOrigin) {
 }
 
 TEST(Phases, AStatedFaultCurrentOfThreeLinesBoundsTheDeviceAndHalvesForOne) {
-    site::Job job = with({circuit(3, 690 * 20)});
+    site::Job job = job_with({circuit(3, 690 * 20)});
     job.intake.line_neutral_loop = {};
     job.intake.ze = measured(ohms(0.35));
     job.intake.pscc = measured(kiloamperes(4));

@@ -30,9 +30,9 @@ std::string trimmed(const std::string& s) {
     return s.substr(first, s.find_last_not_of(" \t\r") - first + 1);
 }
 
-class Reader {
+class CaseReader {
 public:
-    explicit Reader(const std::string& file) : file_(file) {}
+    explicit CaseReader(const std::string& file) : file_(file) {}
 
     CaseFile read(const std::string& text) {
         std::istringstream in(text);
@@ -207,7 +207,7 @@ const std::string& PublishedCase::word(const std::string& name) const {
 void PrintTo(const PublishedCase& published, std::ostream* out) { *out << published.title; }
 
 CaseFile read_cases(const std::string& file, const std::string& text) {
-    return Reader(file).read(text);
+    return CaseReader(file).read(text);
 }
 
 std::vector<std::string> unmet(const PublishedCase& published,

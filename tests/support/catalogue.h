@@ -11,6 +11,9 @@ namespace toft::support {
 /// The embedded catalogue. Ends the program with the faults when it does not load.
 const tables::Catalogue& catalogue();
 
+/// Its tables about people.
+inline const tables::Shock& shock_tables() { return catalogue().shock; }
+
 /// The cable of that family, that many cores and that section in mm2; must exist.
 const tables::Cable& cable(tables::Family family, int cores, double section_mm2);
 

@@ -12,6 +12,11 @@
 
 namespace toft::support {
 
+/// A drawn figure from `low` to `high`.
+inline double drawn_between(double low, double high) {
+    return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000.0;
+}
+
 /// One leg of a drawn run.
 struct DrawnLeg {
     site::LegMethod method = site::LegMethod::clipped;

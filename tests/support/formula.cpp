@@ -9,9 +9,9 @@ namespace toft::support {
 
 namespace {
 
-class Reader {
+class FormulaReader {
 public:
-    Reader(const std::string& text, const FigureOf& figure_of)
+    FormulaReader(const std::string& text, const FigureOf& figure_of)
         : text_(text), figure_of_(figure_of) {}
 
     double whole() {
@@ -122,7 +122,7 @@ private:
 }  // namespace
 
 double work_out_formula(const std::string& formula, const FigureOf& figure_of) {
-    return Reader(formula, figure_of).whole();
+    return FormulaReader(formula, figure_of).whole();
 }
 
 }  // namespace toft::support

@@ -2,6 +2,7 @@
 // Soils and electrodes in few words, and the field of wires in them.
 
 #include "base/pi.h"
+#include "field/bar.h"
 #include "field/electrode_shape.h"
 #include "field/field.h"
 
@@ -51,6 +52,17 @@ template <class Soil>
 double joined(const Soil& soil, const std::vector<Wire>& wires, double longest = 0.25,
               int fewest = 12) {
     return field_of(soil, wires, longest, fewest).joined().number();
+}
+
+/// A source without length.
+inline Bar point_bar(double x, double depth) { return {{x, 0, depth}, {0, 0, 1}, 0, 0}; }
+
+/// A rod, a slanting wire down to `foot` and a ring, all apart.
+inline std::vector<Wire> three_electrodes(double foot) {
+    std::vector<Wire> wires = ring_wires(spot(6, 1, 0.5), metres(2), metres(0.004), 12, 2);
+    wires.push_back(rod(0, 0, 2.4, 0.016, 0));
+    wires.push_back({spot(1, 3, 0.3), spot(3, 4, foot), metres(0.005), 1});
+    return wires;
 }
 
 /// Uniform soil of 100 ohm metres.

@@ -8,7 +8,8 @@
 namespace toft::tables {
 namespace {
 
-constexpr Kind all[] = {Kind::fuse, Kind::rewirable, Kind::breaker, Kind::rcbo, Kind::moulded};
+constexpr Kind all_kinds[] = {Kind::fuse, Kind::rewirable, Kind::breaker, Kind::rcbo,
+                              Kind::moulded};
 
 Device of(Kind kind) {
     Device device;
@@ -18,7 +19,7 @@ Device of(Kind kind) {
 
 TEST(Device, EveryKindHasAWordOfItsOwn) {
     std::set<std::string> words;
-    for (const Kind kind : all) {
+    for (const Kind kind : all_kinds) {
         EXPECT_FALSE(std::string(kind_word(kind)).empty());
         EXPECT_TRUE(words.insert(kind_word(kind)).second) << kind_word(kind);
     }

@@ -10,48 +10,48 @@ namespace {
 
 using support::SpoiltTables;
 
-const Shock& shock() { return support::catalogue().shock; }
+using support::shock_tables;
 
 TEST(LoadShock, ImpedancesComeBySkinAndPercentileInOrderOfVoltage) {
     for (Skin skin : {Skin::dry, Skin::water_wet, Skin::salt_wet}) {
         for (Percentile p : {Percentile::five, Percentile::fifty, Percentile::ninety_five}) {
-            const auto& points = shock().impedance(skin, p);
+            const auto& points = shock_tables().impedance(skin, p);
             ASSERT_EQ(points.size(), 13u);
             EXPECT_EQ(points.front().x, 25);
             EXPECT_EQ(points.back().x, 1000);
         }
     }
-    EXPECT_EQ(shock().impedance(Skin::dry, Percentile::fifty)[3].y.value, 1725);
-    EXPECT_EQ(shock().impedance(Skin::salt_wet, Percentile::five)[0].y.value, 960);
-    EXPECT_EQ(shock().impedance(Skin::salt_wet, Percentile::five)[0].y.citation->basis,
+    EXPECT_EQ(shock_tables().impedance(Skin::dry, Percentile::fifty)[3].y.value, 1725);
+    EXPECT_EQ(shock_tables().impedance(Skin::salt_wet, Percentile::five)[0].y.value, 960);
+    EXPECT_EQ(shock_tables().impedance(Skin::salt_wet, Percentile::five)[0].y.citation->basis,
               Basis::memory);
 }
 
 TEST(LoadShock, ConditionsNameWhatIsWorn) {
-    const Condition* shod = find_condition(shock(), "shod on dry ground");
+    const Condition* shod = find_condition(shock_tables(), "shod on dry ground");
     ASSERT_NE(shod, nullptr);
     EXPECT_EQ(shod->footwear.value, ohms(2000));
     EXPECT_EQ(shod->footwear.citation->source, "ENA-TS-41-24");
     EXPECT_EQ(shod->ground.value, ohm_metres(100));
-    const Condition* wet = find_condition(shock(), "wet skin on wet ground");
+    const Condition* wet = find_condition(shock_tables(), "wet skin on wet ground");
     ASSERT_NE(wet, nullptr);
     EXPECT_EQ(wet->skin, Skin::salt_wet);
     EXPECT_EQ(wet->path, BodyPath::both_hands_to_both_feet);
 }
 
 TEST(LoadShock, ZonesAreInAmperesAndHeartFactorsNameTheirPath) {
-    EXPECT_EQ(shock().zones[static_cast<std::size_t>(ZoneLine::a)].front().y.value, 0.0005);
-    EXPECT_EQ(shock().heart.front().path, "left hand to feet");
-    EXPECT_EQ(shock().heart.front().factor.value, 1);
+    EXPECT_EQ(shock_tables().zones[static_cast<std::size_t>(ZoneLine::a)].front().y.value, 0.0005);
+    EXPECT_EQ(shock_tables().heart.front().path, "left hand to feet");
+    EXPECT_EQ(shock_tables().heart.front().factor.value, 1);
 }
 
 TEST(LoadShock, EachThresholdSaysWhatItBelongsTo) {
-    EXPECT_EQ(shock().limit(Threshold::wet).limit.value, volts(25));
-    EXPECT_EQ(shock().limit(Threshold::dry).limit.value, volts(50));
-    EXPECT_EQ(shock().limit(Threshold::charging_point).limit.value, volts(70));
-    EXPECT_NE(shock().limit(Threshold::charging_point).belongs_to.find("charging"),
+    EXPECT_EQ(shock_tables().limit(Threshold::wet).limit.value, volts(25));
+    EXPECT_EQ(shock_tables().limit(Threshold::dry).limit.value, volts(50));
+    EXPECT_EQ(shock_tables().limit(Threshold::charging_point).limit.value, volts(70));
+    EXPECT_NE(shock_tables().limit(Threshold::charging_point).belongs_to.find("charging"),
               std::string::npos);
-    for (const TouchThreshold& limit : shock().limits) {
+    for (const TouchThreshold& limit : shock_tables().limits) {
         EXPECT_EQ(limit.belongs_to.find("safe"), std::string::npos);
     }
 }

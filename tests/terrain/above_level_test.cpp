@@ -10,13 +10,13 @@
 namespace toft::terrain {
 namespace {
 
-constexpr std::size_t side = 41;
+constexpr std::size_t grid_side = 41;
 
 /// A cone with its top at `top`, 20 by 20 m from the origin, falling to 0 at 10 m.
 SurfaceGrid cone(GroundPoint top) {
-    SurfaceGrid grid{{0, 0}, 0.5, 0.5, side, side, {}};
-    for (std::size_t row = 0; row < side; ++row) {
-        for (std::size_t column = 0; column < side; ++column) {
+    SurfaceGrid grid{{0, 0}, 0.5, 0.5, grid_side, grid_side, {}};
+    for (std::size_t row = 0; row < grid_side; ++row) {
+        for (std::size_t column = 0; column < grid_side; ++column) {
             const double x = 0.5 * static_cast<double>(column) - top.east_m;
             const double y = 0.5 * static_cast<double>(row) - top.north_m;
             grid.share.push_back(1 - std::hypot(x, y) / 10);
@@ -87,8 +87,8 @@ RC_GTEST_PROP(AboveLevel, ALineAcrossSplitsTheMapWhicheverWayItRuns, ()) {
     const double slope = *rc::gen::inRange(-4, 5) / 10.0;
     const double west = 10 - 10 * slope;
     for (std::size_t i = 0; i < grid.share.size(); ++i) {
-        const double x = 0.5 * static_cast<double>(i % side);
-        const double y = 0.5 * static_cast<double>(i / side);
+        const double x = 0.5 * static_cast<double>(i % grid_side);
+        const double y = 0.5 * static_cast<double>(i / grid_side);
         grid.share[i] = y - (west + slope * x);
     }
     std::vector<GroundPoint> line{{0, west}, {10, 10}, {20, west + 20 * slope}};

@@ -7,17 +7,17 @@
 namespace toft::terrain {
 namespace {
 
-const SoilColumn column{10, 100, {0, 6, 20, 620}, 2.4};
+const SoilColumn rod_column{10, 100, {0, 6, 20, 620}, 2.4};
 
 TEST(SoilColumn, ShowsEachLayersResistivity) {
-    const drawing::Items items = soil_column(looked_at_soil(), column);
+    const drawing::Items items = soil_column(looked_at_soil(), rod_column);
     EXPECT_TRUE(picture::says(items, "180 Ωm"));
     EXPECT_TRUE(picture::says(items, "55 Ωm"));
     EXPECT_EQ(picture::count_kind(items, "rod"), 1);
 }
 
 TEST(SoilColumn, AnUnknownSoilIsAQuestion) {
-    SoilColumn bare = column;
+    SoilColumn bare = rod_column;
     bare.rod_m.reset();
     const drawing::Items items = soil_column({}, bare);
     EXPECT_TRUE(picture::says(items, "?"));
@@ -46,7 +46,7 @@ TEST(SoilColumn, LayersEndBelowOneAnother) {
 TEST(SoilColumn, ALayerTooThinForItsFigureIsNamedBelowTheDrawing) {
     answer::SoilAnswer soil = looked_at_soil();
     soil.strata.insert(soil.strata.begin(), {300, 400, 500, 0.02, 0.05, 0.08});
-    EXPECT_FALSE(picture::says(soil_column(soil, column), "400 Ωm"));
+    EXPECT_FALSE(picture::says(soil_column(soil, rod_column), "400 Ωm"));
     parts::WordColumn words(0, 400, 0);
     soil_words(soil, words);
     const drawing::Items said = words.take();

@@ -5,6 +5,7 @@
 #include "support/catalogue.h"
 #include "support/examples.h"
 #include "support/jobs.h"
+#include "support/questions.h"
 
 #include <gtest/gtest.h>
 
@@ -14,11 +15,6 @@ namespace {
 using study::BuildingEarthing;
 using study::Protective;
 using support::measured;
-
-const price::Book& book() {
-    static const price::Book loaded = support::demo_book(support::catalogue());
-    return loaded;
-}
 
 /// Water by a metal pipe from the house, where it is bonded: an own electrode is not possible.
 site::Job piped(site::Earthing system, double load_a) {
@@ -35,12 +31,12 @@ site::Job piped(site::Earthing system, double load_a) {
 }
 
 search::Result searched(const site::Job& job) {
-    return search::search(support::catalogue(), book(), job, 0, {});
+    return search::search(support::catalogue(), support::demo_book(), job, 0, {});
 }
 
 /// Every sound scheme, worth showing or not.
 std::vector<support::BruteSound> all_sound(const site::Job& job) {
-    return support::BruteForce(support::catalogue(), book(), job).run().sound;
+    return support::BruteForce(support::catalogue(), support::demo_book(), job).run().sound;
 }
 
 /// Copper that one stretch is worth as a bond: its best single conductor.
@@ -120,8 +116,10 @@ TEST(Metalwork, TakingItAllAwayRemovesTheBondAndMakesTheJobNoDearer) {
         site::Job bare = job;
         bare.buildings[1].metalwork.clear();
         bare.buildings[1].construction = site::Construction::timber;
-        const auto with = answer::design({support::catalogue(), book(), job, false, nullptr});
-        const auto without = answer::design({support::catalogue(), book(), bare, false, nullptr});
+        const auto with =
+            answer::design({support::catalogue(), support::demo_book(), job, false, nullptr});
+        const auto without =
+            answer::design({support::catalogue(), support::demo_book(), bare, false, nullptr});
         ASSERT_TRUE(without.sound) << name;
         for (const answer::SchemeAnswer& s : without.schemes) {
             EXPECT_TRUE(s.building.bonding.empty()) << name << " " << s.key;

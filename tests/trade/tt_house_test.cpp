@@ -5,6 +5,7 @@
 #include "support/catalogue.h"
 #include "support/examples.h"
 #include "support/jobs.h"
+#include "support/questions.h"
 
 #include <gtest/gtest.h>
 
@@ -27,13 +28,8 @@ site::Job tt_job(double electrode_ohm) {
     return job;
 }
 
-const price::Book& book() {
-    static const price::Book loaded = support::demo_book(support::catalogue());
-    return loaded;
-}
-
 answer::Answer designed(const site::Job& job) {
-    return answer::design({support::catalogue(), book(), job, false, nullptr});
+    return answer::design({support::catalogue(), support::demo_book(), job, false, nullptr});
 }
 
 TEST(TtHouse, EverySchemeIsTtAndBehindResidualCurrentDevices) {
@@ -57,7 +53,8 @@ TEST(TtHouse, EverySchemeIsTtAndBehindResidualCurrentDevices) {
 }
 
 TEST(TtHouse, NoSchemeOfAllIsOnASuppliesEarthOrWithoutAnRcdAtItsHead) {
-    const auto found = support::BruteForce(support::catalogue(), book(), tt_job(60)).run();
+    const auto found =
+        support::BruteForce(support::catalogue(), support::demo_book(), tt_job(60)).run();
     ASSERT_FALSE(found.sound.empty());
     for (const support::BruteSound& c : found.sound) {
         EXPECT_NE(c.scheme.earthing, study::BuildingEarthing::supply_earth) << c.key;

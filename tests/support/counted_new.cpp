@@ -1,18 +1,18 @@
-#include "rules/counted_new.h"
+#include "support/counted_new.h"
 
 #include <cstdlib>
 #include <new>
 
-namespace toft::rules {
+namespace toft::support {
 
 std::atomic<long> allocations{0};
 
-}  // namespace toft::rules
+}  // namespace toft::support
 
 namespace {
 
 void* counted(std::size_t size) {
-    ++toft::rules::allocations;
+    ++toft::support::allocations;
     if (void* p = std::malloc(size ? size : 1)) return p;
     throw std::bad_alloc();
 }
@@ -22,7 +22,7 @@ void* counted(std::size_t size) {
 void* operator new(std::size_t size) { return counted(size); }
 void* operator new[](std::size_t size) { return counted(size); }
 void* operator new(std::size_t size, const std::nothrow_t&) noexcept {
-    ++toft::rules::allocations;
+    ++toft::support::allocations;
     return std::malloc(size ? size : 1);
 }
 void* operator new[](std::size_t size, const std::nothrow_t& none) noexcept {

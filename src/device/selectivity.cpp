@@ -15,7 +15,7 @@ namespace {
 using tables::CurvePoint;
 using tables::Device;
 
-constexpr double never = std::numeric_limits<double>::infinity();
+constexpr double no_end = std::numeric_limits<double>::infinity();
 
 /// A curve that ends at a longer time says nothing of how quick a fault is cleared.
 constexpr double quick_s = 0.2;
@@ -23,29 +23,39 @@ constexpr double quick_s = 0.2;
 double energy_of(const CurvePoint& p) { return (squared(p.current.value) * p.time).number(); }
 
 /// Heat between two points of one thermal mechanism, straight on logarithmic axes.
-double between(const CurvePoint& a, const CurvePoint& b, double amps) {
+double heat_between(const CurvePoint& a, const CurvePoint& b, double amps) {
     const double ia = a.current.value.number();
     const double share = std::log(amps / ia) / std::log(b.current.value.number() / ia);
     return amps * amps * a.time.number() * std::pow(b.time / a.time, share);
+}
+
+/// Where its curve begins: faults rather than overloads.
+double faults_from(const Device& device) {
+    return device.points.empty() ? no_end : device.points.front().current.value.number();
 }
 
 /// Below the curve, from its conventional operating currents. Past the last of them a breaker's
 /// thermal release needs no more heat than there; a fuse melts along one line to its curve.
 double needed_in_overload(const Device& device, double amps) {
     const auto& trips = device.trips;
-    if (trips.empty() || amps < trips.front().current.value.number()) return never;
+    if (trips.empty() || amps < trips.front().current.value.number()) return no_end;
     for (std::size_t i = 1; i < trips.size(); ++i) {
-        if (amps < trips[i].current.value.number()) return between(trips[i - 1], trips[i], amps);
+        if (amps < trips[i].current.value.number())
+            return heat_between(trips[i - 1], trips[i], amps);
     }
-    if (device.fuse()) return between(trips.back(), device.points.front(), amps);
+    if (device.fuse()) return heat_between(trips.back(), device.points.front(), amps);
     return energy_of(trips.back());
 }
 
 double needed_at(const Device& device, double amps) {
-    if (device.points.empty()) return never;
-    if (amps < device.points.front().current.value.number()) {
-        return needed_in_overload(device, amps);
-    }
+    if (amps < faults_from(device)) return needed_in_overload(device, amps);
+    Silent silent;
+    const Seconds t = operating_time(silent, {"t", "longest time"}, device, amperes(amps));
+    return amps * amps * t.number();
+}
+
+/// What passes whatever the time it takes; a class or a filled element may limit it.
+double passed_at(const Device& device, double amps) {
     Silent silent;
     return let_through(silent, {"I2t", "energy let through"}, device, amperes(amps)).number();
 }
@@ -63,10 +73,13 @@ const CurvePoint* best_hold(const Device& device, double amps) {
 }
 
 double borne_at(const Device& device, double amps) {
-    if (!device.holds.empty() && amps <= device.holds.front().current.value.number()) return never;
+    if (!device.holds.empty() && amps <= device.holds.front().current.value.number()) return no_end;
     const CurvePoint* hold = best_hold(device, amps);
-    const double held = hold ? energy_of(*hold) : 0;
-    return device.melting ? std::max(held, device.melting->value.number()) : held;
+    return hold ? energy_of(*hold) : 0;
+}
+
+double melting_at(const Device& device) {
+    return device.melting ? device.melting->value.number() : 0;
 }
 
 /// Currents between which both energies are powers of the current.
@@ -113,24 +126,41 @@ struct Sure {
     }
 };
 
-/// What of the currents between corners `a` and `b` is sure.
-void look_between(const Pair& pair, double a, double b, Sure& sure) {
-    const double bears = borne_at(pair.upstream, b);
-    if (std::isinf(bears)) return sure.take(a, b, false);
-    const double at_a = needed_at(pair.downstream, a);
-    if (!(a > 0) || std::isinf(at_a)) return;
-    const double middle = needed_at(pair.downstream, std::sqrt(a * b));
+/// A range of currents; empty where it does not begin before it ends.
+struct Range {
+    double from = 0;
+    double to = 0;
+    bool crossed = false;
+
+    bool any() const { return from < to; }
+};
+
+/// Where between corners `a` and `b` an energy does not exceed what is borne.
+Range range_within(double (*energy)(const Device&, double), const Device& down, const Range& ab,
+                   double bears) {
+    const double a = ab.from;
+    const double b = ab.to;
+    if (std::isinf(bears)) return {a, b, false};
+    const double at_a = a > 0 ? energy(down, a) : no_end;
+    if (std::isinf(at_a)) return {};
+    const double middle = energy(down, std::sqrt(a * b));
     const double at_b = middle * middle / at_a;  // just before b: straight on logarithmic axes
     const bool begins = within(at_a, bears);
     const bool ends = within(at_b, bears);
-    if (begins && ends) return sure.take(a, b, false);
-    if (!begins && !ends) return;
+    if (begins && ends) return {a, b, false};
+    if (!begins && !ends) return {};
     const double x = a * std::pow(b / a, std::log(bears / at_a) / std::log(at_b / at_a));
-    if (begins) {
-        sure.take(a, x, true);
-    } else {
-        sure.take(x, b, false);
-    }
+    return begins ? Range{a, x, true} : Range{x, b, false};
+}
+
+/// What of the currents between two corners is sure: cleared in less time than is held, or with
+/// less energy than melts.
+void look_between(const Pair& pair, const Range& ab, Sure& sure) {
+    Range one = range_within(needed_at, pair.downstream, ab, borne_at(pair.upstream, ab.to));
+    Range other = range_within(passed_at, pair.downstream, ab, melting_at(pair.upstream));
+    if (other.any() && (!one.any() || other.from < one.from)) std::swap(one, other);
+    if (one.any()) sure.take(one.from, one.to, one.crossed);
+    if (other.any() && other.to > one.to) sure.take(other.from, other.to, other.crossed);
 }
 
 Sure sure_of(const Pair& pair, double prospective) {
@@ -139,7 +169,7 @@ Sure sure_of(const Pair& pair, double prospective) {
     for (const double corner : Corners(pair.upstream, pair.downstream)) {
         if (corner <= before) continue;
         const Sure known = sure;
-        look_between(pair, before, corner, sure);
+        look_between(pair, {before, corner}, sure);
         if (sure.from > prospective) return known;
         before = corner;
     }
@@ -158,11 +188,12 @@ ValueIn<L, Amperes> meeting(L& ledger, const Pair& pair, double amps, const Name
     const CurvePoint* hold = best_hold(pair.upstream, amps);
     const Device& up = pair.upstream;
     if (up.melting && (!hold || energy_of(*hold) < up.melting->value.number())) {
-        const auto e =
-            ledger.table({"I2t.up", "least energy that melts the upstream fuse", part}, *up.melting);
+        const auto e = ledger.table({"I2t.up", "least energy that melts the upstream fuse", part},
+                                    *up.melting);
         return ledger.let(name, root(e / t));
     }
-    const auto i = ledger.table({"I.hold", "current the upstream device holds", part}, hold->current);
+    const auto i =
+        ledger.table({"I.hold", "current the upstream device holds", part}, hold->current);
     const auto held = ledger.stated({"t.hold", "time it holds that", part}, hold->time, "test");
     return ledger.let(name, i * root(held / t));
 }
@@ -205,12 +236,6 @@ const char* why_no_further(const Pair& pair, const Sure& sure) {
     return out_of_reach;
 }
 
-/// Currents at which it is sure to operate at all, from here on.
-double operates_from(const Device& device) {
-    const auto& first = device.trips.empty() ? device.points : device.trips;
-    return first.empty() ? never : first.front().current.value.number();
-}
-
 template <class L>
 void judge(const Pair& pair, const Sure& sure, double prospective, Selectivity<L>& s) {
     if (sure.from > sure.first_end) {
@@ -223,7 +248,7 @@ void judge(const Pair& pair, const Sure& sure, double prospective, Selectivity<L
     } else if (pair.upstream.holds.size() < 2) {
         s.verdict = Selective::not_known;
         s.why = nothing_held;
-    } else if (sure.to > operates_from(pair.downstream)) {
+    } else if (sure.to > faults_from(pair.downstream)) {
         s.verdict = Selective::partly;
         s.why = why_no_further(pair, sure);
     } else if (pair.downstream.points.empty() ||
@@ -252,14 +277,12 @@ Selectivity<L> gg_over_gg(L& ledger, const Pair& pair, double prospective) {
     const auto least_ratio = ledger.table(
         {"ratio.least", "least ratio of rated currents for gG fuses in series", part, "", "536.4"},
         down.value > up.value ? down : up);
-    const auto ratio =
-        ledger.stated({"In.up", "rated current of the upstream fuse", part}, pair.upstream.rating,
-                      "device") /
-        ledger.stated({"In.down", "rated current of the downstream fuse", part},
-                      pair.downstream.rating, "device");
-    const auto breaking =
-        ledger.table({"Icn.down", "breaking capacity of the downstream fuse", part},
-                     pair.downstream.breaking);
+    const auto ratio = ledger.stated({"In.up", "rated current of the upstream fuse", part},
+                                     pair.upstream.rating, "device") /
+                       ledger.stated({"In.down", "rated current of the downstream fuse", part},
+                                     pair.downstream.rating, "device");
+    const auto breaking = ledger.table(
+        {"Icn.down", "breaking capacity of the downstream fuse", part}, pair.downstream.breaking);
     Selectivity<L> s;
     s.to = ledger.let({"Is", "current up to which the pair is selective", part, "", "536.4"},
                       breaking * least(ratio / least_ratio, 1.0));

@@ -39,12 +39,14 @@ struct Pair {
 template <class L>
 Selectivity<L> selectivity(L& ledger, const Pair& pair, const ValueIn<L, Amperes>& prospective);
 
-/// Energy after which a device is sure to have cleared `current`, A2s: device::let_through, and
-/// below its curve what its conventional currents promise; infinite where it need not operate.
+/// Heat of a current that flows until a device is sure to have operated, A2s: the current squared
+/// times device::operating_time, and below its curve what its conventional currents promise;
+/// infinite where it need not operate.
 AmpereSquareSeconds needed(const tables::Device& device, Amperes current);
 
-/// Energy that a device is sure to bear at `current` and below without operating, A2s; infinite up
-/// to the current it holds for as long as its longest test, 0 where nothing is promised.
+/// Heat of that current or a smaller one that a device is sure to bear without operating, A2s;
+/// infinite up to the current it holds for as long as its longest test, 0 where nothing is
+/// promised.
 AmpereSquareSeconds borne(const tables::Device& device, Amperes current);
 
 }  // namespace toft::device

@@ -31,6 +31,7 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
     }
     figures_of_run();
     figures_of_touch(scheme);
+    figures_of_pairs(scheme);
     const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
                                                setting_.supply.system == site::Earthing::tt
                                                    ? q.catalogue.limits.disconnection_tt.value
@@ -102,6 +103,19 @@ void Recorded::figures_of_touch(const study::RunScheme& scheme) {
     figure("touch.lasts_s", "time that fault may last", touch_.lasts, 1, "s");
     figure("touch.longest_dry_s", "longest such touch in dry conditions", touch_.dry.time, 1, "s");
     figure("touch.longest_wet_s", "longest such touch in wet conditions", touch_.wet.time, 1, "s");
+}
+
+void Recorded::figures_of_pairs(const study::RunScheme& scheme) {
+    pairs_.push_back(study::cut_out_pair(ledger_, setting_, scheme));
+    for (std::size_t i = 0; i < setting_.far.size(); ++i) {
+        pairs_.push_back(study::far_pair(ledger_, setting_, scheme, figures_, i));
+    }
+    for (std::size_t i = 0; i < pairs_.size(); ++i) {
+        const std::string name = "selectivity." + std::to_string(i + 1) + "_a";
+        const char* title = i == 0 ? "selective up to, operator's fuse over the head of the run"
+                                   : "selective up to, head of the run over a circuit's device";
+        figure(name.c_str(), title, pairs_[i].result.to, 1, "A");
+    }
 }
 
 void Recorded::figures_of_price(const price::Price<Recording>& p) {

@@ -1,3 +1,4 @@
+#include "answer/selectivity.h"
 #include "base/text.h"
 #include "cli/layout.h"
 #include "cli/screen.h"
@@ -110,6 +111,18 @@ std::string figures_part(const SchemeAnswer& s) {
     return text;
 }
 
+std::string selectivity_part(const SchemeAnswer& s) {
+    if (s.selectivity.empty()) return "";
+    std::string text = heading("WHICH DEVICE OPENS");
+    for (const auto& pair : s.selectivity) {
+        text += wrapped("  ",
+                        fmt::format("{} over {}: {}; {}", pair.upstream, pair.downstream,
+                                    answer::selectivity_words(pair), pair.says),
+                        6);
+    }
+    return text;
+}
+
 std::string lists_part(const SchemeAnswer& s) {
     std::string text;
     const auto list = [&](const char* title, const std::vector<std::string>& lines) {
@@ -185,7 +198,7 @@ std::string recommended_part(const Answer& a) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
     }
-    return text + limits_part(s) + figures_part(s) + lists_part(s);
+    return text + limits_part(s) + figures_part(s) + selectivity_part(s) + lists_part(s);
 }
 
 /// How many of the schemes were looked at how closely.

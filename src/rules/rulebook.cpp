@@ -12,6 +12,7 @@
 #include "rules/house_earthing.h"
 #include "rules/overload.h"
 #include "rules/residual_current.h"
+#include "rules/selectivity.h"
 #include "rules/separation.h"
 #include "rules/suitability.h"
 #include "rules/voltage_drop.h"
@@ -35,6 +36,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&current_rating_rule, current_rating<Silent>, current_rating<Recording>},
         {&disconnection_rule, disconnection<Silent>, disconnection<Recording>},
         {&fault_heat_rule, fault_heat<Silent>, fault_heat<Recording>},
+        {&selectivity_rule, selectivity<Silent>, selectivity<Recording>},
     }};
     return rules;
 }

@@ -1,6 +1,7 @@
 #include "study/setting.h"
 
 #include "study/ground_memo.h"
+#include "study/selectivity.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -34,6 +35,7 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     prepare_load(ledger, settler, setting);
     prepare_building(ledger, settler, setting);
     prepare_legs(ledger, settler, setting, run_index);
+    setting.far = far_devices(catalogue, *setting.building_facts, plain(setting.supply.u0));
     return setting;
 }
 

@@ -85,6 +85,8 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.body_current, "body.current", milli);
     pick.pick(l.body_resistance, "body.resistance", kilo);
     pick.pick(l.insert_length, "insert.length");
+    pick.pick(l.circuit_ring, "circuit.ring");
+    pick.pick(l.circuit_radial, "circuit.radial");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {

@@ -53,7 +53,9 @@ struct Limits {
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed
     Cited<Amperes> body_current;          ///< that a person may take without harm for long
     Cited<Ohms> body_resistance;
-    Cited<Metres> insert_length;  ///< insulating section of a metal pipe
+    Cited<Amperes> circuit_ring;    ///< device of a ring of sockets where none is stated
+    Cited<Amperes> circuit_radial;  ///< … of a radial of sockets
+    Cited<Metres> insert_length;    ///< insulating section of a metal pipe
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.

@@ -120,18 +120,24 @@ void pair_legend(const PairShown& pair, const std::vector<Withstand>& lines, boo
         device_or_not(pair.downstream) +
             ", nearer to the fault: selective where its right-hand line lies left of and below "
             "the other's left-hand one");
+    const double y = column.y() + 0.65 * 1.3 * said_size;
+    Items ends;
+    for (const double x : {column.left(), column.left() + 38}) {
+        ends.emplace_back(Line{{x, y - 5}, {x, y + 5}, stroked(palette::ink, 1.6)});
+    }
+    column.placed(std::move(ends), column.y());
     sign_row(column, stroked(palette::ink, weight::heavy),
              "over the paper: currents at which the downstream device is sure to be the only one");
     column.heading("what the run's conductors bear");
     for (std::size_t i = 0; i < lines.size(); ++i) {
         sign_row(column, dashed(palette::accent, 2, lines[i].dash),
-                 (lettered ? line_letter(i) + "  " : std::string()) + lines[i].names + ": k²S²/I²");
+                 (lettered ? line_letter(i) + ": " : std::string()) + lines[i].names + ": k²S²/I²");
     }
     column.heading("what this is not");
     say("The bands are what a standard asks of any such device from cold, not a measurement of "
         "these two.");
-    if (pair.upstream) say("Upstream: " + curve_basis(*pair.upstream));
-    if (pair.downstream) say("Downstream: " + curve_basis(*pair.downstream));
+    if (pair.upstream) say("Upstream: " + curve_basis(*pair.upstream, true));
+    if (pair.downstream) say("Downstream: " + curve_basis(*pair.downstream, true));
     say("The makers' own tables of selectivity decide; ask for them where the tables here promise "
         "nothing.");
 }

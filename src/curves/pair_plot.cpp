@@ -21,7 +21,8 @@ struct BandLook {
     Style slow;
     Style quick;
     Hatch inside;
-    double row = 0;  ///< of its name below the paper's top
+    double row = 0;     ///< of its name below the paper's top
+    bool left = false;  ///< its name left of its slow edge
 };
 
 Point spot(const LogPaper& paper, const tables::CurvePoint& p) {
@@ -49,14 +50,19 @@ Items one_band(const LogPaper& paper, const tables::Device& device, bool bears,
     return {Group{std::move(items), {}, "", "band", tables::device_words(device)}};
 }
 
-Item band_name(const LogPaper& paper, const tables::Device& device, double row) {
+/// Beside the slow edge: right of the upstream one, left of the other where there is room.
+Item band_name(const LogPaper& paper, const tables::Device& device, const BandLook& look) {
     const std::string words = tables::device_words(device);
     TextStyle style{.size = paper.letters, .weight = Weight::bold};
-    const double wide = text_width(words, style.size) * 1.1;
+    const double wide = text_width(words, style.size) * 1.15;
     const std::vector<Point> slow = clearing_edge(paper, device);
-    const double left = slow.empty() ? paper.box.left : slow.front().x;
-    return haloed(
-        text({std::min(left + 6, paper.box.right - wide - 40), paper.box.top + row}, words, style));
+    const double edge = slow.empty() ? paper.box.left : slow.front().x;
+    const double y = paper.box.top + look.row;
+    if (look.left && edge - 8 - wide > paper.box.left) {
+        style.anchor = Anchor::end;
+        return haloed(text({edge - 8, y}, words, style));
+    }
+    return haloed(text({std::min(edge + 8, paper.box.right - wide - 40), y}, words, style));
 }
 
 /// Over the currents that are sure, up to the prospective one.
@@ -134,14 +140,17 @@ std::vector<Point> bearing_edge(const LogPaper& paper, const tables::Device& dev
 
 Items pair_plot(const LogPaper& paper, const PairShown& pair) {
     const BandLook up{
-        upstream_line(weight::heavy), upstream_line(1.6), {.angle = -45, .spacing = 8}, 14};
-    const BandLook down{
-        downstream_line(weight::heavy), downstream_line(1.6), {.angle = 45, .spacing = 8}, 29};
+        upstream_line(weight::heavy), upstream_line(1.6), {.angle = -45, .spacing = 8}, 14, false};
+    const BandLook down{downstream_line(weight::heavy),
+                        downstream_line(1.6),
+                        {.angle = 45, .spacing = 8},
+                        29,
+                        true};
     Items items;
     if (pair.upstream) append(items, one_band(paper, *pair.upstream, true, up));
     if (pair.downstream) append(items, one_band(paper, *pair.downstream, false, down));
-    if (pair.upstream) items.emplace_back(band_name(paper, *pair.upstream, up.row));
-    if (pair.downstream) items.emplace_back(band_name(paper, *pair.downstream, down.row));
+    if (pair.upstream) items.emplace_back(band_name(paper, *pair.upstream, up));
+    if (pair.downstream) items.emplace_back(band_name(paper, *pair.downstream, down));
     if (pair.upstream && pair.downstream) append(items, sure_bar(paper, pair));
     prospective_mark(paper, pair, items);
     return items;

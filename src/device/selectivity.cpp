@@ -201,7 +201,7 @@ ValueIn<L, Amperes> meeting(L& ledger, const Pair& pair, double amps, const Name
 template <class L>
 ValueIn<L, Amperes> limit_of(L& ledger, const Pair& pair, const Sure& sure) {
     const Name name{"Is", "current up to which the pair is selective", pair.part, "", "536.4"};
-    if (!(sure.to > 0)) return ledger.stated(name, amperes(0), "no current");
+    if (!(sure.to > 0)) return ledger.stated(name, amperes(0), "nowhere that matters");
     if (sure.crossed) return meeting(ledger, pair, sure.to, name);
     for (const CurvePoint& p : pair.upstream.holds) {
         if (p.current.value.number() == sure.to) return ledger.table(name, p.current);
@@ -238,13 +238,10 @@ const char* why_no_further(const Pair& pair, const Sure& sure) {
 
 template <class L>
 void judge(const Pair& pair, const Sure& sure, double prospective, Selectivity<L>& s) {
-    if (sure.from > sure.first_end) {
-        s.gap_from = amperes(sure.first_end);
-        s.gap_to = amperes(sure.from);
-    }
+    const bool gap = sure.from > sure.first_end;
     if (within(prospective, sure.to)) {
-        s.verdict = s.gap() ? Selective::partly : Selective::selective;
-        s.why = s.gap() ? overloads : all_the_way;
+        s.verdict = gap ? Selective::partly : Selective::selective;
+        s.why = gap ? overloads : all_the_way;
     } else if (pair.upstream.holds.size() < 2) {
         s.verdict = Selective::not_known;
         s.why = nothing_held;
@@ -259,6 +256,9 @@ void judge(const Pair& pair, const Sure& sure, double prospective, Selectivity<L
         s.verdict = Selective::not_selective;
         s.why = bands_meet;
     }
+    if (!gap || s.verdict != Selective::partly) return;
+    s.gap_from = amperes(sure.first_end);
+    s.gap_to = amperes(sure.from);
 }
 
 /// Whether both are gG fuses of a ratio that is known to be selective.
@@ -322,8 +322,9 @@ Selectivity<L> selectivity(L& ledger, const Pair& pair, const ValueIn<L, Amperes
     if (by_rated_currents(pair)) return gg_over_gg(ledger, pair, most_amps);
     const Sure sure = sure_of(pair, most_amps);
     Selectivity<L> s;
-    s.to = limit_of(ledger, pair, sure);
     judge(pair, sure, most_amps, s);
+    const bool some = s.verdict == Selective::selective || s.verdict == Selective::partly;
+    s.to = limit_of(ledger, pair, some ? sure : Sure{});
     return s;
 }
 

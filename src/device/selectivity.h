@@ -19,7 +19,7 @@ template <class L>
 struct Selectivity {
     Selective verdict = Selective::not_known;
     /// At every current up to this one the downstream device is sure to be the only one to operate,
-    /// but for those of the gap; 0 where there is none.
+    /// but for those of the gap; 0 unless selective or partly so.
     ValueIn<L, Amperes> to{};
     Amperes gap_from;  ///< between these two currents nothing is promised; equal where there is
     Amperes gap_to;    ///< no gap

@@ -56,13 +56,13 @@ Item band_name(const LogPaper& paper, const tables::Device& device, const BandLo
     TextStyle style{.size = paper.letters, .weight = Weight::bold};
     const double wide = text_width(words, style.size) * 1.15;
     const std::vector<Point> slow = clearing_edge(paper, device);
-    const double edge = slow.empty() ? paper.box.left : slow.front().x;
+    const double begins = slow.empty() ? paper.box.left : slow.front().x;
     const double y = paper.box.top + look.row;
-    if (look.left && edge - 8 - wide > paper.box.left) {
+    if (look.left && begins - 8 - wide > paper.box.left) {
         style.anchor = Anchor::end;
-        return haloed(text({edge - 8, y}, words, style));
+        return haloed(text({begins - 8, y}, words, style));
     }
-    return haloed(text({std::min(edge + 8, paper.box.right - wide - 40), y}, words, style));
+    return haloed(text({std::min(begins + 8, paper.box.right - wide - 40), y}, words, style));
 }
 
 /// Over the currents that are sure, up to the prospective one.

@@ -141,6 +141,7 @@ Range range_within(double (*energy)(const Device&, double), const Device& down, 
     const double a = ab.from;
     const double b = ab.to;
     if (std::isinf(bears)) return {a, b, false};
+    if (!(bears > 0)) return {};
     const double at_a = a > 0 ? energy(down, a) : no_end;
     if (std::isinf(at_a)) return {};
     const double middle = energy(down, std::sqrt(a * b));
@@ -168,6 +169,7 @@ Sure sure_of(const Pair& pair, double prospective) {
     double before = 0;
     for (const double corner : Corners(pair.upstream, pair.downstream)) {
         if (corner <= before) continue;
+        if (before > prospective && sure.to < before) break;
         const Sure known = sure;
         look_between(pair, {before, corner}, sure);
         if (sure.from > prospective) return known;

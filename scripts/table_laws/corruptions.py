@@ -10,6 +10,7 @@ XLPE = "family=armoured XLPE copper;"
 XLPE_2, XLPE_3, PVC_2 = XLPE + "loaded=2;", XLPE + "loaded=3;", "family=armoured PVC copper;loaded=2;"
 ALUMINIUM_2, FLAT = "family=armoured XLPE aluminium;loaded=2;", "family=flat twin and earth;"
 HOLD, KIND, OVER = "device/hold.csv", "device/kind.csv", "device/overload.csv"
+TRIP, MELT = "device/trip.csv", "device/pre_arcing.csv"
 RESIDUAL, UNLIMITED = "device/residual.csv", "device/unlimited.csv"
 
 # (law that must refuse, file, row to find, change, a word the fault must hold,
@@ -139,6 +140,13 @@ CELLS = (
     ("device", HOLD, "standard=BS EN 60898;curve=C;time_s=0.1", "current=11", "operates it"),
     ("device", HOLD, "standard=BS 88-2;rating_from_a=16;rating_to_a=63", "current=1;unit=A",
      "holds only"),
+    ("device", TRIP, "standard=BS 88-2;rating_from_a=16", "current_in=1.2", "that it holds"),
+    ("device", TRIP, "standard=BS 88-2;rating_from_a=200", "rating_from_a=199;rating_to_a=199",
+     "no such"),
+    ("device", TRIP, "standard=BS 88-3;rating_from_a=5", "current_in=3", "within the curve"),
+    ("device", MELT, "standard=BS 88-2;rating_a=63", "i2t_a2s=9500", "its hold"),
+    ("device", MELT, "standard=BS 88-2;rating_a=63", "rating_a=64", "no such fuse"),
+    ("device", "device/fuse_ratio.csv", "standard=BS 88-2", "standard=BS 1361", "no gG fuse"),
     ("device", KIND, "standard=BS 3036", "kind=breaker", "no breaker"),
     ("device", KIND, "standard=BS EN 61009", "kind=breaker", "residual rows"),
     ("device", KIND, "standard=BS EN 60898", "kind=rcbo", "residual rows"),

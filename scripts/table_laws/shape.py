@@ -81,6 +81,13 @@ TABLES = {
     "device/hold.csv": (5, dict(
         standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
         time_s=Number(0.01, 10800), current=Number(1, 6000), unit=Words(("A", "In")))),
+    "device/trip.csv": (5, dict(
+        standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
+        time_s=Number(10, 10800), current_in=Number(1.1, 3))),
+    "device/pre_arcing.csv": (2, dict(standard=STANDARD, rating_a=RATING,
+                                      i2t_a2s=Number(10, 1000000))),
+    "device/fuse_ratio.csv": (1, dict(standard=STANDARD, rating_from_a=RATING,
+                                      ratio=Number(1.25, 4))),
     "device/kind.csv": (1, dict(standard=STANDARD, kind=Words(KINDS))),
     "device/overload.csv": (1, dict(standard=STANDARD, i2_ratio=Number(1.2, 2))),
     "device/residual.csv": (2, dict(
@@ -180,6 +187,7 @@ ORDERS = (
     ("device/let_through.csv", "standard curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
     ("device/let_through_at.csv", "standard curve fault_ka", "rating_to_a", "i2t_a2s", "fall"),
     ("device/let_through_at.csv", "standard curve rating_to_a", "fault_ka", "i2t_a2s", "fall"),
+    ("device/pre_arcing.csv", "standard", "rating_a", "i2t_a2s", "fall"),
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
@@ -200,6 +208,7 @@ INTERVALS = (
     ("device/let_through_at.csv", "rating_from_a", "rating_to_a"),
     ("device/unlimited.csv", "rating_from_a", "rating_to_a"),
     ("device/hold.csv", "rating_from_a", "rating_to_a"),
+    ("device/trip.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
     ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),

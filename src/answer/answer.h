@@ -174,6 +174,18 @@ struct FindingAnswer {
     std::vector<std::string> basis;  ///< of the figures behind it, each word once
 };
 
+/// Two devices in series: which of them clears a fault beyond both.
+struct SelectivityAnswer {
+    std::string upstream;  ///< in words, "not known" where it is not
+    std::string downstream;
+    std::string protects;  ///< what goes dark when the upstream one opens too
+    std::string verdict;   ///< selective, partly, not selective, not known
+    double to_a = 0;       ///< selective up to here but for the gap; 0 where nowhere
+    double prospective_a = 0;
+    std::optional<double> gap_from_a, gap_to_a;  ///< overloads of which nothing is promised
+    std::string says;
+};
+
 struct TellAnswer {
     std::string who, when, why;
 };
@@ -191,6 +203,7 @@ struct SchemeAnswer {
     BuildingAnswer building;
     RunAnswer run;
     std::vector<FindingAnswer> findings;
+    std::vector<SelectivityAnswer> selectivity;  ///< from the operator's fuse outwards
     std::vector<std::string> house_work;
     std::vector<TellAnswer> tell;
     std::vector<std::string> needs_a_person;

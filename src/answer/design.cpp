@@ -4,6 +4,7 @@
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
+#include "answer/selectivity.h"
 #include "answer/stretches.h"
 #include "answer/unknowns.h"
 #include "answer/why.h"
@@ -88,7 +89,7 @@ private:
             a.at_least = f.at_least;
             a.about_circuits = f.rule->needs == study::Stage::circuits;
             a.verdict = c_.verdicts[i];
-            if (f.limited) {
+            if (f.limited && std::isfinite(f.use.value)) {
                 a.value = f.value;
                 a.limit = f.limit;
                 a.use = f.use.value;
@@ -97,6 +98,10 @@ private:
                 if (line.citation) add_once(a.basis, basis_word(line.citation->basis));
             }
             out_.findings.push_back(std::move(a));
+        }
+        for (std::size_t i = 0; i < recorded_.pairs().size(); ++i) {
+            out_.selectivity.push_back(
+                selectivity_answer(recorded_.setting(), recorded_.pairs()[i], i));
         }
     }
 

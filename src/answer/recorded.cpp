@@ -36,6 +36,7 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
     figures_of_demand(scheme);
     figures_of_touch(scheme);
     figures_of_circuits();
+    figures_of_pairs(scheme);
     const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
                                                setting_.supply.system == site::Earthing::tt
                                                    ? q.catalogue.limits.disconnection_tt.value
@@ -155,6 +156,19 @@ void Recorded::figures_of_circuits() {
         figure((base + "r1_plus_r2_20c_ohm").c_str(),
                "line and protective conductor of the circuit at 20 °C",
                design.conductors.r1_r2_cold, 1, "Ω");
+    }
+}
+
+void Recorded::figures_of_pairs(const study::RunScheme& scheme) {
+    pairs_.push_back(study::cut_out_pair(ledger_, setting_, scheme));
+    for (std::size_t i = 0; i < setting_.far.size(); ++i) {
+        pairs_.push_back(study::far_pair(ledger_, setting_, scheme, figures_, i));
+    }
+    for (std::size_t i = 0; i < pairs_.size(); ++i) {
+        const std::string name = "selectivity." + std::to_string(i + 1) + "_a";
+        const char* title = i == 0 ? "selective up to, operator's fuse over the head of the run"
+                                   : "selective up to, head of the run over a circuit's device";
+        figure(name.c_str(), title, pairs_[i].result.to, 1, "A");
     }
 }
 

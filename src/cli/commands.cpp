@@ -16,12 +16,15 @@
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
+#include "tables/device_words.h"
 #include "tables/embedded.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <optional>
+#include <utility>
 
 namespace toft::cli {
 
@@ -220,11 +223,38 @@ std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
 
 }  // namespace
 
+namespace {
+
+/// Faults of the devices named for a picture of a pair.
+Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
+    std::vector<std::string> names;
+    for (const tables::Device& device : bench.catalogue.devices) {
+        const std::string name = tables::device_words(device);
+        if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    }
+    Faults faults;
+    for (const auto& [option, words] : {std::pair{"--upstream", arguments.upstream},
+                                        std::pair{"--downstream", arguments.downstream}}) {
+        if (words.empty() || tables::device_by_words(bench.catalogue.devices, words)) continue;
+        faults.push_back({"unknown-device", option, "the tables have no device " + words,
+                          nearest_word(words, names), names});
+    }
+    return faults;
+}
+
+}  // namespace
+
 int draw(const DrawArguments& arguments) {
     const auto wanted = wanted_file(arguments);
     const gallery::Picture* picture = gallery::find_picture(arguments.picture);
     if (!wanted || !picture) return wrong_usage;
+    if (!picture->of_pair && !(arguments.upstream.empty() && arguments.downstream.empty())) {
+        complain("toft: --upstream and --downstream are for --picture pair\n");
+        return wrong_usage;
+    }
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
+        const Faults devices = unknown_devices(bench, arguments);
+        if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
         const answer::Answer answer = designed(bench, job, false);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         if (!answer.schemes.empty() && index >= answer.schemes.size()) {
@@ -237,8 +267,9 @@ int draw(const DrawArguments& arguments) {
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
-        const drawing::Scene scene = picture->draw(
-            {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr});
+        const drawing::Scene scene =
+            picture->draw({bench.catalogue, job, answer, index, arguments.width,
+                           ground ? &*ground : nullptr, arguments.upstream, arguments.downstream});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);

@@ -56,6 +56,8 @@ struct DrawArguments {
     std::string picture = "place";  ///< a name of gallery::pictures()
     int dpi = 200;                  ///< of a PNG
     std::string date;               ///< a PDF names as its day of making; empty for today
+    std::string upstream;           ///< devices of the picture of a pair, in words; empty: the
+    std::string downstream;         ///< operator's fuse, the head of the run
     double width = 0;               ///< of an SVG or a PNG, user units; 0 for the paper layout
 };
 

@@ -1,3 +1,4 @@
+#include "answer/selectivity.h"
 #include "base/text.h"
 #include "cli/layout.h"
 #include "cli/screen.h"
@@ -274,7 +275,8 @@ std::string recommended_part(const Answer& a) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
     }
-    return text + limits_part(s) + figures_part(s) + circuits_part(s) + lists_part(s);
+    return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s) +
+           lists_part(s);
 }
 
 /// How many of the schemes were looked at how closely.

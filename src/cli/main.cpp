@@ -67,6 +67,12 @@ void add_draw(CLI::App& app, DrawArguments& a) {
         says += std::string(names.size() > 1 ? "; " : " ") + picture.name + ", " + picture.says;
     }
     draw->add_option("--picture", a.picture, says)->check(CLI::IsMember(names));
+    draw->add_option("--upstream", a.upstream,
+                     "of a pair: a device in words, such as \"BS 88-3 80 A\" (left out: the "
+                     "operator's fuse)");
+    draw->add_option("--downstream", a.downstream,
+                     "of a pair: a device at the outbuilding, such as \"B 32 A RCBO\" (left out: "
+                     "the device at the head of the run)");
     draw->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
     draw->add_option("--dpi", a.dpi, "dots an inch of a PNG (200)")

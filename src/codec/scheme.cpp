@@ -218,6 +218,18 @@ Json finding_json(const FindingAnswer& f) {
             {"basis", f.basis}};
 }
 
+Json selectivity_json(const answer::SelectivityAnswer& p) {
+    return {{"upstream", p.upstream},
+            {"downstream", p.downstream},
+            {"protects", p.protects},
+            {"verdict", p.verdict},
+            {"to_a", finite(p.to_a)},
+            {"prospective_a", finite(p.prospective_a)},
+            {"gap_from_a", optional_number(p.gap_from_a)},
+            {"gap_to_a", optional_number(p.gap_to_a)},
+            {"says", p.says}};
+}
+
 }  // namespace
 
 double rounded(double x) {
@@ -249,6 +261,8 @@ Json scheme_json(const SchemeAnswer& s) {
     json["runs"] = Json::object();
     json["runs"][s.run.id] = run_json(s.run);
     json["findings"] = findings;
+    json["selectivity"] = Json::array();
+    for (const auto& pair : s.selectivity) json["selectivity"].push_back(selectivity_json(pair));
     json["house_work"] = s.house_work;
     json["tell"] = tell;
     json["needs_a_person"] = s.needs_a_person;

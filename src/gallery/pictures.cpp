@@ -1,6 +1,7 @@
 #include "gallery/pictures.h"
 
 #include "curves/curves.h"
+#include "curves/pair.h"
 #include "diagram/single_line.h"
 #include "picture/place.h"
 #include "picture/stage.h"
@@ -27,6 +28,12 @@ drawing::Scene single_line(const Subject& s) {
 drawing::Scene curves(const Subject& s) {
     return curves::curves_picture(s.catalogue, s.job, s.answer, s.scheme_index,
                                   s.width > 0 ? s.width : curves::paper_wide);
+}
+
+drawing::Scene pair(const Subject& s) {
+    return curves::pair_picture(
+        {s.catalogue, s.job, s.answer, s.scheme_index, s.upstream, s.downstream},
+        s.width > 0 ? s.width : curves::paper_wide);
 }
 
 const answer::GroundAnswer& ground_of(const Subject& s) {
@@ -64,6 +71,7 @@ const std::vector<Picture>& pictures() {
         {"place", "house, run, outbuilding and cable to scale", place},
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
+        {"pair", "two devices in series and which of them clears a fault", pair, false, true},
         {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
         {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
          true},

@@ -42,6 +42,7 @@ constexpr RuleWords known_rules[] = {
     {"feed-point", "where it is fed from", "", ""},
     {"earthing-choice", "choice of earth", "", ""},
     {"residual-current", "residual current devices", "", ""},
+    {"selectivity", "selectivity of the devices", "", ""},
 };
 
 std::string figure_words(double value, const std::string& unit) {

@@ -14,6 +14,7 @@
 #include "rules/intake_capacity.h"
 #include "rules/overload.h"
 #include "rules/residual_current.h"
+#include "rules/selectivity.h"
 #include "rules/separation.h"
 #include "rules/suitability.h"
 #include "rules/voltage_drop.h"
@@ -46,6 +47,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&circuit_heat_rule, circuit_heat<Silent>, circuit_heat<Recording>},
         {&motor_start_rule, motor_start<Silent>, motor_start<Recording>},
         {&voltage_rise_rule, voltage_rise<Silent>, voltage_rise<Recording>},
+        {&selectivity_rule, selectivity<Silent>, selectivity<Recording>},
     }};
     return rules;
 }

@@ -81,6 +81,13 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
         settler.settle(fuse, {"/intake/service_fuse", "the operator's fuse", "service_fuse"});
     out.service_fuse_least = rating.bounds.least;  // the smaller fuse admits less
     out.service_fuse_most = rating.bounds.most;
+    for (const tables::Device& d : s.catalogue->devices) {
+        const auto& stated = in.service_fuse;
+        if (stated && d.standard == stated->standard && d.curve == stated->curve &&
+            d.rating == stated->rating && !out.service_fuse) {
+            out.service_fuse = &d;
+        }
+    }
     const bool backing_kind = in.service_fuse && (in.service_fuse->standard == "BS 88-3" ||
                                                   in.service_fuse->standard == "BS 1361");
     out.assembly_backed = s.phases == 1 && backing_kind &&

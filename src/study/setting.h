@@ -75,6 +75,7 @@ struct SupplySetting {
 
 template <class L>
 struct HouseSetting {
+    const tables::Device* service_fuse = nullptr;  ///< null: not stated, or not in the tables
     ValueIn<L, SquareMillimetres> neutral_most{};
     ValueIn<L, SquareMillimetres> earthing_most{};   ///< earthing conductor, the largest it may be
     ValueIn<L, SquareMillimetres> earthing_least{};  ///< … the smallest
@@ -110,6 +111,13 @@ struct BuildingSetting {
     ValueIn<L, Volts> lift_most{};     ///< of the ground there, the supply's neutral lost
 };
 
+/// A device of the building's circuits.
+struct FarDevice {
+    const tables::Device* device = nullptr;  ///< null where none is known
+    std::string circuits;                    ///< that it protects
+    bool taken = false;                      ///< for some of them not stated but chosen by the load
+};
+
 /// Current of one line together with that of the neutral, over the design current: in step with
 /// the line's own and at right angles to it.
 template <class L>
@@ -128,7 +136,8 @@ struct Setting {
     SupplySetting<L> supply;
     HouseSetting<L> house;
     BuildingSetting<L> building;
-    int phases = 1;  ///< that the run takes to the building
+    int phases = 1;              ///< that the run takes to the building
+    std::vector<FarDevice> far;  ///< devices of the building's circuits; never empty
     std::vector<LegSetting<L>> legs;
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};

@@ -96,6 +96,8 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.notice_demand, "notice.demand");
     pick.pick(l.notice_generation, "notice.generation");
     pick.pick(l.notice_days, "notice.days");
+    pick.pick(l.circuit_ring, "circuit.ring");
+    pick.pick(l.circuit_radial, "circuit.radial");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {

@@ -277,6 +277,7 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"loop through the armour", armour_loop},
         {"limiting loop", limiting_loop},
         {"device", device},
+        {"selectivity", selectivity},
         {"residual times", residual_times},
         {"largest electrode", largest_electrode},
         {"extraneous part", extraneous_part},

@@ -43,6 +43,8 @@ def wanted_rows(tables):
                                          set(itertools.product(EARTHINGS, PATHS)))
     for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
                          ("rules/earthing_basis.csv", "key"),
+                         ("guard/need.csv", "key"), ("guard/basis.csv", "key"),
+                         ("guard/type.csv", "kind"), ("guard/leakage.csv", "kind"),
                          ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),

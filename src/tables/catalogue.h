@@ -7,6 +7,7 @@
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
+#include "tables/guard.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 
@@ -54,6 +55,7 @@ struct Catalogue {
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;
     Shock shock;
+    Guard guard;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -2,6 +2,7 @@
 
 #include "curves/curves.h"
 #include "diagram/single_line.h"
+#include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
 #include "terrain/lost_neutral.h"
@@ -27,6 +28,11 @@ drawing::Scene single_line(const Subject& s) {
 drawing::Scene curves(const Subject& s) {
     return curves::curves_picture(s.catalogue, s.job, s.answer, s.scheme_index,
                                   s.width > 0 ? s.width : curves::paper_wide);
+}
+
+drawing::Scene dark(const Subject& s) {
+    return outage::dark_picture(s.job, s.answer, s.scheme_index,
+                                s.width > 0 ? s.width : terrain::paper_wide);
 }
 
 const answer::GroundAnswer& ground_of(const Subject& s) {
@@ -64,6 +70,7 @@ const std::vector<Picture>& pictures() {
         {"place", "house, run, outbuilding and cable to scale", place},
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
+        {"dark", "what each fault leaves without supply", dark},
         {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
         {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
          true},

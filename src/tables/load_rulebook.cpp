@@ -57,6 +57,8 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.socket_most, "socket.most");
     pick.pick(l.residual_leakage, "residual.leakage");
     pick.pick(l.surge_reach, "surge.reach");
+    pick.pick(l.charging_low, "charging.low");
+    pick.pick(l.charging_high, "charging.high");
     pick.pick(l.overload_i2, "overload.i2");
     pick.pick(l.buried_cc, "buried.cc");
     pick.pick(l.test_factor, "test.factor");

@@ -26,6 +26,8 @@ struct Limits {
     Cited<double> residual_ratio;
     Cited<double> residual_leakage;  ///< standing leakage over the rating of what sees it
     Cited<Metres> surge_reach;       ///< cable that one surge protective device serves
+    Cited<Volts> charging_low;   ///< supply outside this band: a charging point that watches …
+    Cited<Volts> charging_high;  ///< … it takes the vehicle off
     Cited<double> overload_i2;
     Cited<double> buried_cc;
     Cited<double> test_factor;

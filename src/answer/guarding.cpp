@@ -35,7 +35,8 @@ std::string lost_words(const guard::View& view, const guard::Darkness& dark, sit
     }
     return names.empty()
                ? ""
-               : fmt::format("{} ({}) may be lost by a fault on another circuit", what, names);
+               : fmt::format("{} ({}) may be lost by a weak earth fault on another circuit", what,
+                             names);
 }
 
 }  // namespace

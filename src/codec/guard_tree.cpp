@@ -52,7 +52,7 @@ Json surety_json(const std::vector<Named>& all, const std::vector<Certainty>& ce
 }
 
 Json event_json(const answer::GuardAnswer& guard, const guard::Event& event) {
-    const bool on_circuit = event.trouble <= guard::Trouble::short_circuit;
+    const bool on_circuit = guard::on_circuit(event.trouble);
     return {{"name", event.name},
             {"fault", guard::trouble_word(event.trouble)},
             {"circuit", on_circuit ? Json(guard.circuits[event.circuit].name) : Json()},

@@ -22,18 +22,22 @@ const char* certainty_word(Certainty certainty) {
 
 const char* trouble_word(Trouble trouble) {
     switch (trouble) {
-        case Trouble::earth:
-            return "earth fault on a circuit";
+        case Trouble::weak_earth:
+            return "weak earth fault on a circuit";
+        case Trouble::solid_earth:
+            return "solid earth fault on a circuit";
         case Trouble::overload:
             return "overload of a circuit";
         case Trouble::short_circuit:
             return "short circuit on a circuit";
+        case Trouble::run_weak:
+            return "weak earth fault on the run";
         case Trouble::run_earth:
-            return "earth fault on the run";
+            return "solid earth fault on the run";
         case Trouble::run_short:
             return "short circuit on the run";
-        case Trouble::house_earth:
-            return "earth fault in the house";
+        case Trouble::house_weak:
+            return "weak earth fault in the house";
         case Trouble::loss:
             return "loss of the supply";
     }
@@ -50,6 +54,11 @@ FaultSizes fault_sizes(const study::Setting<Silent>& setting, const study::RunSc
 
 namespace {
 
+/// A circuit's name in a table of faults; one that stands for all is any of them.
+std::string name_of(const View& view, std::size_t i) {
+    return view.building->circuits.empty() ? "a circuit of the building" : circuit_name(view, i);
+}
+
 std::string head_name(const study::RunScheme& scheme) {
     const char* what = scheme.device->residual ? "RCBO"
                        : scheme.device->fuse() ? "fuse"
@@ -65,7 +74,7 @@ std::vector<Opener> openers_of(const DarkCase& c) {
     all.push_back({Station::head, 0, head_name(c.scheme)});
     if (c.scheme.rcd) all.push_back({Station::head_rcd, 0, post_words(Post::head)});
     for (std::size_t i = 0; i < circuit_count(c.view); ++i) {
-        all.push_back({Station::circuit, i, "the breaker of " + circuit_name(c.view, i)});
+        all.push_back({Station::circuit, i, "the breaker of " + name_of(c.view, i)});
     }
     return all;
 }
@@ -73,7 +82,7 @@ std::vector<Opener> openers_of(const DarkCase& c) {
 std::vector<Part> parts_of(const DarkCase& c) {
     std::vector<Part> all;
     for (std::size_t i = 0; i < circuit_count(c.view); ++i) {
-        all.push_back({false, false, i, circuit_name(c.view, i)});
+        all.push_back({false, false, i, name_of(c.view, i)});
     }
     if (c.chain.at(Post::house)) {
         all.push_back({true, true, 0, "house: circuits behind the same RCD"});
@@ -99,16 +108,27 @@ bool feeds(const Opener& opener, const Part& part) {
     return true;
 }
 
-bool on_the_run(Trouble trouble) {
-    return trouble == Trouble::run_earth || trouble == Trouble::run_short;
+/// Some device in front of the building is sure to open, whichever acts first.
+bool building_lost(const DarkCase& c, Trouble trouble) {
+    switch (trouble) {
+        case Trouble::run_earth:
+        case Trouble::run_short:
+        case Trouble::loss:
+            return true;
+        case Trouble::run_weak: {
+            const Rcd* house = c.chain.at(Post::house);
+            return c.chain.at(Post::head) || (house && house->there_known);
+        }
+        default:
+            return false;
+    }
 }
 
-/// A part is as dark as the surest device that feeds it and opens; a fault on the run leaves the
-/// building dark whichever device acts.
-void darken(const Darkness& all, Event& event) {
+/// A part is as dark as the surest device that feeds it and opens.
+void darken(const DarkCase& c, const Darkness& all, Event& event) {
+    const bool lost = building_lost(c, event.trouble);
     for (const Part& part : all.parts) {
-        const bool surely =
-            event.trouble == Trouble::loss || (on_the_run(event.trouble) && !part.house);
+        const bool surely = event.trouble == Trouble::loss || (lost && !part.house);
         Certainty dark = surely ? Certainty::surely : Certainty::no;
         for (std::size_t i = 0; i < all.openers.size(); ++i) {
             if (feeds(all.openers[i], part)) dark = std::max(dark, event.opens[i]);
@@ -119,12 +139,14 @@ void darken(const Darkness& all, Event& event) {
 
 std::string event_name(const View& view, Trouble trouble, std::size_t circuit) {
     switch (trouble) {
-        case Trouble::earth:
-            return "earth fault on " + circuit_name(view, circuit);
+        case Trouble::weak_earth:
+            return "weak earth fault on " + name_of(view, circuit);
+        case Trouble::solid_earth:
+            return "solid earth fault on " + name_of(view, circuit);
         case Trouble::overload:
-            return "overload of " + circuit_name(view, circuit);
+            return "overload of " + name_of(view, circuit);
         case Trouble::short_circuit:
-            return "short circuit on " + circuit_name(view, circuit);
+            return "short circuit on " + name_of(view, circuit);
         default:
             return trouble_word(trouble);
     }
@@ -138,7 +160,7 @@ void add_event(const DarkCase& c, Trouble trouble, std::size_t circuit, Darkness
     for (const Opener& opener : all.openers) {
         event.opens.push_back(opening(c, trouble, circuit, opener));
     }
-    darken(all, event);
+    darken(c, all, event);
     all.events.push_back(std::move(event));
 }
 
@@ -149,13 +171,15 @@ Darkness darkness_of(const DarkCase& c) {
     all.openers = openers_of(c);
     all.parts = parts_of(c);
     for (std::size_t i = 0; i < circuit_count(c.view); ++i) {
-        for (const Trouble t : {Trouble::earth, Trouble::overload, Trouble::short_circuit}) {
+        for (const Trouble t : {Trouble::weak_earth, Trouble::solid_earth, Trouble::overload,
+                                Trouble::short_circuit}) {
             add_event(c, t, i, all);
         }
     }
-    add_event(c, Trouble::run_earth, 0, all);
-    add_event(c, Trouble::run_short, 0, all);
-    if (c.chain.at(Post::house)) add_event(c, Trouble::house_earth, 0, all);
+    for (const Trouble t : {Trouble::run_weak, Trouble::run_earth, Trouble::run_short}) {
+        add_event(c, t, 0, all);
+    }
+    if (c.chain.at(Post::house)) add_event(c, Trouble::house_weak, 0, all);
     add_event(c, Trouble::loss, 0, all);
     return all;
 }
@@ -166,7 +190,7 @@ std::vector<std::size_t> lost_with_others(const Darkness& darkness) {
         const Part& part = darkness.parts[p];
         if (part.house) continue;
         for (const Event& event : darkness.events) {
-            if (event.trouble > Trouble::short_circuit || event.circuit == part.circuit) continue;
+            if (event.trouble != Trouble::weak_earth || event.circuit == part.circuit) continue;
             if (event.dark[p] == Certainty::no) continue;
             lost.push_back(part.circuit);
             break;

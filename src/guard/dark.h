@@ -32,15 +32,29 @@ struct Part {
     std::string name;
 };
 
-enum class Trouble { earth, overload, short_circuit, run_earth, run_short, house_earth, loss };
+/// A weak earth fault, through damp or a person, draws less than any overcurrent device needs.
+/// The first four are on a circuit of the building.
+enum class Trouble {
+    weak_earth,
+    solid_earth,
+    overload,
+    short_circuit,
+    run_weak,
+    run_earth,
+    run_short,
+    house_weak,
+    loss
+};
+
+inline bool on_circuit(Trouble trouble) { return trouble <= Trouble::short_circuit; }
 
 const char* trouble_word(Trouble trouble);
 
 /// One fault and what follows; by the places of openers and parts.
 struct Event {
     Trouble trouble = Trouble::loss;
-    std::size_t circuit = 0;  ///< it is on; for the first three
-    std::string name;         ///< "earth fault on sockets"
+    std::size_t circuit = 0;  ///< it is on; where it is on one
+    std::string name;         ///< "weak earth fault on sockets"
     std::vector<Certainty> opens;
     std::vector<Certainty> dark;
 };
@@ -72,7 +86,7 @@ struct DarkCase {
 
 Darkness darkness_of(const DarkCase& c);
 
-/// Circuits of the building that may go dark by a fault on another circuit of it.
+/// Circuits of the building that may go dark by a weak earth fault on another circuit of it.
 std::vector<std::size_t> lost_with_others(const Darkness& darkness);
 
 }  // namespace toft::guard

@@ -27,10 +27,11 @@ const tables::Device* service_fuse(const DarkCase& c) {
 /// The fuse or breaker `upstream` while the circuit's breaker clears a fault on the circuit.
 Certainty overcurrent(const DarkCase& c, Trouble trouble, std::size_t circuit,
                       const tables::Device* upstream) {
+    if (trouble == Trouble::weak_earth) return no;
     if (!upstream) return possibly;
     const tables::Device* own = stated_device(c, circuit);
     switch (trouble) {
-        case Trouble::earth:
+        case Trouble::solid_earth:
             return unless(holds_out(*upstream, c.view.catalogue->rcd_general.longest_5.value,
                                     c.sizes.far_earth));
         case Trouble::short_circuit:
@@ -58,8 +59,8 @@ Certainty of_service(const DarkCase& c, Trouble trouble, std::size_t circuit) {
             return unless(fuse && holds_out(*fuse, *c.scheme.device, c.sizes.near_earth));
         case Trouble::run_short:
             return unless(fuse && holds_out(*fuse, *c.scheme.device, c.sizes.near_short));
-        case Trouble::house_earth:
-            return possibly;
+        case Trouble::run_weak:
+        case Trouble::house_weak:
         case Trouble::loss:
             return no;
         default:
@@ -73,10 +74,12 @@ bool quick_and_there(const Rcd& rcd) { return rcd.there_known && rcd.delay_known
 Certainty of_house_rcd(const DarkCase& c, Trouble trouble) {
     const Rcd& rcd = *c.chain.at(Post::house);
     switch (trouble) {
-        case Trouble::earth:
+        case Trouble::weak_earth:
+        case Trouble::solid_earth:
             return unless(selective(c.view, rcd, c.chain.rcd[c.chain.count - 1]));
+        case Trouble::run_weak:
         case Trouble::run_earth:
-        case Trouble::house_earth:
+        case Trouble::house_weak:
             return quick_and_there(rcd) ? surely : possibly;
         default:
             return no;
@@ -87,10 +90,10 @@ Certainty of_house_rcd(const DarkCase& c, Trouble trouble) {
 Certainty residual_at_head(const DarkCase& c, Trouble trouble) {
     const Rcd* rcd = c.chain.at(Post::head);
     if (!rcd) return no;
-    if (trouble == Trouble::earth) {
+    if (trouble == Trouble::weak_earth || trouble == Trouble::solid_earth) {
         return unless(selective(c.view, *rcd, c.chain.rcd[c.chain.count - 1]));
     }
-    if (trouble != Trouble::run_earth) return no;
+    if (trouble != Trouble::run_earth && trouble != Trouble::run_weak) return no;
     return c.chain.at(Post::house) ? possibly : surely;
 }
 
@@ -103,7 +106,9 @@ Certainty of_head(const DarkCase& c, Trouble trouble, std::size_t circuit) {
             return surely;
         case Trouble::run_earth:
             return std::max(residual, c.chain.count > 1 || c.view.on_tt() ? possibly : surely);
-        case Trouble::house_earth:
+        case Trouble::run_weak:
+            return residual;
+        case Trouble::house_weak:
         case Trouble::loss:
             return no;
         default:
@@ -124,7 +129,7 @@ Certainty opening(const DarkCase& c, Trouble trouble, std::size_t circuit, const
         case Station::head_rcd:
             return residual_at_head(c, trouble);
         case Station::circuit:
-            return trouble <= Trouble::short_circuit && circuit == opener.circuit ? surely : no;
+            return on_circuit(trouble) && circuit == opener.circuit ? surely : no;
     }
     return possibly;
 }

@@ -12,35 +12,34 @@ namespace {
 constexpr const char* kind = "What goes dark";
 constexpr std::size_t most_named = 40;  // columns named in words
 
-/// Faults on a circuit that surely or possibly take more than that circuit.
-std::size_t spreading(const guard::Darkness& dark) {
-    std::size_t count = 0;
-    for (const guard::Event& event : dark.events) {
-        if (event.trouble > guard::Trouble::short_circuit) continue;
-        bool more = false;
-        for (std::size_t p = 0; p < dark.parts.size(); ++p) {
-            const bool own = !dark.parts[p].house && dark.parts[p].circuit == event.circuit;
-            more = more || (!own && event.dark[p] != Certainty::no);
-        }
-        count += more ? 1 : 0;
+/// It takes, surely or possibly, more than the circuit it is on.
+bool spreads(const guard::Darkness& dark, const guard::Event& event) {
+    for (std::size_t p = 0; p < dark.parts.size(); ++p) {
+        const bool own = !dark.parts[p].house && dark.parts[p].circuit == event.circuit;
+        if (!own && event.dark[p] != Certainty::no) return true;
     }
-    return count;
+    return false;
 }
 
 std::string sentence(const guard::Darkness& dark) {
-    std::size_t on_circuits = 0;
+    int weak = 0;
+    int heavy = 0;
+    int spreading = 0;
     for (const guard::Event& event : dark.events) {
-        on_circuits += event.trouble <= guard::Trouble::short_circuit ? 1 : 0;
+        if (!guard::on_circuit(event.trouble)) continue;
+        const bool is_weak = event.trouble == guard::Trouble::weak_earth;
+        weak += is_weak && spreads(dark, event) ? 1 : 0;
+        heavy += is_weak ? 0 : 1;
+        spreading += !is_weak && spreads(dark, event) ? 1 : 0;
     }
-    const std::size_t more = spreading(dark);
-    if (more == 0) {
-        return "Each fault on a circuit takes that circuit and nothing else; a fault on the run "
-               "takes the building.";
-    }
-    return fmt::format(
-        "Of {} faults on circuits {} may take more than the circuit they are on; a fault on the "
-        "run takes the building.",
-        on_circuits, more);
+    const std::string light =
+        weak == 0 ? "A weak earth fault on a circuit, of damp or a touch, takes that circuit and "
+                    "nothing else."
+                  : "A weak earth fault on a circuit, of damp or a touch, may take more than that "
+                    "circuit.";
+    if (spreading == 0) return light + " Heavier faults take no more than their circuit.";
+    return light +
+           fmt::format(" Of {} heavier faults on circuits {} may take more.", heavy, spreading);
 }
 
 Items sample(Certainty certainty) { return cell({8, 1, 34, 17}, certainty); }

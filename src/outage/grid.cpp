@@ -19,14 +19,31 @@ constexpr double least_row = 20;
 
 const Hatch maybe{.angle = -45, .spacing = 4, .style = stroked(palette::ink, weight::thin)};
 
-bool on_circuit(const guard::Event& event) {
-    return event.trouble <= guard::Trouble::short_circuit;
+/// A fault that overcurrent devices see too: told together where the same goes dark.
+bool heavy(const guard::Event& event) {
+    return guard::on_circuit(event.trouble) && event.trouble != guard::Trouble::weak_earth;
 }
 
-/// Overload and short circuit of one circuit that darken the same.
 bool alike(const guard::Event& a, const guard::Event& b) {
-    return a.trouble == guard::Trouble::overload && b.trouble == guard::Trouble::short_circuit &&
-           a.circuit == b.circuit && a.dark == b.dark;
+    return heavy(a) && heavy(b) && a.circuit == b.circuit && a.dark == b.dark;
+}
+
+const char* short_word(guard::Trouble trouble) {
+    switch (trouble) {
+        case guard::Trouble::solid_earth:
+            return "solid earth fault";
+        case guard::Trouble::overload:
+            return "overload";
+        default:
+            return "short circuit";
+    }
+}
+
+std::string part_name(const guard::Darkness& dark, std::size_t circuit) {
+    for (const guard::Part& part : dark.parts) {
+        if (!part.house && part.circuit == circuit) return part.name;
+    }
+    return "";
 }
 
 /// Left of the cells a row is ruled off where another circuit or the run begins.
@@ -34,24 +51,28 @@ bool begins_group(const std::vector<GridRow>& rows, std::size_t i) {
     if (i == 0) return true;
     const guard::Event& here = *rows[i].event;
     const guard::Event& before = *rows[i - 1].event;
-    return on_circuit(here) != on_circuit(before) ||
-           (on_circuit(here) && here.circuit != before.circuit);
+    const bool on_one = guard::on_circuit(here.trouble);
+    return on_one != guard::on_circuit(before.trouble) ||
+           (on_one && here.circuit != before.circuit);
 }
 
 }  // namespace
 
 std::vector<GridRow> grid_rows(const guard::Darkness& dark, std::size_t circuits) {
     std::vector<GridRow> rows;
-    for (std::size_t i = 0; i < dark.events.size(); ++i) {
-        const guard::Event& event = dark.events[i];
-        if (on_circuit(event) && event.circuit >= circuits) continue;
-        if (i + 1 < dark.events.size() && alike(event, dark.events[i + 1])) {
-            const std::string of = event.name.substr(std::string("overload of ").size());
-            rows.push_back({"overload or short circuit on " + of, &event});
-            ++i;
-        } else {
-            rows.push_back({event.name, &event});
+    const std::vector<guard::Event>& all = dark.events;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (guard::on_circuit(all[i].trouble) && all[i].circuit >= circuits) continue;
+        std::size_t last = i;
+        std::string name = short_word(all[i].trouble);
+        while (last + 1 < all.size() && alike(all[i], all[last + 1])) {
+            ++last;
+            name += (last + 1 < all.size() && alike(all[i], all[last + 1]) ? ", " : " or ") +
+                    std::string(short_word(all[last].trouble));
         }
+        const std::string of = part_name(dark, all[i].circuit);
+        rows.push_back({last == i ? all[i].name : name + " on " + of, &all[i]});
+        i = last;
     }
     return rows;
 }

@@ -24,11 +24,11 @@ struct Sized {
 
 // A 32 A gG fuse holds 200 A for 0.1 s (IEC 60269-1 Table 3, as remembered); the circuit's RCBO has
 // cleared an earth fault of that size within 40 ms.
-TEST(Opening, TheFuseOutlastsASmallEarthFaultAndNotALargeOne) {
+TEST(Opening, TheFuseOutlastsASmallSolidEarthFaultAndNotALargeOne) {
     Sized one;
-    EXPECT_EQ(one.head(Trouble::earth, amperes(150)), Certainty::no);
-    EXPECT_EQ(one.head(Trouble::earth, amperes(200)), Certainty::no);
-    EXPECT_EQ(one.head(Trouble::earth, amperes(900)), Certainty::possibly);
+    EXPECT_EQ(one.head(Trouble::solid_earth, amperes(150)), Certainty::no);
+    EXPECT_EQ(one.head(Trouble::solid_earth, amperes(200)), Certainty::no);
+    EXPECT_EQ(one.head(Trouble::solid_earth, amperes(900)), Certainty::possibly);
 }
 
 TEST(Opening, AShortIsHeldOutOnlyAgainstABreakerThatIsKnown) {
@@ -42,7 +42,7 @@ TEST(Opening, AShortIsHeldOutOnlyAgainstABreakerThatIsKnown) {
 TEST(Opening, ALargerFaultNeverOpensLessSurely) {
     Sized one;
     one.job.buildings[1].circuits[0].device = site::NamedDevice{"BS EN 61009", "B", amperes(6)};
-    for (const Trouble t : {Trouble::earth, Trouble::short_circuit}) {
+    for (const Trouble t : {Trouble::solid_earth, Trouble::short_circuit}) {
         Certainty before = Certainty::no;
         for (const double fault : {20.0, 100.0, 300.0, 1000.0, 5000.0}) {
             const Certainty now = one.head(t, amperes(fault));
@@ -62,9 +62,10 @@ TEST(Opening, OnTtNoFuseIsSureToSeeAnEarthFaultOnTheRun) {
 TEST(Opening, AnRcboAtTheHeadSeesEarthFaultsAndNoShortsByItsResidualPart) {
     Sized one;
     one.scheme = by_rcbo();
-    EXPECT_EQ(one.head(Trouble::earth, amperes(1)), Certainty::possibly);
+    EXPECT_EQ(one.head(Trouble::weak_earth, amperes(900)), Certainty::possibly);
+    EXPECT_EQ(one.head(Trouble::run_weak, amperes(900)), Certainty::surely);
     EXPECT_EQ(one.head(Trouble::run_earth, amperes(900)), Certainty::surely);
-    EXPECT_EQ(one.head(Trouble::house_earth, amperes(900)), Certainty::no);
+    EXPECT_EQ(one.head(Trouble::house_weak, amperes(900)), Certainty::no);
 }
 
 }  // namespace

@@ -41,7 +41,7 @@ struct RcdAnswer {
     std::string type;
     bool delayed = false;
     std::vector<std::string> covers;
-    std::string instead;  ///< what would do in place of the type, and when; empty for nothing
+    std::string instead = {};  ///< what would do in place of the type, and when; empty for nothing
 };
 
 struct FactorsAnswer {

@@ -80,6 +80,15 @@ void add_draw(CLI::App& app, DrawArguments& a) {
     draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
 }
 
+void add_dark(CLI::App& app, DarkArguments& a) {
+    auto* dark = app.add_subcommand(
+        "dark", "What goes dark for each fault, and who asks for which residual current device");
+    dark->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    dark->add_option("--rank", a.rank, "which of the schemes design lists")
+        ->check(CLI::Range(1, 1000));
+    dark->add_flag("--json", a.json, "print it as JSON");
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -129,13 +138,7 @@ void add_commands(CLI::App& app, Arguments& a) {
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
     why->add_flag("--json", a.why.json, "print the steps as JSON");
 
-    auto* dark = app.add_subcommand(
-        "dark", "What goes dark for each fault, and who asks for which residual current device");
-    dark->add_option("JOB", a.dark.job, "job file, or - for standard input")->required();
-    dark->add_option("--rank", a.dark.rank, "which of the schemes design lists")
-        ->check(CLI::Range(1, 1000));
-    dark->add_flag("--json", a.dark.json, "print it as JSON");
-
+    add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");

@@ -124,11 +124,33 @@ bool building_lost(const DarkCase& c, Trouble trouble) {
     }
 }
 
-/// A part is as dark as the surest device that feeds it and opens.
+/// The RCD of the house opens by a weak fault on the run whatever else does: what stands behind it
+/// waits.
+bool first_anyway(const DarkCase& c, Trouble trouble, const Opener& opener) {
+    if (trouble != Trouble::run_weak || opener.station != Station::house_rcd) return false;
+    const Rcd* head = c.chain.at(Post::head);
+    return !head || head->delayed;
+}
+
+/// Where more than one device may open, none is sure to: another may be first.
+void doubt(const DarkCase& c, const Darkness& all, Event& event) {
+    const auto closed = std::count(event.opens.begin(), event.opens.end(), Certainty::no);
+    if (event.opens.size() - static_cast<std::size_t>(closed) < 2) return;
+    for (std::size_t i = 0; i < event.opens.size(); ++i) {
+        if (event.opens[i] == Certainty::surely &&
+            !first_anyway(c, event.trouble, all.openers[i])) {
+            event.opens[i] = Certainty::possibly;
+        }
+    }
+}
+
+/// A part is as dark as the surest device that feeds it and opens; the circuit of a fault and, by a
+/// fault on the run, the building are dark whichever device is first.
 void darken(const DarkCase& c, const Darkness& all, Event& event) {
     const bool lost = building_lost(c, event.trouble);
     for (const Part& part : all.parts) {
-        const bool surely = event.trouble == Trouble::loss || (lost && !part.house);
+        const bool own = on_circuit(event.trouble) && !part.house && part.circuit == event.circuit;
+        const bool surely = own || event.trouble == Trouble::loss || (lost && !part.house);
         Certainty dark = surely ? Certainty::surely : Certainty::no;
         for (std::size_t i = 0; i < all.openers.size(); ++i) {
             if (feeds(all.openers[i], part)) dark = std::max(dark, event.opens[i]);
@@ -160,6 +182,7 @@ void add_event(const DarkCase& c, Trouble trouble, std::size_t circuit, Darkness
     for (const Opener& opener : all.openers) {
         event.opens.push_back(opening(c, trouble, circuit, opener));
     }
+    doubt(c, all, event);
     darken(c, all, event);
     all.events.push_back(std::move(event));
 }

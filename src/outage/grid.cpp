@@ -16,6 +16,7 @@ constexpr double widest_column = 56;
 constexpr double least_column = 13;
 constexpr std::size_t most_lines = 3;  // of a row's words
 constexpr double least_row = 20;
+constexpr double cell_high = 14;
 
 const Hatch maybe{.angle = -45, .spacing = 4, .style = stroked(palette::ink, weight::thin)};
 
@@ -134,7 +135,8 @@ Drawn grid(const guard::Darkness& dark, const Columns& columns, const Space& roo
         for (std::size_t i = 0; i < columns.parts.size(); ++i) {
             const double half = std::min(columns.each, 26.0) / 2 - 1.5;
             const double x = columns.centre(i);
-            append(items, cell({x - half, y + 3, x + half, y + high - 3},
+            const double middle = y + high / 2;
+            append(items, cell({x - half, middle - cell_high / 2, x + half, middle + cell_high / 2},
                                rows[r].event->dark[columns.parts[i]]));
         }
         drawn.items.emplace_back(Group{std::move(items), {}, "", "fault", rows[r].name});

@@ -18,10 +18,11 @@ std::string limit_words(const Case& c) {
         c.view.catalogue->shock.limit(tables::Threshold::charging_point).limit.value);
 }
 
+/// One of the ways; that a person chooses is said with the whole.
 void route(const Case& c, int number, std::string asks, std::string says,
            std::vector<Advice>& all) {
     all.push_back({fmt::format("{}, route {}", about, number), std::move(asks), std::move(says),
-                   footing(c, "vehicle"), true});
+                   footing(c, "vehicle"), false});
 }
 
 void routes(const Case& c, std::vector<Advice>& all) {

@@ -1,6 +1,6 @@
 """Laws that tie rows of rules, rods and devices to each other."""
 from table_laws.shape import Fault
-from table_laws.words import EARTHINGS, LOADS_OUTSIDE
+from table_laws.words import EARTHINGS, LOADS_OUTSIDE, RCD_TYPES
 
 
 def indexed(rows, *columns):
@@ -47,6 +47,12 @@ def pair_faults(tables):
             yield Fault("pair", row.file, row.line, "more rods worse than one",
                         f"less than {joined:g}")
     yield from demand_faults(tables)
+    for row in tables["guard/type.csv"]:
+        plain, *driven = (RCD_TYPES.index(row.cells[n])
+                          for n in ("plain", "drive_one", "drive_three"))
+        if not plain <= driven[0] <= driven[1]:
+            yield Fault("pair", row.file, row.line, "a drive asks for less than none",
+                        "plain, drive_one and drive_three in the order A, F, B")
     limits = indexed(tables["rules/limit.csv"], "key")
     names = ("u0", "body.current", "body.resistance", "extraneous")
     if all((name,) in limits for name in names):

@@ -7,6 +7,8 @@ LIMITS = {
     "drop.run": ("%", 0.5, 5), "drop.lighting": ("%", 1, 3), "drop.other": ("%", 1, 5),
     "touch.voltage": ("V", 12, 50), "electrode.stable": ("ohm", 20, 200),
     "residual.socket": ("mA", 6, 30), "residual.ratio": ("ratio", 2, 5),
+    "socket.most": ("A", 20, 63), "residual.leakage": ("ratio", 0.1, 0.5), "surge.reach": ("m", 5, 30),
+    "charging.low": ("V", 200, 220), "charging.high": ("V", 240, 260),
     "overload.i2": ("ratio", 1, 1.45), "buried.cc": ("ratio", 0.8, 1),
     "test.factor": ("ratio", 0.7, 0.85), "reach": ("m", 2.5, 5),
     "extraneous": ("kohm", 22, 50), "declared.ze.tn-c-s": ("ohm", 0.35, 0.5),

@@ -5,8 +5,9 @@ from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
     AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUIT_KINDS, CIRCUITS, CITED, CONDITIONS,
-    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, HEART_PATHS, KINDS, LOADS, LOADS_OUTSIDE, PATHS, PREMISES, SKINS,
-    SOILS, SURFACES, USES, ZONE_LINES)
+    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS, LOADS,
+    LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SKINS, SOILS, SURFACES, USES,
+    ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -106,6 +107,15 @@ TABLES = {
     "device/rcd.csv": (2, dict(
         kind=Words(("general", "delayed")), multiple=Number(1, 5), longest_ms=Number(10, 500),
         shortest_ms=Number(0, 500))),
+    "guard/need.csv": (1, dict(
+        key=Words(RCD_NEEDS), sensitivity_ma=Number(10, 500), kind=Words(AUTHORITIES),
+        clause=TEXT)),
+    "guard/basis.csv": (1, dict(key=Words(GUARD_BASES), kind=Words(AUTHORITIES), clause=TEXT)),
+    "guard/type.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), plain=Words(RCD_TYPES), drive_one=Words(RCD_TYPES),
+        drive_three=Words(RCD_TYPES), unsaid=Words(("plain", "drive")))),
+    "guard/leakage.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), low_ma=Number(0, 30), high_ma=Number(0.1, 30))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
@@ -211,7 +221,7 @@ INTERVALS = (
     ("device/trip.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
-    ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
+    ("guard/leakage.csv", "low_ma", "high_ma"), ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
     ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
     ("demand/allowance.csv", "second", "largest"), ("demand/allowance.csv", "rest", "second"),
     ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),

@@ -14,6 +14,18 @@ EARTHING_STEPS = (
     "supply", "stays-separate", "movable", "pool", "animals", "wet-ground", "charging", "metalwork",
     "brings-in", "metal-building", "bonds", "house-bonds", "reach", "ground", "house-electrode",
     "added-electrode", "later")
+CIRCUIT_KINDS = (
+    "socket ring", "socket radial", "lighting", "fixed load", "motor", "welder", "vehicle charging",
+    "hot tub", "sauna", "kiln", "heat pump", "pump", "freezer", "solar", "battery", "sub-board",
+    "cooker", "shower", "water heater", "storage heater")
+RCD_NEEDS = (
+    "sockets", "outdoors", "luminaires", "hidden-cable", "pool", "sauna", "vehicle", "farm-sockets",
+    "farm-large-sockets", "farm-rest", "caravan", "boat", "fire", "electrode", "choice")
+GUARD_BASES = (
+    "type-plain", "type-drive", "type-vehicle", "type-source", "upstream-type", "smooth-dc",
+    "leakage", "pair", "apart", "tt-origin", "tt-incomer", "surge", "surge-second", "surge-leads",
+    "arc", "vehicle", "livestock", "hot-tub", "sauna", "caravan", "boat", "container", "direction")
+RCD_TYPES = ("A", "F", "B")
 BASES = ("published", "derived", "common practice", "memory")
 SKINS = ("dry", "water-wet", "salt-wet")
 BODY_PATHS = ("hand to hand", "hand to both feet", "both hands to both feet")
@@ -28,10 +40,6 @@ LOADS = ("lighting", "heating and power", "cooking", "motors", "instantaneous wa
          "stored water heating", "floor warming", "storage heating", "final circuits",
          "other sockets and equipment", "vehicle charging")
 LOADS_OUTSIDE = ("in full", "generation", "storage battery")
-CIRCUIT_KINDS = (
-    "socket ring", "socket radial", "lighting", "fixed load", "motor", "welder", "vehicle charging",
-    "hot tub", "sauna", "kiln", "heat pump", "pump", "freezer", "solar", "battery", "sub-board",
-    "cooker", "shower", "water heater", "storage heater")
 CIRCUITS = tuple(kind for kind in CIRCUIT_KINDS if kind != "sub-board")
 USES = ("shed", "garage", "store", "office", "studio", "workshop", "gym", "greenhouse", "stable",
         "animal house", "pool house", "hot tub", "caravan pitch", "boat mooring", "other")

@@ -2,8 +2,10 @@
 // What every face of the program shows: the same document is printed, sent and drawn. Figures are
 // in the unit their name ends with.
 
+#include "answer/guarding.h"
 #include "finding/rule.h"
 #include "search/search.h"
+#include "special/advice.h"
 #include "walk/walk.h"
 
 #include <optional>
@@ -39,6 +41,7 @@ struct RcdAnswer {
     std::string type;
     bool delayed = false;
     std::vector<std::string> covers;
+    std::string instead = {};  ///< what would do in place of the type, and when; empty for nothing
 };
 
 struct FactorsAnswer {
@@ -208,6 +211,7 @@ struct SchemeAnswer {
     std::vector<TellAnswer> tell;
     std::vector<std::string> needs_a_person;
     std::vector<std::string> cautions;
+    GuardAnswer guard;
     study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
 };
 
@@ -292,7 +296,8 @@ struct Answer {
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
     DemandAnswer demand;
-    std::vector<walk::Walk> walks;  ///< how each outbuilding should be earthed, and why
+    std::vector<walk::Walk> walks;        ///< how each outbuilding should be earthed, and why
+    std::vector<special::Advice> advice;  ///< special things of the building; judges no scheme
     SearchAnswer search;
     std::vector<SourceAnswer> sources;
     std::vector<std::string> cautions;  ///< that belong to every job

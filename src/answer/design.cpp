@@ -30,6 +30,11 @@ void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
 }
 
+std::string advice_line(const special::Advice& advice) {
+    return fmt::format("{}: {} ({})", advice.about, advice.says,
+                       advice.footing ? advice.footing->clause : "no clause");
+}
+
 class SchemeWriter {
 public:
     SchemeWriter(const Question& q, const search::Contender& contender,
@@ -44,6 +49,7 @@ public:
         out_.headroom = c_.headroom;
         out_.governed_by = c_.governed_by ? c_.governed_by->name : "";
         out_.dependability = static_cast<int>(c_.dependability);
+        out_.guard = guard_of(s_, c_.scheme);
         price();
         findings();
         run();
@@ -53,6 +59,10 @@ public:
         out_.words = short_words(out_);
         house_work();
         add_duties(s_, out_);
+        add_guard_cautions(out_);
+        for (const special::Advice& advice : special::advice_of(special::case_of(s_))) {
+            if (advice.needs_a_person) add_once(out_.needs_a_person, advice_line(advice));
+        }
         return std::move(out_);
     }
 
@@ -117,7 +127,8 @@ private:
                     s.device->rating.number(), s.device->breaking.value.number() / 1000};
         if (const auto residual = study::residual_at_head(s)) {
             r.rcd = RcdAnswer{
-                residual->sensitivity.number() * 1000, "A", residual->delayed, {"the run"}};
+                residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};
+            set_upstream_type(out_.guard, *r.rcd);
         }
     }
 
@@ -199,10 +210,7 @@ private:
                                               : "double-pole, at the building's board";
         bonds(a);
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
-        RcdAnswer rcd{q_.catalogue.limits.residual_socket.value.number() * 1000, "A", false, {}};
-        for (const site::Circuit& circuit : b.circuits) rcd.covers.push_back(circuit.name);
-        if (rcd.covers.empty()) rcd.covers.push_back("every circuit");
-        a.rcds.push_back(std::move(rcd));
+        a.rcds = board_rcds(out_.guard);
         a.circuits = circuits_of(recorded_);
     }
 
@@ -249,6 +257,10 @@ private:
     Recorded recorded_;
     SchemeAnswer out_;
 };
+
+void append(std::vector<const Citation*>& to, const std::vector<const Citation*>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
 
 void add_sources(const tables::Catalogue& catalogue, const std::vector<const Citation*>& citations,
                  std::vector<SourceAnswer>& sources) {
@@ -312,16 +324,17 @@ Answer design(const Question& question) {
         const bool last = contender.scheme.phases == settings.back().phases;
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
-        const auto more = writer.citations();
-        citations.insert(citations.end(), more.begin(), more.end());
+        append(citations, writer.citations());
+        append(citations, citations_of(answer.schemes.back().guard));
     }
     const bool other = !found.contenders.empty() &&
                        found.contenders.front().scheme.phases == settings.back().phases;
     answer.demand = demand_of(other ? settings.back() : settings.front());
     answer.walks = walks_of(q.catalogue, q.job);
-    for (const walk::Walk& walk : answer.walks) {
-        const auto more = citations_of(walk);
-        citations.insert(citations.end(), more.begin(), more.end());
+    for (const walk::Walk& walk : answer.walks) append(citations, citations_of(walk));
+    answer.advice = special::advice_of(special::case_of(settings.back()));
+    for (const special::Advice& advice : answer.advice) {
+        if (advice.footing) citations.push_back(advice.footing->citation);
     }
     add_sources(q.catalogue, citations, answer.sources);
     std::sort(answer.sources.begin(), answer.sources.end(),

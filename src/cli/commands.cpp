@@ -9,6 +9,7 @@
 #include "cli/screen.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
+#include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
 #include "codec/reach.h"
@@ -192,6 +193,40 @@ int why(const WhyArguments& arguments) {
 
 namespace {
 
+int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
+    return fault_exit({{"unknown-scheme",
+                        "",
+                        fmt::format("there are {} schemes", answer.schemes.size()),
+                        "",
+                        {}}},
+                      json, title);
+}
+
+}  // namespace
+
+int dark(const DarkArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const answer::Answer answer = designed(bench, job, false);
+            if (answer.schemes.empty()) {
+                complain(
+                    "no scheme is sound, so there is nothing to go dark (toft design says "
+                    "why)\n");
+                return static_cast<int>(no_sound_scheme);
+            }
+            const auto index = static_cast<std::size_t>(arguments.rank - 1);
+            if (index >= answer.schemes.size()) {
+                return no_such_rank(answer, arguments.json, "nothing to look at:");
+            }
+            const answer::SchemeAnswer& scheme = answer.schemes[index];
+            print(arguments.json ? codec::write_dark(job.title, scheme)
+                                 : dark_screen(answer, scheme));
+            return answer_exit(answer);
+        });
+}
+
+namespace {
+
 int write_picture(const drawing::Scene& scene, const std::string& path, const PictureFile& wanted) {
     const auto content = content_of(scene, wanted);
     if (!content) return fault_exit(content.error(), false, "the picture was not written:");
@@ -258,12 +293,7 @@ int draw(const DrawArguments& arguments) {
         const answer::Answer answer = designed(bench, job, false);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         if (!answer.schemes.empty() && index >= answer.schemes.size()) {
-            return fault_exit({{"unknown-scheme",
-                                "",
-                                fmt::format("there are {} schemes", answer.schemes.size()),
-                                "",
-                                {}}},
-                              false, "nothing to draw:");
+            return no_such_rank(answer, false, "nothing to draw:");
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
@@ -294,7 +324,7 @@ int sources() {
 int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
-        complain("toft: no such schema; there are job, answer, ground and faults\n");
+        complain("toft: no such schema; there are job, answer, ground, dark and faults\n");
         return wrong_usage;
     }
     print(std::string(text));

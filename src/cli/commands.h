@@ -49,6 +49,12 @@ struct WhyArguments {
     bool json = false;
 };
 
+struct DarkArguments {
+    std::string job;
+    int rank = 1;
+    bool json = false;
+};
+
 struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
@@ -68,6 +74,7 @@ int tables(const TablesArguments& arguments);
 int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
+int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);
 int sources();

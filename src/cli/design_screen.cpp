@@ -255,6 +255,20 @@ std::string unknowns_part(const Answer& a) {
     return text;
 }
 
+/// The first words of each piece of advice; the answer as JSON has what the rule asks besides.
+std::string advice_part(const Answer& a) {
+    if (a.advice.empty()) return "";
+    std::string text = heading("SPECIAL THINGS");
+    for (const auto& advice : a.advice) {
+        text += wrapped("  - ",
+                        fmt::format("{}: {} [{}]{}", advice.about, advice.says,
+                                    advice.footing ? advice.footing->clause : "no clause",
+                                    advice.needs_a_person ? " (needs a person)" : ""),
+                        4);
+    }
+    return text;
+}
+
 std::string recommended_part(const Answer& a) {
     if (a.schemes.empty()) {
         return heading("NO SOUND SCHEME") +
@@ -298,8 +312,8 @@ std::string search_part(const Answer& a) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text +=
-        recommended_part(a) + demand_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text += recommended_part(a) + demand_part(a) + advice_part(a) + others_part(a) +
+            dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
     return text + search_part(a);

@@ -25,6 +25,15 @@ Json unknown_json(const answer::UnknownAnswer& u) {
             {"effect", u.effect}};
 }
 
+Json advice_json(const special::Advice& a) {
+    return {{"about", a.about},
+            {"asks", a.asks},
+            {"says", a.says},
+            {"clause", a.footing ? a.footing->clause : "no clause"},
+            {"basis", basis_json(a.footing)},
+            {"needs_a_person", a.needs_a_person}};
+}
+
 std::string text_of(const Json& json) {
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -61,6 +70,8 @@ std::string write_answer(const answer::Answer& a) {
     json["assumed"] = a.assumed;
     json["demand"] = demand_json(a.demand);
     json["why"] = walks_json(a.walks);
+    json["advice"] = Json::array();
+    for (const special::Advice& advice : a.advice) json["advice"].push_back(advice_json(advice));
     json["cautions"] = a.cautions;
     json["search"] = {
         {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},

@@ -1,5 +1,7 @@
 #include "codec/scheme.h"
 
+#include "codec/guard_tree.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -33,6 +35,7 @@ Json rcd_json(const RcdAnswer& r) {
     return {{"covers", r.covers},
             {"sensitivity_ma", rounded(r.sensitivity_ma)},
             {"type", r.type},
+            {"instead", word_or_null(r.instead)},
             {"delayed", r.delayed}};
 }
 
@@ -267,6 +270,8 @@ Json scheme_json(const SchemeAnswer& s) {
     json["tell"] = tell;
     json["needs_a_person"] = s.needs_a_person;
     json["cautions"] = s.cautions;
+    json["residual"] = residual_json(s.guard);
+    json["dark"] = dark_json(s.guard);
     return json;
 }
 

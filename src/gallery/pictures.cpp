@@ -3,6 +3,7 @@
 #include "curves/curves.h"
 #include "curves/pair.h"
 #include "diagram/single_line.h"
+#include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
 #include "terrain/lost_neutral.h"
@@ -34,6 +35,11 @@ drawing::Scene pair(const Subject& s) {
     return curves::pair_picture(
         {s.catalogue, s.job, s.answer, s.scheme_index, s.upstream, s.downstream},
         s.width > 0 ? s.width : curves::paper_wide);
+}
+
+drawing::Scene dark(const Subject& s) {
+    return outage::dark_picture(s.job, s.answer, s.scheme_index,
+                                s.width > 0 ? s.width : terrain::paper_wide);
 }
 
 const answer::GroundAnswer& ground_of(const Subject& s) {
@@ -72,6 +78,7 @@ const std::vector<Picture>& pictures() {
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"curves", "how long its device takes and what the cable withstands", curves},
         {"pair", "two devices in series and which of them clears a fault", pair, false, true},
+        {"dark", "what each fault leaves without supply", dark},
         {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
         {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
          true},

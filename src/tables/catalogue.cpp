@@ -39,6 +39,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_demand(files, catalogue, faults);
     read_earth(files, catalogue, faults);
     read_shock(files, catalogue, faults);
+    read_guard(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

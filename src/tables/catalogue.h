@@ -8,6 +8,7 @@
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
+#include "tables/guard.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 
@@ -57,6 +58,7 @@ struct Catalogue {
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;
     Shock shock;
+    Guard guard;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

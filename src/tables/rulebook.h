@@ -22,7 +22,12 @@ struct Limits {
     Cited<Volts> touch_voltage;
     Cited<Ohms> electrode_stable;
     Cited<Amperes> residual_socket;
+    Cited<Amperes> socket_most;  ///< rating up to which the clauses about sockets reach
     Cited<double> residual_ratio;
+    Cited<double> residual_leakage;  ///< standing leakage over the rating of what sees it
+    Cited<Metres> surge_reach;       ///< cable that one surge protective device serves
+    Cited<Volts> charging_low;   ///< supply outside this band: a charging point that watches …
+    Cited<Volts> charging_high;  ///< … it takes the vehicle off
     Cited<double> overload_i2;
     Cited<double> buried_cc;
     Cited<double> test_factor;

@@ -12,6 +12,7 @@
 #include "published/demand_methods.h"
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
+#include "published/guard_methods.h"
 #include "published/shock_methods.h"
 #include "published/soil_methods.h"
 #include "study/figures.h"
@@ -280,6 +281,8 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"selectivity", selectivity},
         {"residual times", residual_times},
         {"largest electrode", largest_electrode},
+        {"residual need", residual_need},
+        {"residual pair", residual_pair},
         {"extraneous part", extraneous_part},
         {"earth rods", earth_rods},
         {"four-pin reading", four_pin_reading},

@@ -200,6 +200,18 @@ std::string demand_part(const Answer& a) {
     return text;
 }
 
+std::string selectivity_part(const SchemeAnswer& s) {
+    if (s.selectivity.empty()) return "";
+    std::string text = heading("WHICH DEVICE OPENS");
+    for (const auto& pair : s.selectivity) {
+        text += wrapped("  ",
+                        fmt::format("{} over {}: {}; {}", pair.upstream, pair.downstream,
+                                    answer::selectivity_words(pair), pair.says),
+                        6);
+    }
+    return text;
+}
+
 std::string lists_part(const SchemeAnswer& s) {
     std::string text;
     const auto list = [&](const char* title, const std::vector<std::string>& lines) {

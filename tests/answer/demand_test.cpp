@@ -32,10 +32,10 @@ site::Job workshop_job() {
     return job;
 }
 
-DemandAnswer answered(const site::Job& job) { return demand_of(support::prepared(job)); }
+DemandAnswer demand_answered(const site::Job& job) { return demand_of(support::prepared(job)); }
 
 TEST(DemandAnswers, HoldEveryBuildingInEveryScenario) {
-    const DemandAnswer d = answered(workshop_job());
+    const DemandAnswer d = demand_answered(workshop_job());
     EXPECT_EQ(d.scenario, "likely");
     EXPECT_NEAR(d.run_a, 24, 1e-9);
     ASSERT_EQ(d.buildings.size(), 2u);
@@ -50,7 +50,7 @@ TEST(DemandAnswers, SayWhatEveryPartHasLeftByEveryWay) {
     site::Job job = workshop_job();
     job.intake.agreed = measured(amperes(60));
     job.intake.tails = measured(square_millimetres(25));
-    const DemandAnswer d = answered(job);
+    const DemandAnswer d = demand_answered(job);
     ASSERT_EQ(d.limits.size(), 2u);
     EXPECT_EQ(d.limits[0].part, "operator's fuse");
     EXPECT_TRUE(d.limits[0].known);
@@ -64,11 +64,11 @@ TEST(DemandAnswers, SayWhatEveryPartHasLeftByEveryWay) {
 
 TEST(DemandAnswers, SayWhetherTheOperatorIsAskedOrTold) {
     site::Job job = workshop_job();
-    EXPECT_EQ(answered(job).notice, "nothing to ask or tell");
+    EXPECT_EQ(demand_answered(job).notice, "nothing to ask or tell");
     job.buildings[1].circuits = {drawing_watts(site::CircuitKind::heat_pump, 4600)};
-    EXPECT_EQ(answered(job).notice, "tell after");  // 58 A
+    EXPECT_EQ(demand_answered(job).notice, "tell after");  // 58 A
     job.buildings[1].circuits.push_back(drawing_watts(site::CircuitKind::heat_pump, 690));
-    EXPECT_EQ(answered(job).notice, "ask first");  // 61 A
+    EXPECT_EQ(demand_answered(job).notice, "ask first");  // 61 A
 }
 
 TEST(DemandAnswers, TheOperatorsShareOfTheListIsTheSameAsTheAnswers) {
@@ -89,7 +89,7 @@ TEST(DemandAnswers, TheOperatorsShareOfTheListIsTheSameAsTheAnswers) {
 TEST(DemandAnswers, AnUnknownFuseIsTheSmallestMetAndSaidToBe) {
     site::Job job = workshop_job();
     job.intake.service_fuse.reset();
-    const DemandAnswer d = answered(job);
+    const DemandAnswer d = demand_answered(job);
     EXPECT_FALSE(d.limits[0].known);
     EXPECT_EQ(d.limits[0].carries_a, 60);
     EXPECT_EQ(d.notice, "ask first");

@@ -99,7 +99,9 @@ private:
             a.says = f.says;
             a.at_least = f.at_least;
             a.verdict = c_.verdicts[i];
-            if (f.limited && std::isfinite(f.use.value)) {
+            // Selective nowhere is no figure to show: the words tell.
+            const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
+            if (f.limited && shown) {
                 a.value = f.value;
                 a.limit = f.limit;
                 a.use = f.use.value;

@@ -217,7 +217,9 @@ ValueIn<L, Amperes> limit_of(L& ledger, const Pair& pair, const Sure& sure) {
     return ledger.stated(name, amperes(sure.to), "corner of the downstream device's curve");
 }
 
-constexpr const char* by_ratio = "gG fuses whose rated currents are far enough apart";
+constexpr const char* by_ratio =
+    "gG fuses whose rated currents are far enough apart: selective by their standard, even where "
+    "bands as wide as it allows lie over one another";
 constexpr const char* all_the_way =
     "the downstream device is sure to have cleared before the upstream one can operate";
 constexpr const char* fuse_may_melt =

@@ -179,7 +179,7 @@ struct FindingAnswer {
 
 /// Two devices in series: which of them clears a fault beyond both.
 struct SelectivityAnswer {
-    std::string upstream;  ///< in words, "not known" where it is not
+    std::string upstream;  ///< in words; only its place where no more is known
     std::string downstream;
     std::string protects;  ///< what goes dark when the upstream one opens too
     std::string verdict;   ///< selective, partly, not selective, not known

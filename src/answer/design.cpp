@@ -99,7 +99,9 @@ private:
             a.at_least = f.at_least;
             a.about_circuits = f.rule->needs == study::Stage::circuits;
             a.verdict = c_.verdicts[i];
-            if (f.limited && std::isfinite(f.use.value)) {
+            // Selective nowhere is no figure to show: the words tell.
+            const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
+            if (f.limited && shown) {
                 a.value = f.value;
                 a.limit = f.limit;
                 a.use = f.use.value;

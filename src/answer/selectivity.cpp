@@ -10,8 +10,8 @@ namespace toft::answer {
 
 namespace {
 
-std::string words_of(const tables::Device* device) {
-    return device ? tables::device_words(*device) : "not known";
+std::string words_of(const tables::Device* device, const char* otherwise) {
+    return device ? tables::device_words(*device) : otherwise;
 }
 
 std::string amps(double value) { return significant(value, 4) + " A"; }
@@ -22,8 +22,8 @@ SelectivityAnswer selectivity_answer(const study::Setting<Recording>& setting,
                                      const study::SelectivePair<Recording>& pair,
                                      std::size_t index) {
     SelectivityAnswer a;
-    a.upstream = words_of(pair.upstream);
-    a.downstream = words_of(pair.downstream);
+    a.upstream = words_of(pair.upstream, "the operator's fuse");
+    a.downstream = words_of(pair.downstream, "a circuit's device");
     if (index == 0) {
         a.protects = "the house";
     } else {

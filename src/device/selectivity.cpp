@@ -206,7 +206,10 @@ ValueIn<L, Amperes> limit_of(L& ledger, const Pair& pair, const Sure& sure) {
     if (!(sure.to > 0)) return ledger.stated(name, amperes(0), "nowhere that matters");
     if (sure.crossed) return meeting(ledger, pair, sure.to, name);
     for (const CurvePoint& p : pair.upstream.holds) {
-        if (p.current.value.number() == sure.to) return ledger.table(name, p.current);
+        if (p.current.value.number() != sure.to) continue;
+        const CurvePoint& last = pair.downstream.points.back();
+        const bool meets = p.time == last.time && last.current.value <= p.current.value;
+        return meets ? meeting(ledger, pair, sure.to, name) : ledger.table(name, p.current);
     }
     if (sure.to == pair.downstream.breaking.value.number()) {
         return ledger.table(name, pair.downstream.breaking);
@@ -214,7 +217,9 @@ ValueIn<L, Amperes> limit_of(L& ledger, const Pair& pair, const Sure& sure) {
     return ledger.stated(name, amperes(sure.to), "corner of the downstream device's curve");
 }
 
-constexpr const char* by_ratio = "gG fuses whose rated currents are far enough apart";
+constexpr const char* by_ratio =
+    "gG fuses whose rated currents are far enough apart: selective by their standard, even where "
+    "bands as wide as it allows lie over one another";
 constexpr const char* all_the_way =
     "the downstream device is sure to have cleared before the upstream one can operate";
 constexpr const char* fuse_may_melt =

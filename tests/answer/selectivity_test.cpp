@@ -63,7 +63,7 @@ TEST(SelectivityAnswer, ADeviceNobodyNamedIsNotKnown) {
     site::Job job = in_series("BS 88-3", 80);
     job.intake.service_fuse.reset();
     const auto pairs = pairs_of(job, support::breaker("B", 32));
-    EXPECT_EQ(pairs[0].upstream, "not known");
+    EXPECT_EQ(pairs[0].upstream, "the operator's fuse");
     EXPECT_EQ(pairs[0].verdict, "not known");
     EXPECT_EQ(pairs[0].to_a, 0);
     EXPECT_FALSE(pairs[0].gap_from_a);

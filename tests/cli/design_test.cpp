@@ -41,6 +41,16 @@ TEST_F(Design, ASoundJobLeavesWithZeroAndSaysWhatToDo) {
     EXPECT_EQ(ran.out.find("■ fails"), std::string::npos) << "a scheme that fails was shown";
 }
 
+TEST_F(Design, WhichDeviceOpensIsToldPairByPair) {
+    const Ran ran = program_.run({"design", example("demo")});
+    EXPECT_NE(ran.out.find("WHICH DEVICE OPENS"), std::string::npos);
+    EXPECT_NE(ran.out.find("BS 88-3 80 A over B 32 A breaker: selective up to 610 A of 1205 A"),
+              std::string::npos);
+    const Ran why = program_.run({"explain", example("demo"), "selectivity.1_a"});
+    EXPECT_EQ(why.code, 0);
+    EXPECT_NE(why.out.find("610"), std::string::npos);
+}
+
 TEST_F(Design, StandardInputIsReadForADash) {
     const Ran from_file = program_.run({"design", example("demo"), "--json"});
     const Ran from_input = design_json(demo_.dump());

@@ -58,12 +58,10 @@ Chain chain_of(const View& view, const study::RunScheme& scheme, Amperes behind_
         rcd.post = Post::head;
         rcd.sensitivity = head->sensitivity;
         rcd.delayed = head->delayed;
-        rcd.type = upstream_type(view);
         add(chain, rcd);
     }
     Rcd own;
     own.sensitivity = circuit_sensitivity(view);
-    own.type = upstream_type(view);
     add(chain, own);
     return chain;
 }

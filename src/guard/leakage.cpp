@@ -1,6 +1,7 @@
 #include "guard/leakage.h"
 
 #include "base/limit.h"
+#include "guard/row_of.h"
 
 #include <algorithm>
 
@@ -8,8 +9,7 @@ namespace toft::guard {
 
 Leakage leakage_of(const View& view, const site::Circuit& circuit) {
     if (circuit.leakage.known) return {circuit.leakage.low, circuit.leakage.high, true};
-    const tables::LoadLeakage* usual =
-        tables::find_leakage(view.tables(), site::word(circuit.kind));
+    const tables::LoadLeakage* usual = row_of(view.tables().leakages, circuit.kind);
     return usual ? Leakage{usual->low.value, usual->high.value, false}
                  : Leakage{amperes(0), circuit_sensitivity(view), false};
 }

@@ -1,5 +1,7 @@
 #include "guard/sort.h"
 
+#include "guard/row_of.h"
+
 #include <algorithm>
 
 namespace toft::guard {
@@ -41,7 +43,7 @@ RcdType plain_type(const tables::LoadType& row, const site::Circuit& c) {
 
 RcdType needed(const View& view, const site::Circuit& circuit, bool detection) {
     if (detection && vehicle(circuit)) return RcdType::a;
-    const tables::LoadType* row = tables::find_type(view.tables(), site::word(circuit.kind));
+    const tables::LoadType* row = row_of(view.tables().types, circuit.kind);
     return row ? plain_type(*row, circuit) : RcdType::b;
 }
 

@@ -65,14 +65,15 @@ void arc_faults(const Case& c, std::vector<Advice>& all) {
     const auto& made_of = c.view.building->construction;
     const bool burns = made_of == site::Construction::timber ||
                        c.view.building->spread_of_fire_risk == site::Answer::yes;
-    all.push_back({"arc faults",
-                   "arc fault detection for sockets on one phase in buildings where many sleep or "
-                   "cannot leave; recommended elsewhere",
-                   burns ? "not asked for in an outbuilding of a house; wood or dust here speaks "
-                           "for it"
-                         : "not asked for in an outbuilding of a house; worth a thought where "
-                           "someone sleeps or a fire would go unseen",
-                   footing(c, "arc"), false});
+    all.push_back(
+        {"arc faults",
+         "arc fault detection for sockets on one phase in higher-risk residential buildings, "
+         "houses in multiple occupation, student housing and care homes; recommended "
+         "elsewhere",
+         burns ? "asked for only if the house is one of those; wood or dust here speaks for it"
+               : "asked for only if the house is one of those; worth a thought where "
+                 "someone sleeps or a fire would go unseen",
+         footing(c, "arc"), false});
 }
 
 void feeding_back(const Case& c, std::vector<Advice>& all) {

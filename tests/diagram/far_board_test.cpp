@@ -37,6 +37,7 @@ TEST(FarBoard, AMainSwitchAndAtLeastOneWayAlways) {
 TEST(FarBoard, ACircuitThatNoRcdCoversIsDrawnWithoutOne) {
     Example one = example("demo");
     answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    scheme.building.rcds.resize(1);
     scheme.building.rcds[0].covers = {"Sockets"};
     const drawing::Items items = far_board(one, scheme);
     EXPECT_EQ(count_kind(items, "rcbo"), 1);
@@ -81,6 +82,7 @@ TEST(FarBoard, WhatTheSchemeAloneNamesIsAWayToo) {
     Example one = example("demo");
     one.job.buildings[1].circuits.clear();
     answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    scheme.building.rcds.resize(1);
     scheme.building.rcds[0].covers = {"every circuit"};
     const std::vector<Way> ways = ways_of(picture::set_stage(one.job, &scheme));
     ASSERT_EQ(ways.size(), 1u);

@@ -1,5 +1,7 @@
 #include "guard/view.h"
 
+#include "guard/row_of.h"
+
 #include "guard/guarding.h"
 
 namespace toft::guard {
@@ -20,6 +22,18 @@ TEST(View, ACircuitWithoutANameIsCounted) {
     EXPECT_EQ(circuit_name(view(job), 0), "lights");
     EXPECT_EQ(circuit_name(view(job), 1), "circuit 2");
     EXPECT_TRUE(has_kind(view(job), site::CircuitKind::freezer));
+}
+
+TEST(View, RowsOfTheTablesAreFoundInTheKindsOrderAndInAnyOther) {
+    auto rows = support::catalogue().guard.leakages;
+    for (std::size_t k = 0; k < site::words<site::CircuitKind>().size(); ++k) {
+        const auto kind = static_cast<site::CircuitKind>(k);
+        ASSERT_EQ(row_of(rows, kind), &rows[k]);
+    }
+    std::swap(rows[2], rows[5]);
+    EXPECT_EQ(row_of(rows, static_cast<site::CircuitKind>(2)), &rows[5]);
+    rows.erase(rows.begin());
+    EXPECT_EQ(row_of(rows, site::CircuitKind::socket_ring), nullptr);
 }
 
 TEST(View, AFaultReturnsThroughTheGroundOnTtAndWithAnElectrodeOfItsOwn) {

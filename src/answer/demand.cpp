@@ -20,8 +20,9 @@ std::vector<demand::Notice> operator_notices(const study::Setting<Silent>& s) {
     if (job.intake.service_fuse) o.fuse = job.intake.service_fuse->rating;
     if (job.intake.agreed.known) o.agreed = job.intake.agreed.low;
     o.looped = job.intake.looped;
-    o.load = demand::process_load(*s.building_facts);
-    o.generation = demand::generation_of(job);
+    const site::Scenario scenario = study::wanted_scenario(job);
+    o.load = demand::process_load(*s.building_facts, scenario);
+    o.generation = demand::generation_of({&s.catalogue->demand, s.supply.u0, 1, ""}, job, scenario);
     o.generates = !o.generation || *o.generation > amperes(0);
     o.u0 = s.supply.u0;
     return demand::notices(s.catalogue->limits, o);

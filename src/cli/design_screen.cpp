@@ -161,12 +161,14 @@ std::string load_text(const answer::LoadAnswer& load) {
     return text + "; neutral " + number(load.neutral_a, "A");
 }
 
+/// "42 A left, 24 A with the run", "20 A left, short by 8 A with the run".
 std::string left_text(double left, double run) {
-    const std::string before =
-        left < 0 ? "short by " + number(-left, "A") : number(left, "A") + " left";
+    const auto a = [](double amperes) { return significant(amperes, 3) + " A"; };
     const double after = left - run;
-    return before + (after < 0 ? "; with the run short by " + number(-after, "A")
-                               : "; with the run " + number(after, "A"));
+    std::string text = left < 0 ? "short by " + a(-left) : a(left) + " left";
+    text +=
+        after < 0 ? std::string(left < 0 ? ", by " : ", short by ") + a(-after) : ", " + a(after);
+    return text + " with the run";
 }
 
 std::string demand_part(const Answer& a) {

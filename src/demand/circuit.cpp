@@ -72,6 +72,31 @@ CircuitLoad<L> circuit_load(L& ledger, const Place<L>& place, const site::Circui
     return load;
 }
 
+bool sends_out(const tables::Demand& tables, const site::Circuit& circuit) {
+    const std::string& load = tables::load_of_kind(tables, site::word(circuit.kind)).load;
+    return load == tables::load_generation || load == tables::load_storage;
+}
+
+template <class L>
+ValueIn<L, Amperes> output_current(L& ledger, const Place<L>& place, const site::Circuit& circuit,
+                                   int number) {
+    const Name name{"I.out", "current that a circuit may send out", number, "", "", place.of};
+    if (circuit.load_w.known) {
+        const auto p =
+            ledger.stated({"S.out", "what a circuit may send out", number, "", "", place.of},
+                          VoltAmperes(circuit.load_w.high), "survey");
+        if (circuit.phases == 1) return ledger.let(name, p / place.u0);
+        return ledger.let(name, p / (place.u0 * 3.0));
+    }
+    if (circuit.device) {
+        return ledger.stated(name, circuit.device->rating, "rating of the circuit's device");
+    }
+    return ledger.stated(name, amperes(0), "not stated");
+}
+
+template Amperes output_current(Silent&, const Place<Silent>&, const site::Circuit&, int);
+template Traced<Amperes> output_current(Recording&, const Place<Recording>&, const site::Circuit&,
+                                        int);
 template CircuitLoad<Silent> circuit_load(Silent&, const Place<Silent>&, const site::Circuit&, int);
 template CircuitLoad<Recording> circuit_load(Recording&, const Place<Recording>&,
                                              const site::Circuit&, int);

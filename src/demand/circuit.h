@@ -38,4 +38,13 @@ template <class L>
 CircuitLoad<L> circuit_load(L& ledger, const Place<L>& place, const site::Circuit& circuit,
                             int number);
 
+/// True for what can send current out: solar and batteries.
+bool sends_out(const tables::Demand& tables, const site::Circuit& circuit);
+
+/// What a circuit that sends out may send on each line it uses: its stated load, else the rating
+/// of its device; 0 where neither is stated.
+template <class L>
+ValueIn<L, Amperes> output_current(L& ledger, const Place<L>& place, const site::Circuit& circuit,
+                                   int number);
+
 }  // namespace toft::demand

@@ -46,17 +46,15 @@ template <class L>
 ValueIn<L, Amperes> neutral_current(L& ledger, const Lines<L>& lines, const Lines<L>& third,
                                     const char* of) {
     const auto& [a, b, c] = lines.each;
-    const auto square = squared(a) + squared(b) + squared(c) - a * b - b * c - c * a;
+    const auto apart = root((squared(a - b) + squared(b - c) + squared(c - a)) / 2.0);
     const Name name{"I.N", "current of the neutral, lines at 120 degrees", 0, "", "", of};
     const auto& [d, e, f] = third.each;
-    if (!(plain(d) + plain(e) + plain(f) > amperes(0))) {
-        return ledger.let(name, root(most(square, squared(amperes(0)))));
-    }
-    const auto apart = ledger.let({"I.N1", "neutral: what the lines differ by", 0, "", "", of},
-                                  root(most(square, squared(amperes(0)))));
+    if (!(plain(d) + plain(e) + plain(f) > amperes(0))) return ledger.let(name, apart);
+    const auto first =
+        ledger.let({"I.N1", "neutral: what the lines differ by", 0, "", "", of}, apart);
     const auto together = ledger.let(
         {"I.N3", "neutral: third harmonics of the three lines", 0, "", "", of}, d + e + f);
-    return ledger.let(name, root(squared(apart) + squared(together)));
+    return ledger.let(name, root(squared(first) + squared(together)));
 }
 
 template std::size_t least_loaded(const Lines<Silent>&, int);

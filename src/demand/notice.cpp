@@ -2,6 +2,7 @@
 
 #include "base/limit.h"
 #include "base/text.h"
+#include "demand/scenario.h"
 
 #include <fmt/format.h>
 
@@ -119,10 +120,6 @@ private:
     std::vector<Notice> out_;
 };
 
-bool gives(const site::Circuit& c) {
-    return c.kind == site::CircuitKind::solar || c.kind == site::CircuitKind::battery;
-}
-
 }  // namespace
 
 const char* when_words(When when) {
@@ -147,26 +144,27 @@ When heaviest(const std::vector<Notice>& notices) {
     return when;
 }
 
-std::string process_load(const site::Building& building) {
+std::string process_load(const site::Building& building, site::Scenario scenario) {
     std::string words;
     for (const site::Circuit& c : building.circuits) {
         const bool charger = c.kind == site::CircuitKind::vehicle_charging;
         if (!charger && c.kind != site::CircuitKind::heat_pump) continue;
+        if (!counts(c, scenario)) continue;
         const std::string word = charger ? "charge point" : "heat pump";
         if (words.find(word) == std::string::npos) words += (words.empty() ? "" : " and ") + word;
     }
     return words;
 }
 
-std::optional<Amperes> generation_of(const site::Job& job) {
+std::optional<Amperes> generation_of(const Place<Silent>& place, const site::Job& job,
+                                     site::Scenario scenario) {
+    Silent silent;
     Amperes sum{0};
     for (const site::Building& building : job.buildings) {
         for (const site::Circuit& c : building.circuits) {
-            if (!gives(c)) continue;
+            if (!counts(c, scenario) || !sends_out(*place.tables, c)) continue;
             if (!c.load_w.known && !c.device) return std::nullopt;
-            const double lines = c.phases;
-            sum += c.load_w.known ? VoltAmperes(c.load_w.high) / (job.intake.u0 * lines)
-                                  : c.device->rating;
+            sum += output_current(silent, place, c, 0);
         }
     }
     return sum;

@@ -2,8 +2,7 @@
 // What the network operator is asked before the work or told after it, with the figures that say
 // so. Page: docs/methods/notice.md.
 
-#include "base/units.h"
-#include "site/job.h"
+#include "demand/circuit.h"
 #include "tables/rulebook.h"
 
 #include <optional>
@@ -42,12 +41,14 @@ std::vector<Notice> notices(const tables::Limits& limits, const Occasion& occasi
 /// The heaviest of them.
 When heaviest(const std::vector<Notice>& notices);
 
-/// The load that the operators' joint process speaks of among circuits that the run is to feed.
-std::string process_load(const site::Building& building);
+/// The load that the operators' joint process speaks of among the building's circuits that count in
+/// that scenario: "charge point", "heat pump", both, or empty.
+std::string process_load(const site::Building& building, site::Scenario scenario);
 
-/// Current that all solar and battery circuits of the job may send out on one line: 0 without any,
-/// none where one of them states neither load nor device. Those of a single phase are taken on
-/// the same line.
-std::optional<Amperes> generation_of(const site::Job& job);
+/// Current that all solar and battery circuits of the job that count may send out on one line: 0
+/// without any, none where one of them states neither load nor device. Those of a single phase are
+/// taken on the same line.
+std::optional<Amperes> generation_of(const Place<Silent>& place, const site::Job& job,
+                                     site::Scenario scenario);
 
 }  // namespace toft::demand

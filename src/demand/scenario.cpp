@@ -107,6 +107,7 @@ void from_circuits(L& ledger, const Place<L>& place, const site::Building& build
     for (const site::Circuit& circuit : building.circuits) {
         ++number;
         if (!counts(circuit, scenario)) continue;
+        if (current_from(*place.tables, circuit) == CurrentFrom::nothing) continue;
         loads.push_back(circuit_load(ledger, place, circuit, number));
         shapes.push_back(
             {plain(loads.back().full), circuit.phases, circuit.later == site::Answer::yes});
@@ -187,6 +188,24 @@ BuildingDemand<L> building_demand(L& ledger, const Place<L>& place, const site::
     return out;
 }
 
+template <class L>
+ValueIn<L, Amperes> sent_out(L& ledger, const Place<L>& place, const site::Building& building,
+                             site::Scenario scenario) {
+    const Name name{"I.sent", "sent out by solar and batteries", 0, "", "", place.of};
+    ValueIn<L, Amperes> sum{};
+    bool any = false;
+    int number = 0;
+    for (const site::Circuit& circuit : building.circuits) {
+        ++number;
+        if (!counts(circuit, scenario) || !sends_out(*place.tables, circuit)) continue;
+        add<L>(sum, any, output_current(ledger, place, circuit, number));
+    }
+    return any ? ledger.let(name, sum) : ledger.stated(name, amperes(0), "none");
+}
+
+template Amperes sent_out(Silent&, const Place<Silent>&, const site::Building&, site::Scenario);
+template Traced<Amperes> sent_out(Recording&, const Place<Recording>&, const site::Building&,
+                                  site::Scenario);
 template BuildingDemand<Silent> building_demand(Silent&, const Place<Silent>&,
                                                 const site::Building&, site::Scenario);
 template BuildingDemand<Recording> building_demand(Recording&, const Place<Recording>&,

@@ -33,4 +33,10 @@ template <class L>
 BuildingDemand<L> building_demand(L& ledger, const Place<L>& place, const site::Building& building,
                                   site::Scenario scenario);
 
+/// What the building's solar and battery circuits that count may send out on one line, those of a
+/// single phase on the same one: the run must carry it, though it is no demand.
+template <class L>
+ValueIn<L, Amperes> sent_out(L& ledger, const Place<L>& place, const site::Building& building,
+                             site::Scenario scenario);
+
 }  // namespace toft::demand

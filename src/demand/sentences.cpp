@@ -52,8 +52,17 @@ std::string allowances_sentence(const tables::Demand& tables, const site::Buildi
     return text;
 }
 
+constexpr const char* not_stated =
+    ": what it draws and gives is not stated and not counted: the run is not sized for it";
+
+std::string solar_words(const site::Circuit& circuit) {
+    if (!circuit.load_w.known && !circuit.device) return circuit.name + not_stated;
+    return circuit.name +
+           ": gives current and is not counted as load; the run is sized to carry it back";
+}
+
 std::vector<std::string> circuit_sentences(const tables::Demand& tables,
-                                           const site::Circuit& circuit) {
+                                           const site::Circuit& circuit, site::Scenario scenario) {
     const std::string& kind = site::word(circuit.kind);
     const std::string& load = tables::load_of_kind(tables, kind).load;
     switch (current_from(tables, circuit)) {
@@ -63,13 +72,16 @@ std::vector<std::string> circuit_sentences(const tables::Demand& tables,
                 circuit.name,
                 significant(tables::find_usual(tables, kind)->rating.value.number(), 3), kind)};
         case CurrentFrom::nothing:
-            if (load == tables::load_generation) {
-                return {circuit.name + ": gives current and is not counted as load"};
-            }
-            return {circuit.name + ": its load is not stated and not counted: state what it draws"};
+            return {load == tables::load_generation ? solar_words(circuit)
+                                                    : circuit.name + not_stated};
         default:
-            return {};
+            break;
     }
+    const bool by_duty = circuit.kind == site::CircuitKind::welder && circuit.duty_percent.known;
+    if (!by_duty || scenario == site::Scenario::everything) return {};
+    return {circuit.name +
+            ": counts by its effective current; while it is at work more volts are lost than the "
+            "answer shows, and a device of hardly more than the load may trip"};
 }
 
 bool power_factor_open(const site::Building& b, site::Scenario scenario) {
@@ -103,7 +115,7 @@ std::vector<std::string> demand_sentences(const tables::Demand& tables, const si
                           : allowances_sentence(tables, b, scenario));
         for (const site::Circuit& circuit : b.circuits) {
             if (!counts(circuit, scenario)) continue;
-            for (std::string& said : circuit_sentences(tables, circuit)) {
+            for (std::string& said : circuit_sentences(tables, circuit, scenario)) {
                 all.push_back(std::move(said));
             }
         }

@@ -107,7 +107,10 @@ void prepare_load(L& ledger, Settler&, Setting<L>& s) {
     const site::Scenario scenario = wanted_scenario(*s.job);
     const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, ""};
     const auto load = demand::building_demand(ledger, place, *s.building_facts, scenario);
-    s.ib = ledger.let({"Ib", "design current of the run", 0, "", "433.1.1"}, load.total * 1.0);
+    const auto sent = demand::sent_out(ledger, place, *s.building_facts, scenario);
+    const Name name{"Ib", "design current of the run", 0, "", "433.1.1"};
+    s.ib = plain(sent) > plain(load.total) ? ledger.let(name, most(load.total, sent))
+                                           : ledger.let(name, load.total * 1.0);
     shares(ledger, load, s);
     s.power_factor = ledger.stated({"cos.phi", "power factor of the load"},
                                    whole_power_factor(s, scenario), "survey");

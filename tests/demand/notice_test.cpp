@@ -10,6 +10,7 @@ namespace {
 
 using site::Answer;
 using site::CircuitKind;
+using site::Scenario;
 
 /// Nothing to ask or tell: 38 A measured, 20 A more, behind 100 A, not looped.
 Occasion quiet() {
@@ -146,26 +147,30 @@ TEST(OperatorNotice, WhatIsAskedComesBeforeWhatIsTold) {
 TEST(OperatorNotice, TheOperatorsProcessSpeaksOfChargePointsAndHeatPumps) {
     site::Building b;
     b.circuits = {drawing(CircuitKind::kiln, 20)};
-    EXPECT_EQ(process_load(b), "");
+    EXPECT_EQ(process_load(b, Scenario::likely), "");
     b.circuits.push_back(drawing(CircuitKind::vehicle_charging, 32));
-    EXPECT_EQ(process_load(b), "charge point");
+    EXPECT_EQ(process_load(b, Scenario::likely), "charge point");
     b.circuits.push_back(drawing(CircuitKind::heat_pump, 5));
     b.circuits.push_back(drawing(CircuitKind::heat_pump, 5));
-    EXPECT_EQ(process_load(b), "charge point and heat pump");
+    EXPECT_EQ(process_load(b, Scenario::likely), "charge point and heat pump");
+    b.circuits[1].later = Answer::yes;
+    EXPECT_EQ(process_load(b, Scenario::today), "heat pump");
 }
 
 TEST(OperatorNotice, AllThatSendsCurrentOutIsTakenTogether) {
     site::Job job = support::plain_job();
-    EXPECT_EQ(generation_of(job), amperes(0));
+    EXPECT_EQ(generation_of(place(), job, Scenario::likely), amperes(0));
     job.buildings[1].circuits = {drawing(CircuitKind::solar, 10)};
     job.buildings[0].circuits = {drawing(CircuitKind::battery, 12)};
-    EXPECT_EQ(generation_of(job)->number(), 22);
+    EXPECT_EQ(generation_of(place(), job, Scenario::likely)->number(), 22);
     job.buildings[0].circuits = {drawing(CircuitKind::solar, 16, 3)};
-    EXPECT_EQ(generation_of(job)->number(), 26);
+    EXPECT_EQ(generation_of(place(), job, Scenario::likely)->number(), 26);
+    job.buildings[1].circuits[0].later = Answer::yes;
+    EXPECT_EQ(generation_of(place(), job, Scenario::today)->number(), 16);
     job.buildings[1].circuits = {circuit(CircuitKind::solar)};
-    EXPECT_FALSE(generation_of(job));
+    EXPECT_FALSE(generation_of(place(), job, Scenario::likely));
     job.buildings[1].circuits[0].device = site::NamedDevice{"BS EN 60898", "B", amperes(20)};
-    EXPECT_EQ(generation_of(job)->number(), 36);
+    EXPECT_EQ(generation_of(place(), job, Scenario::likely)->number(), 36);
 }
 
 RC_GTEST_PROP(OperatorNotice, MoreLoadNeverMakesTheOperatorLessConcerned, ()) {

@@ -91,6 +91,18 @@ TEST(Scenario, AWelderCountsByItsDutyButAtWorkInEverything) {
     EXPECT_DOUBLE_EQ(total(b, Scenario::everything), 26);
 }
 
+TEST(Scenario, SolarAndBatteryTogetherAreSentOutAndAreNoDemand) {
+    site::Building b = workshop();
+    b.circuits.push_back(drawing(CircuitKind::solar, 10));
+    b.circuits.push_back(drawing(CircuitKind::battery, 12));
+    b.circuits.push_back(later(drawing(CircuitKind::solar, 6)));
+    Silent ledger;
+    EXPECT_DOUBLE_EQ(sent_out(ledger, place(), b, Scenario::today).number(), 22);
+    EXPECT_DOUBLE_EQ(sent_out(ledger, place(), b, Scenario::likely).number(), 28);
+    EXPECT_DOUBLE_EQ(total(b, Scenario::today), total(workshop(), Scenario::today) + 12);
+    EXPECT_EQ(sent_out(ledger, place(), workshop(), Scenario::today), amperes(0));
+}
+
 TEST(Scenario, AHouseByItsCircuits) {
     site::Building b;
     b.circuits = {circuit(CircuitKind::socket_ring),      circuit(CircuitKind::socket_ring),

@@ -43,6 +43,8 @@ TEST(DemandSentences, AWelderIsSaidToCountByItsDuty) {
     b.circuits = {drawing(CircuitKind::welder, 26)};
     b.circuits[0].duty_percent = support::measured(35.0);
     EXPECT_TRUE(speaks_of(said(b), "welder at its effective current for 35 % duty")) << said(b);
+    EXPECT_TRUE(speaks_of(said(b), "more volts are lost"));
+    EXPECT_FALSE(speaks_of(said(b, Scenario::everything), "more volts are lost"));
 }
 
 TEST(DemandSentences, AUsualRatingIsSaid) {
@@ -54,10 +56,12 @@ TEST(DemandSentences, AUsualRatingIsSaid) {
 
 TEST(DemandSentences, WhatGivesCurrentIsSaidNotToCount) {
     site::Building b = room();
-    b.circuits.push_back(circuit(CircuitKind::solar));
+    b.circuits.push_back(drawing(CircuitKind::solar, 16));
     b.circuits.push_back(circuit(CircuitKind::battery));
-    EXPECT_TRUE(speaks_of(said(b), "solar: gives current and is not counted"));
-    EXPECT_TRUE(speaks_of(said(b), "battery: its load is not stated and not counted"));
+    EXPECT_TRUE(speaks_of(said(b), "solar: gives current and is not counted as load"));
+    EXPECT_TRUE(speaks_of(said(b), "battery: what it draws and gives is not stated"));
+    b.circuits = {circuit(CircuitKind::solar)};
+    EXPECT_TRUE(speaks_of(said(b), "the run is not sized for it"));
 }
 
 TEST(DemandSentences, APowerFactorNobodyStatedIsSaid) {

@@ -1,10 +1,13 @@
 #include "rules/intake_capacity.h"
 
+#include "base/limit.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
 #include "support/judging.h"
+#include "support/random_jobs.h"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 namespace toft::rules {
 namespace {
@@ -104,6 +107,21 @@ TEST(IntakeCapacity, TheHousesOwnCircuitsServeWhereNothingIsMeasured) {
     const auto found = capacity_with(job);
     EXPECT_DOUBLE_EQ(found.value, 32 + 50 + 20);
     EXPECT_EQ(found.verdict, Verdict::caution);
+}
+
+RC_GTEST_PROP(IntakeCapacity, OnlyTheRunAloneCanFailWhateverTheHouseDraws, ()) {
+    const site::Job job = support::random_demand_job(*rc::gen::arbitrary<unsigned>());
+    const auto setting = support::prepared(job);
+    auto scheme = support::scheme(support::cable(2, 25), study::Protective::armour,
+                                  support::breaker("B", 32));
+    scheme.fed_from = *rc::gen::element(FedFrom::spare_way, FedFrom::tails);
+    Silent silent;
+    const study::Figures<Silent> none;
+    const auto found = intake_capacity(silent, Case<Silent>{setting, scheme, none});
+    const bool alone = !within(setting.ib.number(), found.limit);
+    RC_ASSERT((found.verdict == Verdict::fails) == alone);
+    if (found.verdict == Verdict::meets) RC_ASSERT(found.use <= 1 + 2e-9);
+    if (found.verdict != Verdict::meets) RC_ASSERT(std::string(found.says) != "");
 }
 
 }  // namespace

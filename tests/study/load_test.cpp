@@ -88,10 +88,12 @@ TEST(Load, OrdinarilyTheRunIsSizedForWhatIsLikelyWithPublishedAllowances) {
     EXPECT_NEAR(prepared(job).ib.number(), 30, 1e-12);
 }
 
-TEST(Load, WhatGivesCurrentAddsNothingToTheRun) {
-    const site::Job job = job_of(
-        {circuit(site::CircuitKind::kiln, 2300, 1), circuit(site::CircuitKind::solar, 3600, 1)});
-    EXPECT_NEAR(prepared(job).ib.number(), 10, 1e-12);
+TEST(Load, WhatGivesCurrentAddsNothingToTheLoadButTheRunCarriesTheGreater) {
+    site::Job job = job_of(
+        {circuit(site::CircuitKind::kiln, 2300, 1), circuit(site::CircuitKind::solar, 3680, 1)});
+    EXPECT_NEAR(prepared(job).ib.number(), 16, 1e-12);
+    job.buildings[1].circuits[0].load_w = measured(4600.0);
+    EXPECT_NEAR(prepared(job).ib.number(), 20, 1e-12);
     EXPECT_NEAR(prepared(job).power_factor, 1, 1e-12);
     EXPECT_TRUE(assumes(prepared(job), "gives current"));
 }

@@ -269,7 +269,7 @@ struct NoticeAnswer {
 /// What is fed out there, and what the house can give.
 struct DemandAnswer {
     std::string scenario;  ///< that the run is sized for
-    double run_a = 0;      ///< design current of the run
+    double run_a = 0;      ///< demand of the building that the run feeds
     std::vector<BuildingDemandAnswer> buildings;
     std::vector<LimitAnswer> limits;
     std::vector<HouseDemandAnswer> house;  ///< the way to go by first; empty where none is known

@@ -12,7 +12,7 @@ constexpr site::Scenario scenarios[] = {site::Scenario::today, site::Scenario::l
 std::vector<demand::Notice> operator_notices(const study::Setting<Silent>& s) {
     const site::Job& job = *s.job;
     demand::Occasion o;
-    o.run = s.ib;
+    o.run = s.demand;
     if (const auto way = s.house.demand.best()) {
         o.house = s.house.demand.at(*way);
         o.house_known = demand::way_word(*way);
@@ -78,7 +78,7 @@ std::vector<NoticeAnswer> notices_of(const study::Setting<Silent>& setting) {
 DemandAnswer demand_of(const study::Setting<Silent>& s) {
     DemandAnswer answer;
     answer.scenario = site::word(study::wanted_scenario(*s.job));
-    answer.run_a = s.ib.number();
+    answer.run_a = s.demand.number();
     for (const site::Building& b : s.job->buildings) answer.buildings.push_back(building_of(s, b));
     answer.limits = limits_of(s.house.limits);
     Silent silent;

@@ -50,12 +50,13 @@ Finding<L> intake_capacity(L& ledger, const Case<L>& c) {
     const study::HouseSetting<L>& house = c.setting.house;
     const bool behind_switch = c.scheme.fed_from == site::FedFrom::spare_way;
     const auto limit = demand::least_limit(ledger, house.limits, behind_switch);
-    const bool alone = !within(number_of(plain(c.setting.ib)), number_of(plain(limit)));
+    const bool alone = !within(number_of(plain(c.setting.demand)), number_of(plain(limit)));
     const auto way = house.demand.best();
     Finding<L> f =
         way ? keeps_under(ledger, intake_capacity_rule,
-                          demand::new_demand(ledger, house.demand.at(*way), c.setting.ib), limit)
-            : keeps_under(ledger, intake_capacity_rule, c.setting.ib, limit);
+                          demand::new_demand(ledger, house.demand.at(*way), c.setting.demand),
+                          limit)
+            : keeps_under(ledger, intake_capacity_rule, c.setting.demand, limit);
     if (alone) {
         f.says = alone_words;
     } else if (!way) {

@@ -107,6 +107,7 @@ void prepare_load(L& ledger, Settler&, Setting<L>& s) {
     const site::Scenario scenario = wanted_scenario(*s.job);
     const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, ""};
     const auto load = demand::building_demand(ledger, place, *s.building_facts, scenario);
+    s.demand = load.total;
     const auto sent = demand::sent_out(ledger, place, *s.building_facts, scenario);
     const Name name{"Ib", "design current of the run", 0, "", "433.1.1"};
     s.ib = plain(sent) > plain(load.total) ? ledger.let(name, most(load.total, sent))

@@ -142,6 +142,7 @@ struct Setting {
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
+    ValueIn<L, Amperes> demand{};         ///< that the run's building has of its most loaded line
     ValueIn<L, Amperes> ib{};             ///< design current of the run, of its most loaded line
     ValueIn<L, double> neutral_share{};   ///< current of the neutral over that of the line
     std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike

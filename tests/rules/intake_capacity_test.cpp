@@ -109,6 +109,17 @@ TEST(IntakeCapacity, TheHousesOwnCircuitsServeWhereNothingIsMeasured) {
     EXPECT_EQ(found.verdict, Verdict::caution);
 }
 
+TEST(IntakeCapacity, WhatSolarSendsBackIsNotDrawnFromTheIntake) {
+    site::Job job = house_drawing(45);
+    site::Circuit solar;
+    solar.kind = site::CircuitKind::solar;
+    solar.load_w = measured(9200.0);
+    job.buildings[1].load = {};
+    job.buildings[1].circuits = {solar};
+    EXPECT_DOUBLE_EQ(capacity_with(job).value, 45);
+    EXPECT_EQ(support::prepared(job).ib, amperes(40));
+}
+
 RC_GTEST_PROP(IntakeCapacity, OnlyTheRunAloneCanFailWhateverTheHouseDraws, ()) {
     const site::Job job = support::random_demand_job(*rc::gen::arbitrary<unsigned>());
     const auto setting = support::prepared(job);
@@ -118,7 +129,7 @@ RC_GTEST_PROP(IntakeCapacity, OnlyTheRunAloneCanFailWhateverTheHouseDraws, ()) {
     Silent silent;
     const study::Figures<Silent> none;
     const auto found = intake_capacity(silent, Case<Silent>{setting, scheme, none});
-    const bool alone = !within(setting.ib.number(), found.limit);
+    const bool alone = !within(setting.demand.number(), found.limit);
     RC_ASSERT((found.verdict == Verdict::fails) == alone);
     if (found.verdict == Verdict::meets) RC_ASSERT(found.use <= 1 + 2e-9);
     if (found.verdict != Verdict::meets) RC_ASSERT(std::string(found.says) != "");

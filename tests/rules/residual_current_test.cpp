@@ -116,6 +116,7 @@ bool tells(const Finding<Silent>& found, const char* words) {
 // 531.3.3: a device in front sees no less than what it feeds.
 TEST(ResidualCurrent, AHouseRcdThatWouldBeBlindedIsTheFirstThingSaid) {
     site::Job job = with_circuits({site::CircuitKind::solar});
+    job.buildings[1].circuits[0].leakage = measured(milliamperes(2));
     job.intake.board.rcd_type = site::RcdType::a;
     EXPECT_TRUE(tells(judged(job, FedFrom::spare_way, nullptr), "can blind"));
     job.intake.board.rcd_type = site::RcdType::b;

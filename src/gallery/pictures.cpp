@@ -1,5 +1,6 @@
 #include "gallery/pictures.h"
 
+#include "board/board.h"
 #include "curves/curves.h"
 #include "curves/pair.h"
 #include "diagram/single_line.h"
@@ -24,6 +25,11 @@ drawing::Scene place(const Subject& s) {
 drawing::Scene single_line(const Subject& s) {
     return diagram::single_line(s.job, s.answer, s.scheme_index,
                                 s.width > 0 ? s.width : diagram::paper_wide);
+}
+
+drawing::Scene board(const Subject& s) {
+    return board::board_picture(s.job, s.answer, s.scheme_index,
+                                s.width > 0 ? s.width : board::paper_wide);
 }
 
 drawing::Scene curves(const Subject& s) {
@@ -76,6 +82,7 @@ const std::vector<Picture>& pictures() {
     static const std::vector<Picture> all = {
         {"place", "house, run, outbuilding and cable to scale", place},
         {"single-line", "supply, devices and circuits with their symbols", single_line},
+        {"board", "the outbuilding's board with its ways, as it will be fitted", board},
         {"curves", "how long its device takes and what the cable withstands", curves},
         {"pair", "two devices in series and which of them clears a fault", pair, false, true},
         {"dark", "what each fault leaves without supply", dark},

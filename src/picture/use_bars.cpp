@@ -19,6 +19,7 @@ namespace {
 constexpr double label_wide = 166;
 constexpr double verdict_wide = 82;
 constexpr double figures_wide = 190;
+constexpr double most_name = 260;  // of a label in a row of verdicts
 
 struct RuleWords {
     const char* rule;
@@ -43,6 +44,13 @@ constexpr RuleWords known_rules[] = {
     {"earthing-choice", "choice of earth", "", ""},
     {"residual-current", "residual current devices", "", ""},
     {"selectivity", "selectivity of the devices", "", ""},
+    {"circuit-rating", "circuit's rating", "", ""},
+    {"circuit-breaking", "circuit's fault current", "", ""},
+    {"circuit-drop", "circuit's drop", "", ""},
+    {"circuit-disconnection", "circuit's loop ", "Z", "s"},
+    {"circuit-heat", "circuit's fault heat", "", ""},
+    {"motor-start", "motor's start", "", ""},
+    {"voltage-rise", "voltage rise", "", ""},
 };
 
 std::string figure_words(double value, const std::string& unit) {
@@ -51,11 +59,17 @@ std::string figure_words(double value, const std::string& unit) {
     return significant(value, 3) + " " + unit;
 }
 
+/// The circuit a finding is about; empty when it is about the run.
+std::string circuit_of(const answer::FindingAnswer& f, const answer::SchemeAnswer& scheme) {
+    return f.subject == scheme.run.id ? "" : f.subject;
+}
+
 Items row_items(const UseBar& bar, const Box& row, double full) {
     Items items;
     const double base = row.bottom - 4.5;
     TextStyle style{.size = plain_letters};
-    items.emplace_back(Text{{row.left, base}, bar.label, style});
+    const Spans label = named_label(bar.subject, bar.label, label_wide - 8, style);
+    items.emplace_back(Text{{row.left, base}, label, style});
     const double left = row.left + label_wide;
     const Box whole{left, row.top + 3, left + full, row.bottom - 3};
     append(items, bar_alone(bar, whole));
@@ -79,6 +93,16 @@ Spans rule_words(const std::string& rule) {
     return plain(shortened(words, label_wide - 8, plain_letters));
 }
 
+Spans named_label(const std::string& subject, const Spans& label, double room,
+                  const TextStyle& style) {
+    if (subject.empty()) return label;
+    Spans spans = label;
+    spans.front().text = ": " + spans.front().text;
+    const double left = room - text_width(spans, style);
+    spans.insert(spans.begin(), Span{shortened(subject, left, style.size)});
+    return spans;
+}
+
 std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme) {
     std::vector<UseBar> bars;
     for (const answer::FindingAnswer& f : scheme.findings) {
@@ -90,7 +114,7 @@ std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme) {
         const std::string figures =
             fmt::format("{}, at {} {}", figure_words(by * *f.value, unit),
                         f.at_least ? "least" : "most", figure_words(by * *f.limit, unit));
-        bars.push_back({rule_words(f.rule), figures, *f.use, f.verdict});
+        bars.push_back({rule_words(f.rule), figures, *f.use, f.verdict, circuit_of(f, scheme)});
     }
     std::stable_sort(bars.begin(), bars.end(),
                      [](const UseBar& a, const UseBar& b) { return a.use > b.use; });
@@ -101,7 +125,7 @@ std::vector<PlainVerdict> plain_verdicts_of(const answer::SchemeAnswer& scheme) 
     std::vector<PlainVerdict> list;
     for (const answer::FindingAnswer& f : scheme.findings) {
         if (f.value && f.limit && f.use) continue;
-        list.push_back({rule_words(f.rule), f.verdict});
+        list.push_back({rule_words(f.rule), f.verdict, circuit_of(f, scheme)});
     }
     return list;
 }
@@ -131,7 +155,11 @@ Items tall_use_bars(const std::vector<UseBar>& bars, const Box& box) {
     double y = box.top;
     for (const UseBar& bar : bars) {
         Items one;
-        one.emplace_back(Text{{box.left, y + 13}, bar.label, TextStyle{.size = size}});
+        const TextStyle plain_style{.size = size};
+        const double room = box.width() - verdict_wide - 16;
+        one.emplace_back(Text{{box.left, y + 13},
+                              named_label(bar.subject, bar.label, room, plain_style),
+                              plain_style});
         append(one, verdict_words(bar.verdict, {box.right - verdict_wide - 8, y + 13}, size));
         append(one, bar_alone(bar, {box.left, y + 19, box.left + full, y + 30}));
         const double limit = box.left + full;
@@ -179,12 +207,15 @@ Items plain_verdicts(const std::vector<PlainVerdict>& verdicts, const Box& box) 
     Items items;
     Point at{box.left, box.top + plain_letters};
     for (const PlainVerdict& v : verdicts) {
-        const double label_length = text_width(v.label, TextStyle{.size = plain_letters});
+        const TextStyle style{.size = plain_letters};
+        const double room = std::min(most_name, box.width() - verdict_wide - 8);
+        const Spans label = named_label(v.subject, v.label, room, style);
+        const double label_length = text_width(label, style);
         const double wide = label_length + 6 + 1.5 * plain_letters +
                             text_width(rules::verdict_word(v.verdict), plain_letters, Weight::bold);
         if (at.x > box.left && at.x + wide > box.right)
             at = {box.left, at.y + 1.55 * plain_letters};
-        items.emplace_back(Text{at, v.label, TextStyle{.size = plain_letters}});
+        items.emplace_back(Text{at, label, style});
         append(items, verdict_words(v.verdict, at + Point{label_length + 6, 0}, plain_letters));
         at.x += wide + 18;
     }

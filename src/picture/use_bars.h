@@ -15,16 +15,23 @@ struct UseBar {
     std::string figures;   ///< "1.9 %, at most 2.5 %"
     double use = 0;        ///< share of the limit; over 1 when it fails
     rules::Verdict verdict = rules::Verdict::meets;
+    std::string subject = {};  ///< the circuit it is about; empty for the run
 };
 
 /// A verdict that rests on no figure.
 struct PlainVerdict {
     drawing::Spans label;
     rules::Verdict verdict = rules::Verdict::meets;
+    std::string subject = {};  ///< the circuit it is about; empty for the run
 };
 
 /// What a rule is about, in the trade's words with its symbol; its name for a rule not known here.
 drawing::Spans rule_words(const std::string& rule);
+
+/// The label with the circuit's name before it where it has one, cut so that all of it is no wider
+/// than `room` in that style.
+drawing::Spans named_label(const std::string& subject, const drawing::Spans& label, double room,
+                           const drawing::TextStyle& style);
 
 /// The scheme's findings that have a limit, the largest use first.
 std::vector<UseBar> bars_of(const answer::SchemeAnswer& scheme);

@@ -101,6 +101,41 @@ TEST(UseBars, AnUnknownRuleIsNamedAsItIs) {
     EXPECT_EQ(rule_words("disconnection")[1].script, drawing::Script::below);
 }
 
+TEST(UseBars, ARuleOnACircuitNamesIt) {
+    answer::SchemeAnswer scheme;
+    scheme.run.id = "shed-feed";
+    scheme.findings = {finding("circuit-drop", 2.5, 3, 0.83), finding("voltage-drop", 1, 2.5, 0.4)};
+    scheme.findings[0].subject = "Lights over the bench";
+    scheme.findings[1].subject = "shed-feed";
+    answer::FindingAnswer plain;
+    plain.rule = "motor-start";
+    plain.subject = "Well pump";
+    scheme.findings.push_back(plain);
+    const auto bars = bars_of(scheme);
+    EXPECT_EQ(bars[0].subject, "Lights over the bench");
+    EXPECT_EQ(bars[1].subject, "") << "of the run";
+    const Box tall{0, 0, 340, 2 * tall_bar_row};
+    EXPECT_TRUE(says(tall_use_bars(bars, tall), "Lights over the bench: circuit's drop"));
+    EXPECT_TRUE(says(use_bars(bars, {0, 0, 600, 80}), "Lights"));
+    EXPECT_TRUE(says(plain_verdicts(plain_verdicts_of(scheme), {0, 0, 340, 60}),
+                     "Well pump: motor's start"));
+}
+
+TEST(UseBars, ALongNameGivesWayAndTheRuleStays) {
+    for (const double room : {158.0, 240.0}) {
+        const drawing::TextStyle style{.size = 11};
+        const drawing::Spans label =
+            named_label(hostile_name(), rule_words("circuit-disconnection"), room, style);
+        EXPECT_LE(drawing::text_width(label, style), room + 1e-6);
+        EXPECT_EQ(label.back().text, "s");
+    }
+    std::vector<UseBar> bars(5, {rule_words("circuit-drop"), "2.47 %, at most 5 %", 0.5});
+    for (UseBar& bar : bars) bar.subject = hostile_name();
+    EXPECT_EQ(clashes(use_bars(bars, {0, 20, 600, 120}), {0, 0, 600, 120}), "");
+    const Box tall{10, 100, 350, 100 + 5 * tall_bar_row};
+    EXPECT_EQ(clashes(tall_use_bars(bars, tall), tall), "");
+}
+
 TEST(UseBars, TallOnesGiveEveryRuleTwoLinesInsideTheBox) {
     const auto bars = bars_of(example("demo").answer.schemes[0]);
     const drawing::Box box{10, 100, 350, 100 + tall_bar_row * static_cast<double>(bars.size())};

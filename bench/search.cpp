@@ -76,6 +76,29 @@ void search_growing_shop(benchmark::State& state) {
     run_search(state, offering(static_cast<std::size_t>(state.range(0))));
 }
 
+/// The demo with so many circuits of known length, heaters and sockets in turn.
+site::Job with_circuits(std::size_t count) {
+    site::Job job = demo().job;
+    site::Building& b = job.buildings.at(1);
+    b.circuits.clear();
+    for (std::size_t i = 0; i < count; ++i) {
+        site::Circuit c;
+        c.name = "circuit " + std::to_string(i + 1);
+        c.kind = i % 2 ? site::CircuitKind::socket_radial : site::CircuitKind::fixed_load;
+        const double watts = 4000.0 / static_cast<double>(count);
+        c.load_w = {true, watts, watts, site::Standing::measured};
+        const Metres length = metres(4 + static_cast<double>(i));
+        c.length = {true, length, length, site::Standing::measured};
+        b.circuits.push_back(c);
+    }
+    return job;
+}
+
+/// Circuits behind the run: as many as the argument says.
+void search_with_circuits(benchmark::State& state) {
+    run_search(state, with_circuits(static_cast<std::size_t>(state.range(0))));
+}
+
 /// Search and plain loop in turn, so that whatever else the machine does falls on both.
 void run_both(benchmark::State& state, const site::Job& job) {
     using Clock = std::chrono::steady_clock;
@@ -106,6 +129,7 @@ void plain_loop_over_search_growing_shop(benchmark::State& state) {
 
 BENCHMARK(search_demo)->Unit(benchmark::kMillisecond);
 BENCHMARK(search_growing_shop)->DenseRange(1, 6)->Unit(benchmark::kMillisecond);
+BENCHMARK(search_with_circuits)->Arg(1)->Arg(5)->Arg(20)->Unit(benchmark::kMillisecond);
 BENCHMARK(plain_loop_over_search)->Unit(benchmark::kMillisecond);
 BENCHMARK(plain_loop_over_search_growing_shop)->DenseRange(1, 6)->Unit(benchmark::kMillisecond);
 

@@ -1,10 +1,31 @@
 """Laws that tie rows of rules, rods and devices to each other."""
 from table_laws.shape import Fault
-from table_laws.words import EARTHINGS
+from table_laws.words import EARTHINGS, LOADS_OUTSIDE, RCD_TYPES
 
 
 def indexed(rows, *columns):
     return {tuple(row.cells[n] for n in columns): row.cells for row in rows}
+
+
+def demand_faults(tables):
+    """An allowance goes by amount or by rank; a load of a circuit stands in the published table;
+    what gives current, or counts whole, has no usual rating to be guessed by."""
+    loads = {row.cells["load"] for row in tables["demand/allowance.csv"]}
+    for row in tables["demand/allowance.csv"]:
+        shares = {row.cells[n] for n in ("largest", "second", "rest")}
+        if row.cells["first_a"] and len(shares) > 1:
+            yield Fault("pair", row.file, row.line, "goes by amount and by rank at once",
+                        "three equal shares beside first_a")
+    kinds = indexed(tables["demand/kind.csv"], "kind")
+    for row in tables["demand/kind.csv"]:
+        if row.cells["load"] not in (*loads, *LOADS_OUTSIDE):
+            yield Fault("pair", row.file, row.line, f"{row.cells['load']} is not in the table",
+                        "a load of allowance.csv")
+    for row in tables["demand/usual.csv"]:
+        kind = kinds.get((row.cells["kind"],))
+        if kind and kind["load"] in ("generation", "storage battery"):
+            yield Fault("pair", row.file, row.line, "a usual rating of what gives current",
+                        "kinds that draw current")
 
 
 def pair_faults(tables):
@@ -25,6 +46,13 @@ def pair_faults(tables):
         if row.cells["lambda"] >= joined:
             yield Fault("pair", row.file, row.line, "more rods worse than one",
                         f"less than {joined:g}")
+    yield from demand_faults(tables)
+    for row in tables["guard/type.csv"]:
+        plain, *driven = (RCD_TYPES.index(row.cells[n])
+                          for n in ("plain", "drive_one", "drive_three"))
+        if not plain <= driven[0] <= driven[1]:
+            yield Fault("pair", row.file, row.line, "a drive asks for less than none",
+                        "plain, drive_one and drive_three in the order A, F, B")
     limits = indexed(tables["rules/limit.csv"], "key")
     names = ("u0", "body.current", "body.resistance", "extraneous")
     if all((name,) in limits for name in names):

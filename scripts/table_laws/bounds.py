@@ -7,6 +7,8 @@ LIMITS = {
     "drop.run": ("%", 0.5, 5), "drop.lighting": ("%", 1, 3), "drop.other": ("%", 1, 5),
     "touch.voltage": ("V", 12, 50), "electrode.stable": ("ohm", 20, 200),
     "residual.socket": ("mA", 6, 30), "residual.ratio": ("ratio", 2, 5),
+    "socket.most": ("A", 20, 63), "residual.leakage": ("ratio", 0.1, 0.5), "surge.reach": ("m", 5, 30),
+    "charging.low": ("V", 200, 220), "charging.high": ("V", 240, 260),
     "overload.i2": ("ratio", 1, 1.45), "buried.cc": ("ratio", 0.8, 1),
     "test.factor": ("ratio", 0.7, 0.85), "reach": ("m", 2.5, 5),
     "extraneous": ("kohm", 22, 50), "declared.ze.tn-c-s": ("ohm", 0.35, 0.5),
@@ -19,12 +21,15 @@ LIMITS = {
     "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "body.current": ("mA", 0.5, 30),
     "body.resistance": ("kohm", 0.5, 2), "insert.length": ("m", 0.3, 2),
+    "circuit.ring": ("A", 30, 32), "circuit.radial": ("A", 16, 32),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
     "rod.section": ("m", 0.6, 3), "rod.deepest": ("m", 2.4, 30), "rod.most": ("rods", 1, 10),
     "ring.cable": ("A", 20, 30), "ring.section": ("mm2", 1.5, 4), "ring.point": ("A", 10, 32),
     "disconnection.final": ("s", 0.1, 0.8), "disconnection.final.sockets": ("A", 32, 63),
     "disconnection.final.others": ("A", 20, 32), "start.dip": ("%", 5, 30),
-    "source.rise": ("%", 0.5, 3)}
+    "source.rise": ("%", 0.5, 3),
+    "notice.demand": ("A", 40, 100), "notice.generation": ("A", 10, 32),
+    "notice.days": ("days", 7, 60)}
 
 # key: (unit, least, greatest believable value)
 SHOCK = {

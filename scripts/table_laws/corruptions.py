@@ -10,6 +10,7 @@ XLPE = "family=armoured XLPE copper;"
 XLPE_2, XLPE_3, PVC_2 = XLPE + "loaded=2;", XLPE + "loaded=3;", "family=armoured PVC copper;loaded=2;"
 ALUMINIUM_2, FLAT = "family=armoured XLPE aluminium;loaded=2;", "family=flat twin and earth;"
 HOLD, KIND, OVER = "device/hold.csv", "device/kind.csv", "device/overload.csv"
+TRIP, MELT = "device/trip.csv", "device/pre_arcing.csv"
 RESIDUAL, UNLIMITED = "device/residual.csv", "device/unlimited.csv"
 
 # (law that must refuse, file, row to find, change, a word the fault must hold,
@@ -30,8 +31,24 @@ CELLS = (
     ("unused", FACTS, "key=BS5467", "key=BS5467-1997", "no row cites"),
     ("word", "rules/earthing_basis.csv", "key=movable", "kind=custom", "kind"),
     ("whole", "rules/earthing_basis.csv", "key=movable", "delete", "no row"),
+    ("word", "guard/need.csv", "key=vehicle", "kind=custom", "kind"),
+    ("word", "guard/type.csv", "kind=motor", "plain=AC", "plain"),
+    ("whole", "guard/basis.csv", "key=pair", "delete", "no row"),
+    ("pair", "guard/type.csv", "kind=motor", "drive_one=B;drive_three=F", "drive"),
+    ("interval", "guard/leakage.csv", "kind=freezer", "low_ma=2", "above"),
     ("pair", "rules/limit.csv", "key=body.current", "value=11", "leaves"),
     ("pair", "rules/limit.csv", "key=extraneous", "value=23", "leaves"),
+    ("pair", "demand/allowance.csv", "load=heating and power;premises=household", "largest=0.6",
+     "at once"),
+    ("pair", "demand/allowance.csv", "load=final circuits;premises=household", "first_a=10",
+     "at once"),
+    ("interval", "demand/allowance.csv", "load=motors;premises=hotel", "largest=0.4", "above"),
+    ("interval", "demand/allowance.csv", "load=lighting;premises=hotel", "second=0.5", "above"),
+    ("order", "demand/tails.csv", "section_mm2=25", "carries_a=50", "carries_a"),
+    ("pair", "demand/usual.csv", "kind=sauna", "kind=solar", "gives current"),
+    ("whole", "demand/kind.csv", "kind=welder", "delete", "no row"),
+    ("word", "demand/kind.csv", "kind=welder", "load=welding", "load"),
+    ("seen", "demand/usual.csv", "kind=socket ring", "basis=published", "not seen"),
     ("word", RATING, XLPE_2 + "section_mm2=10;method=D", "basis=derived from memory", "basis"),
     ("blank", "cable/material.csv", "material=steel", "locator=", "locator"),
     ("blank", RATING, XLPE_2 + "section_mm2=10;method=D", "locator= Table", "locator"),
@@ -128,6 +145,13 @@ CELLS = (
     ("device", HOLD, "standard=BS EN 60898;curve=C;time_s=0.1", "current=11", "operates it"),
     ("device", HOLD, "standard=BS 88-2;rating_from_a=16;rating_to_a=63", "current=1;unit=A",
      "holds only"),
+    ("device", TRIP, "standard=BS 88-2;rating_from_a=16", "current_in=1.2", "that it holds"),
+    ("device", TRIP, "standard=BS 88-2;rating_from_a=200", "rating_from_a=199;rating_to_a=199",
+     "no such"),
+    ("device", TRIP, "standard=BS 88-3;rating_from_a=5", "current_in=3", "within the curve"),
+    ("device", MELT, "standard=BS 88-2;rating_a=63", "i2t_a2s=9500", "its hold"),
+    ("device", MELT, "standard=BS 88-2;rating_a=63", "rating_a=64", "no such fuse"),
+    ("device", "device/fuse_ratio.csv", "standard=BS 88-2", "standard=BS 1361", "no gG fuse"),
     ("device", KIND, "standard=BS 3036", "kind=breaker", "no breaker"),
     ("device", KIND, "standard=BS EN 61009", "kind=breaker", "residual rows"),
     ("device", KIND, "standard=BS EN 60898", "kind=rcbo", "residual rows"),

@@ -54,6 +54,12 @@ def limit_faults(tables):
         if len(classes) + len(none) != (c["standard"] in BREAKERS):
             yield fault(row, f"{len(classes)} let-through rows fit and {len(none)} that deny one",
                         "one of either for a breaker")
+    for row in tables["device/let_through_at.csv"]:
+        above = [b for b in tables["device/let_through.csv"]
+                 if all(b.cells[k] == row.cells[k] for k in ("standard", "curve", "rating_to_a"))]
+        if not above or any(b.cells["i2t_a2s"] <= row.cells["i2t_a2s"] for b in above):
+            yield fault(row, "no less than at the breaking capacity",
+                        "a row of device/let_through.csv that lets through more")
     for row in tables["device/let_through.csv"]:
         if row.cells["rating_to_a"] > CLASS_ENDS:
             yield fault(row, "let-through above the end of the classes", f"{CLASS_ENDS} A")
@@ -128,6 +134,46 @@ def energy_faults(tables):
                 yield fault(quick, f"lets through {a:g} A2s", f"at most {b:g} A2s")
 
 
+def trip_faults(tables):
+    """What a device does not bear for long lies between what it holds and its curve."""
+    devices = {name(row): row.cells for row in tables["device/device.csv"]}
+    for row in tables["device/trip.csv"]:
+        c, fit = row.cells, [d for d in devices.values() if in_band(row, d)]
+        if not fit:
+            yield fault(row, "no such device", "a row of device.csv")
+        for d in fit:
+            amps = c["current_in"] * d["rating_a"]
+            held = [held_current(h, d["rating_a"]) for h in tables["device/hold.csv"]
+                    if in_band(h, d) and h.cells["time_s"] >= c["time_s"]]
+            if held and amps <= max(held):
+                yield fault(row, f"operates at {amps:g} A that it holds", f"above {max(held):g} A")
+            sooner = [p.cells["current_a"] for p in tables["device/curve.csv"]
+                      if all(p.cells[n] == d[n] for n in NAMES)]
+            if sooner and amps >= min(sooner):
+                yield fault(row, f"{amps:g} A within the curve", f"below {min(sooner):g} A")
+
+
+def melting_faults(tables):
+    """What melts a fuse is no more than its hold at 0.01 s and less than its curve lets through."""
+    fuses = {name(row): row.cells for row in tables["device/device.csv"]
+             if row.cells["standard"] in FUSES}
+    for row in tables["device/pre_arcing.csv"]:
+        c = row.cells
+        key = (c["standard"], "-", c["rating_a"])
+        if key not in fuses:
+            yield fault(row, "no such fuse", "a row of device.csv")
+            continue
+        for h in tables["device/hold.csv"]:
+            if in_band(h, fuses[key]) and h.cells["time_s"] == 0.01:
+                most = 1.01 * held_current(h, c["rating_a"]) ** 2 * 0.01
+                if c["i2t_a2s"] > most:
+                    yield fault(row, f"{c['i2t_a2s']:g} A2s", f"at most {most:g}, its hold at 0.01 s")
+    for row in tables["device/fuse_ratio.csv"]:
+        if row.cells["standard"] not in FUSES[:2]:
+            yield fault(row, f"{row.cells['standard']} is no gG fuse", " or ".join(FUSES[:2]))
+
+
 def device_faults(tables):
-    for law in (kind_faults, limit_faults, curve_faults, hold_faults, energy_faults):
+    for law in (kind_faults, limit_faults, curve_faults, hold_faults, energy_faults, trip_faults,
+                melting_faults):
         yield from law(tables)

@@ -4,8 +4,10 @@ import collections
 from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
-    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUITS, CITED, CONDITIONS, EARTHING_STEPS, EARTHINGS,
-    FOOTWEAR, FUSES, HEART_PATHS, KINDS, PATHS, SKINS, SOILS, SURFACES, ZONE_LINES)
+    AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUIT_KINDS, CIRCUITS, CITED, CONDITIONS,
+    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS, LOADS,
+    LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SKINS, SOILS, SURFACES, USES,
+    ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -80,6 +82,13 @@ TABLES = {
     "device/hold.csv": (5, dict(
         standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
         time_s=Number(0.01, 10800), current=Number(1, 6000), unit=Words(("A", "In")))),
+    "device/trip.csv": (5, dict(
+        standard=STANDARD, curve=CURVE, rating_from_a=RATING, rating_to_a=RATING,
+        time_s=Number(10, 10800), current_in=Number(1.1, 3))),
+    "device/pre_arcing.csv": (2, dict(standard=STANDARD, rating_a=RATING,
+                                      i2t_a2s=Number(10, 1000000))),
+    "device/fuse_ratio.csv": (1, dict(standard=STANDARD, rating_from_a=RATING,
+                                      ratio=Number(1.25, 4))),
     "device/kind.csv": (1, dict(standard=STANDARD, kind=Words(KINDS))),
     "device/overload.csv": (1, dict(standard=STANDARD, i2_ratio=Number(1.2, 2))),
     "device/residual.csv": (2, dict(
@@ -92,15 +101,27 @@ TABLES = {
         standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
         rating_to_a=RATING, breaking_ka=Number(1, 25), energy_class=Number(3, 3),
         i2t_a2s=Number(1000, 500000))),
+    "device/let_through_at.csv": (5, dict(
+        standard=Words(BREAKERS[:2]), curve=Words(("B", "C")), rating_from_a=RATING,
+        rating_to_a=RATING, fault_ka=Number(1, 6), i2t_a2s=Number(1000, 500000))),
     "device/rcd.csv": (2, dict(
         kind=Words(("general", "delayed")), multiple=Number(1, 5), longest_ms=Number(10, 500),
         shortest_ms=Number(0, 500))),
+    "guard/need.csv": (1, dict(
+        key=Words(RCD_NEEDS), sensitivity_ma=Number(10, 500), kind=Words(AUTHORITIES),
+        clause=TEXT)),
+    "guard/basis.csv": (1, dict(key=Words(GUARD_BASES), kind=Words(AUTHORITIES), clause=TEXT)),
+    "guard/type.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), plain=Words(RCD_TYPES), drive_one=Words(RCD_TYPES),
+        drive_three=Words(RCD_TYPES), unsaid=Words(("plain", "drive")))),
+    "guard/leakage.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), low_ma=Number(0, 30), high_ma=Number(0.1, 30))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
                                        neutral_to_mm2=Number(1, 1000), bond_mm2=Number(6, 100))),
     "rules/circuit_kind.csv": (1, dict(
-        kind=Words(CIRCUITS), usual_a=Number(5, 63), least_mm2=Number(1, 6), start=Number(1, 15))),
+        kind=Words(CIRCUITS), least_a=Number(5, 63), least_mm2=Number(1, 6), start=Number(1, 15))),
     "rules/depth_advice.csv": (1, dict(surface=Words(SURFACES), depth_m=Number(0.4, 2))),
     "rules/overhead_height.csv": (1, dict(surface=Words(SURFACES), height_m=Number(3, 8))),
     "rules/dependability.csv": (2, dict(
@@ -109,6 +130,14 @@ TABLES = {
         key=Words(EARTHING_STEPS), kind=Words(AUTHORITIES), clause=TEXT)),
     "rules/unknown.csv": (1, dict(fact=Words(tuple(UNKNOWNS)), low=Number(0, 10000),
                                   high=Number(0, 10000), unit=UNIT)),
+    "demand/allowance.csv": (2, dict(
+        load=Words(LOADS), premises=Words(PREMISES), first_a=Number(0, 20), largest=Number(0.2, 1),
+        second=Number(0.2, 1), rest=Number(0.2, 1), extra_a=Number(0, 13))),
+    "demand/kind.csv": (1, dict(
+        kind=Words(CIRCUIT_KINDS), load=Words((*LOADS, *LOADS_OUTSIDE)), alone=YES_NO)),
+    "demand/usual.csv": (1, dict(kind=Words(CIRCUIT_KINDS), usual_a=Number(6, 63))),
+    "demand/premises.csv": (1, dict(use=Words(USES), premises=Words(PREMISES))),
+    "demand/tails.csv": (1, dict(section_mm2=Number(6, 95), carries_a=Number(30, 200))),
     "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),
                                high_ohm_m=Number(1, 20000))),
     "earth/rod_parallel.csv": (1, dict(rods=Number(1, 24), factor=Number(1, 3))),
@@ -166,6 +195,9 @@ ORDERS = (
     ("device/curve.csv", "standard curve time_s", "rating_a", "current_a", "fall"),
     ("device/let_through.csv", "standard curve breaking_ka", "rating_to_a", "i2t_a2s", "fall"),
     ("device/let_through.csv", "standard curve rating_to_a", "breaking_ka", "i2t_a2s", "fall"),
+    ("device/let_through_at.csv", "standard curve fault_ka", "rating_to_a", "i2t_a2s", "fall"),
+    ("device/let_through_at.csv", "standard curve rating_to_a", "fault_ka", "i2t_a2s", "fall"),
+    ("device/pre_arcing.csv", "standard", "rating_a", "i2t_a2s", "fall"),
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
@@ -173,6 +205,7 @@ ORDERS = (
     ("earth/rod_lambda.csv", "arrangement", "rods", "lambda", "fall"),
     ("earth/wire_star.csv", "", "arms", "c0", "fall"),
     ("earth/wire_star.csv", "", "arms", "c1", "rise"),
+    ("demand/tails.csv", "", "section_mm2", "carries_a", "fall"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p5_ohm", "rise"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p50_ohm", "rise"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p95_ohm", "rise"),
@@ -182,12 +215,15 @@ ORDERS = (
 # (file, lower column, upper column)
 INTERVALS = (
     ("device/let_through.csv", "rating_from_a", "rating_to_a"),
+    ("device/let_through_at.csv", "rating_from_a", "rating_to_a"),
     ("device/unlimited.csv", "rating_from_a", "rating_to_a"),
     ("device/hold.csv", "rating_from_a", "rating_to_a"),
+    ("device/trip.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
-    ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
+    ("guard/leakage.csv", "low_ma", "high_ma"), ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
     ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
+    ("demand/allowance.csv", "second", "largest"), ("demand/allowance.csv", "rest", "second"),
     ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),
     ("shock/body_impedance.csv", "p50_ohm", "p95_ohm"))
 

@@ -3,7 +3,8 @@ import itertools
 
 from table_laws import shop
 from table_laws.shape import TABLES, Fault, kind_of
-from table_laws.words import EARTHINGS, FUSE, FUSES, PATHS, PRICED
+from table_laws.words import (
+    EARTHINGS, FUSE, FUSES, LOADS, PATHS, PREMISES, PRICED)
 
 
 def wanted_cables():
@@ -41,9 +42,19 @@ def wanted_rows(tables):
             ("standard",), {(row.cells["standard"],) for row in tables["device/device.csv"]})
     wanted["rules/dependability.csv"] = (("earthing", "protective"),
                                          set(itertools.product(EARTHINGS, PATHS)))
-    for file, column in (("rules/limit.csv", "key"), ("rules/unknown.csv", "fact"),
+    wanted["demand/allowance.csv"] = (
+        ("load", "premises"),
+        set(itertools.product(LOADS, PREMISES)) - {("motors", "household")})
+    wanted["demand/usual.csv"] = (("kind",), {("socket ring",), ("socket radial",), ("lighting",),
+                                              ("vehicle charging",), ("sauna",), ("shower",)})
+    wanted["demand/tails.csv"] = (("section_mm2",), {(16,), (25,)})
+    for file, column in (("rules/limit.csv", "key"), ("demand/kind.csv", "kind"),
+                         ("demand/premises.csv", "use"), ("rules/unknown.csv", "fact"),
                          ("rules/earthing_basis.csv", "key"),
                          ("rules/depth_advice.csv", "surface"), ("rules/circuit_kind.csv", "kind"),
+                         ("guard/need.csv", "key"), ("guard/basis.csv", "key"),
+                         ("guard/type.csv", "kind"), ("guard/leakage.csv", "kind"),
+                         ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),
                          ("shock/body_path.csv", "path"), ("shock/heart_factor.csv", "path"),

@@ -4,9 +4,6 @@ FUSE = "BS 88-3"
 FUSES = ("BS 88-3", "BS 88-2", "BS 1361", "BS 3036")
 BREAKERS = ("BS EN 60898", "BS EN 61009", "BS EN 60947-2")
 KINDS = ("fuse", "rewirable", "breaker", "rcbo", "moulded")
-CIRCUITS = ("socket ring", "socket radial", "lighting", "fixed load", "motor", "welder",
-            "vehicle charging", "hot tub", "sauna", "kiln", "heat pump", "pump", "freezer", "solar",
-            "battery")
 SURFACES = ("lawn", "bed", "path", "drive", "patio", "field", "shared path", "road")
 EARTHINGS = ("supply earth", "shared electrode", "own electrode")
 PATHS = ("armour", "core", "core and armour", "separate conductor",
@@ -17,6 +14,18 @@ EARTHING_STEPS = (
     "supply", "stays-separate", "movable", "pool", "animals", "wet-ground", "charging", "metalwork",
     "brings-in", "metal-building", "bonds", "house-bonds", "reach", "ground", "house-electrode",
     "added-electrode", "later")
+CIRCUIT_KINDS = (
+    "socket ring", "socket radial", "lighting", "fixed load", "motor", "welder", "vehicle charging",
+    "hot tub", "sauna", "kiln", "heat pump", "pump", "freezer", "solar", "battery", "sub-board",
+    "cooker", "shower", "water heater", "storage heater")
+RCD_NEEDS = (
+    "sockets", "outdoors", "luminaires", "hidden-cable", "pool", "sauna", "vehicle", "farm-sockets",
+    "farm-large-sockets", "farm-rest", "caravan", "boat", "fire", "electrode", "choice")
+GUARD_BASES = (
+    "type-plain", "type-drive", "type-vehicle", "type-source", "upstream-type", "smooth-dc",
+    "leakage", "pair", "apart", "tt-origin", "tt-incomer", "surge", "surge-second", "surge-leads",
+    "arc", "vehicle", "livestock", "hot-tub", "sauna", "caravan", "boat", "container", "direction")
+RCD_TYPES = ("A", "F", "B")
 BASES = ("published", "derived", "common practice", "memory")
 SKINS = ("dry", "water-wet", "salt-wet")
 BODY_PATHS = ("hand to hand", "hand to both feet", "both hands to both feet")
@@ -26,6 +35,14 @@ HEART_PATHS = ("left hand to feet", "both hands to feet", "right hand to feet", 
 FOOTWEAR = ("none", "old wet shoes", "shoes")
 CONDITIONS = ("shod on dry ground", "barefoot on wet grass", "wet skin on wet ground")
 ZONE_LINES = ("a", "b", "c1", "c2", "c3")
+PREMISES = ("household", "small shop or office", "hotel")
+LOADS = ("lighting", "heating and power", "cooking", "motors", "instantaneous water heating",
+         "stored water heating", "floor warming", "storage heating", "final circuits",
+         "other sockets and equipment", "vehicle charging")
+LOADS_OUTSIDE = ("in full", "generation", "storage battery")
+CIRCUITS = tuple(kind for kind in CIRCUIT_KINDS if kind != "sub-board")
+USES = ("shed", "garage", "store", "office", "studio", "workshop", "gym", "greenhouse", "stable",
+        "animal house", "pool house", "hot tub", "caravan pitch", "boat mooring", "other")
 CITED = ("source", "locator", "basis", "note")
 
 PRICED = (

@@ -2,8 +2,10 @@
 // What every face of the program shows: the same document is printed, sent and drawn. Figures are
 // in the unit their name ends with.
 
+#include "answer/guarding.h"
 #include "finding/rule.h"
 #include "search/search.h"
+#include "special/advice.h"
 #include "walk/walk.h"
 
 #include <optional>
@@ -39,6 +41,7 @@ struct RcdAnswer {
     std::string type;
     bool delayed = false;
     std::vector<std::string> covers;
+    std::string instead = {};  ///< what would do in place of the type, and when; empty for nothing
 };
 
 struct FactorsAnswer {
@@ -170,7 +173,20 @@ struct FindingAnswer {
     std::optional<double> value, limit, use;
     bool at_least = false;
     rules::Verdict verdict = rules::Verdict::meets;
+    bool about_circuits = false;     ///< of circuits of the building
     std::vector<std::string> basis;  ///< of the figures behind it, each word once
+};
+
+/// Two devices in series: which of them clears a fault beyond both.
+struct SelectivityAnswer {
+    std::string upstream;  ///< in words; only its place where no more is known
+    std::string downstream;
+    std::string protects;  ///< what goes dark when the upstream one opens too
+    std::string verdict;   ///< selective, partly, not selective, not known
+    double to_a = 0;       ///< selective up to here but for the gap; 0 where nowhere
+    double prospective_a = 0;
+    std::optional<double> gap_from_a, gap_to_a;  ///< overloads of which nothing is promised
+    std::string says;
 };
 
 struct TellAnswer {
@@ -190,10 +206,12 @@ struct SchemeAnswer {
     BuildingAnswer building;
     RunAnswer run;
     std::vector<FindingAnswer> findings;
+    std::vector<SelectivityAnswer> selectivity;  ///< from the operator's fuse outwards
     std::vector<std::string> house_work;
     std::vector<TellAnswer> tell;
     std::vector<std::string> needs_a_person;
     std::vector<std::string> cautions;
+    GuardAnswer guard;
     study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
 };
 
@@ -211,6 +229,52 @@ struct UnknownAnswer {
     double low = 0, high = 0;
     bool stated = false;  ///< the survey gave the range
     std::string effect;   ///< decides, changes the scheme, changes the price only, does not matter
+};
+
+/// Currents of a building in one scenario.
+struct LoadAnswer {
+    std::string scenario;  ///< today, likely, everything
+    std::vector<double> lines_a;
+    double neutral_a = 0;
+    double total_a = 0;  ///< of the most loaded line, with the allowance for later
+};
+
+struct BuildingDemandAnswer {
+    std::string id;
+    std::string name;
+    std::string premises;               ///< column of the published allowances
+    std::vector<LoadAnswer> scenarios;  ///< empty where nothing is stated of its load
+};
+
+/// A part of the intake and what it carries.
+struct LimitAnswer {
+    std::string part;
+    double carries_a = 0;
+    bool known = true;  ///< false: the smallest it may be
+};
+
+/// The house's demand as one way gives it, and what each part of the intake then has left: below 0
+/// where it is short.
+struct HouseDemandAnswer {
+    std::string way;  ///< measured, declared, estimated
+    double demand_a = 0;
+    std::vector<double> left_a;  ///< by limit
+};
+
+struct NoticeAnswer {
+    std::string when;  ///< before, after
+    std::string why;
+};
+
+/// What is fed out there, and what the house can give.
+struct DemandAnswer {
+    std::string scenario;  ///< that the run is sized for
+    double run_a = 0;      ///< demand of the building that the run feeds
+    std::vector<BuildingDemandAnswer> buildings;
+    std::vector<LimitAnswer> limits;
+    std::vector<HouseDemandAnswer> house;  ///< the way to go by first; empty where none is known
+    std::string notice;                    ///< ask first, tell after, nothing to ask or tell
+    std::vector<NoticeAnswer> notices;
 };
 
 struct SearchAnswer {
@@ -231,7 +295,9 @@ struct Answer {
     std::vector<DroppedAnswer> dropped;
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
-    std::vector<walk::Walk> walks;  ///< how each outbuilding should be earthed, and why
+    DemandAnswer demand;
+    std::vector<walk::Walk> walks;        ///< how each outbuilding should be earthed, and why
+    std::vector<special::Advice> advice;  ///< special things of the building; judges no scheme
     SearchAnswer search;
     std::vector<SourceAnswer> sources;
     std::vector<std::string> cautions;  ///< that belong to every job

@@ -1,5 +1,6 @@
 #include "answer/describe.h"
 
+#include "answer/demand.h"
 #include "base/text.h"
 
 #include <fmt/format.h>
@@ -106,26 +107,9 @@ bool has_part(const study::Setting<Silent>& setting, site::Metal what) {
     return false;
 }
 
-void tell_operator(const Question& q, const study::Setting<Silent>& setting, SchemeAnswer& s) {
-    const site::Intake& in = q.job.intake;
-    const double ib = setting.ib.number();
-    if (in.looped != site::Answer::no) {
-        s.tell.push_back({"network operator", "before",
-                          in.looped == site::Answer::yes
-                              ? "the supply is looped with a neighbour's"
-                              : "ask whether the supply is looped with a neighbour's"});
-    }
-    if (!in.demand.known || !in.service_fuse) {
-        s.tell.push_back(
-            {"network operator", "before",
-             fmt::format("whether the intake can spare {} A more is not known: measure the "
-                         "house's demand and read the fuse",
-                         significant(ib, 3))});
-    } else if (in.demand.high.number() + ib > in.service_fuse->rating.number()) {
-        s.tell.push_back({"network operator", "before",
-                          fmt::format("house {} A and run {} A together exceed the {} A fuse",
-                                      significant(in.demand.high.number(), 3), significant(ib, 3),
-                                      significant(in.service_fuse->rating.number(), 3))});
+void tell_operator(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    for (const NoticeAnswer& notice : notices_of(setting)) {
+        s.tell.push_back({"network operator", notice.when, notice.why});
     }
     if (s.building.earthing == "supply earth") {
         s.tell.push_back({"network operator", "before",
@@ -194,8 +178,25 @@ std::vector<std::string> standing_cautions() {
     };
 }
 
-void add_duties(const Question& q, const study::Setting<Silent>& setting, SchemeAnswer& s) {
-    tell_operator(q, setting, s);
+namespace {
+
+/// Nobody but the operator, the meter's operator or whom they authorise draws the cut-out fuse.
+void tell_of_isolation(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    if (s.run.fed_from == "spare way" || setting.house.isolator) return;
+    s.tell.push_back(
+        {"network operator or meter operator", "before",
+         setting.job->intake.isolator == site::Answer::no
+             ? "no isolator is in the tails: only they, or whom they authorise, draw the fuse to "
+               "have one fitted; book the visit"
+             : "look whether an isolator is in the tails: without one only they, or whom they "
+               "authorise, draw the fuse"});
+}
+
+}  // namespace
+
+void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    tell_of_isolation(setting, s);
+    tell_operator(setting, s);
     s.tell.push_back({"building control, or the registration scheme", "after",
                       "a new circuit is notifiable work in most places; rules differ by country"});
     for (const FindingAnswer& f : s.findings) {

@@ -20,7 +20,6 @@ std::string nearest_sentence(const search::Dropped& dropped);
 std::vector<std::string> standing_cautions();
 
 /// Cautions, duties to tell others, and what needs a specialist, for one scheme.
-void add_duties(const Question& question, const study::Setting<Silent>& setting,
-                SchemeAnswer& scheme);
+void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);
 
 }  // namespace toft::answer

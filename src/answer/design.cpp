@@ -1,8 +1,10 @@
 #include "answer/answer.h"
 #include "answer/circuits.h"
+#include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
+#include "answer/selectivity.h"
 #include "answer/stretches.h"
 #include "answer/unknowns.h"
 #include "answer/why.h"
@@ -28,6 +30,11 @@ void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
 }
 
+std::string advice_line(const special::Advice& advice) {
+    return fmt::format("{}: {} ({})", advice.about, advice.says,
+                       advice.footing ? advice.footing->clause : "no clause");
+}
+
 class SchemeWriter {
 public:
     SchemeWriter(const Question& q, const search::Contender& contender,
@@ -42,6 +49,7 @@ public:
         out_.headroom = c_.headroom;
         out_.governed_by = c_.governed_by ? c_.governed_by->name : "";
         out_.dependability = static_cast<int>(c_.dependability);
+        out_.guard = guard_of(s_, c_.scheme);
         price();
         findings();
         run();
@@ -50,7 +58,11 @@ public:
         out_.sentence = sentence_of(out_);
         out_.words = short_words(out_);
         house_work();
-        add_duties(q_, s_, out_);
+        add_duties(s_, out_);
+        add_guard_cautions(out_);
+        for (const special::Advice& advice : special::advice_of(special::case_of(s_))) {
+            if (advice.needs_a_person) add_once(out_.needs_a_person, advice_line(advice));
+        }
         return std::move(out_);
     }
 
@@ -85,8 +97,11 @@ private:
             a.unit = f.rule->unit;
             a.says = f.says;
             a.at_least = f.at_least;
+            a.about_circuits = f.rule->needs == study::Stage::circuits;
             a.verdict = c_.verdicts[i];
-            if (f.limited) {
+            // Selective nowhere is no figure to show: the words tell.
+            const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
+            if (f.limited && shown) {
                 a.value = f.value;
                 a.limit = f.limit;
                 a.use = f.use.value;
@@ -95,6 +110,10 @@ private:
                 if (line.citation) add_once(a.basis, basis_word(line.citation->basis));
             }
             out_.findings.push_back(std::move(a));
+        }
+        for (std::size_t i = 0; i < recorded_.pairs().size(); ++i) {
+            out_.selectivity.push_back(
+                selectivity_answer(recorded_.setting(), recorded_.pairs()[i], i));
         }
     }
 
@@ -110,7 +129,8 @@ private:
                     s.device->rating.number(), s.device->breaking.value.number() / 1000};
         if (const auto residual = study::residual_at_head(s)) {
             r.rcd = RcdAnswer{
-                residual->sensitivity.number() * 1000, "A", residual->delayed, {"the run"}};
+                residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};
+            set_upstream_type(out_.guard, *r.rcd);
         }
     }
 
@@ -192,10 +212,7 @@ private:
                                               : "double-pole, at the building's board";
         bonds(a);
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
-        RcdAnswer rcd{q_.catalogue.limits.residual_socket.value.number() * 1000, "A", false, {}};
-        for (const site::Circuit& circuit : b.circuits) rcd.covers.push_back(circuit.name);
-        if (rcd.covers.empty()) rcd.covers.push_back("every circuit");
-        a.rcds.push_back(std::move(rcd));
+        a.rcds = board_rcds(out_.guard);
         a.circuits = circuits_of(recorded_);
     }
 
@@ -242,6 +259,10 @@ private:
     Recorded recorded_;
     SchemeAnswer out_;
 };
+
+void append(std::vector<const Citation*>& to, const std::vector<const Citation*>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
 
 void add_sources(const tables::Catalogue& catalogue, const std::vector<const Citation*>& citations,
                  std::vector<SourceAnswer>& sources) {
@@ -305,13 +326,17 @@ Answer design(const Question& question) {
         const bool last = contender.scheme.phases == settings.back().phases;
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
-        const auto more = writer.citations();
-        citations.insert(citations.end(), more.begin(), more.end());
+        append(citations, writer.citations());
+        append(citations, citations_of(answer.schemes.back().guard));
     }
+    const bool other = !found.contenders.empty() &&
+                       found.contenders.front().scheme.phases == settings.back().phases;
+    answer.demand = demand_of(other ? settings.back() : settings.front());
     answer.walks = walks_of(q.catalogue, q.job);
-    for (const walk::Walk& walk : answer.walks) {
-        const auto more = citations_of(walk);
-        citations.insert(citations.end(), more.begin(), more.end());
+    for (const walk::Walk& walk : answer.walks) append(citations, citations_of(walk));
+    answer.advice = special::advice_of(special::case_of(settings.back()));
+    for (const special::Advice& advice : answer.advice) {
+        if (advice.footing) citations.push_back(advice.footing->citation);
     }
     add_sources(q.catalogue, citations, answer.sources);
     std::sort(answer.sources.begin(), answer.sources.end(),

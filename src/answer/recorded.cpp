@@ -33,8 +33,10 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
             rule.record(ledger_, rules::Case<Recording>{setting_, scheme, figures_}));
     }
     figures_of_run();
+    figures_of_demand(scheme);
     figures_of_touch(scheme);
     figures_of_circuits();
+    figures_of_pairs(scheme);
     const auto limit = study::largest_loop_for(ledger_, setting_, scheme,
                                                setting_.supply.system == site::Earthing::tt
                                                    ? q.catalogue.limits.disconnection_tt.value
@@ -97,6 +99,34 @@ void Recorded::figures_of_run() {
     figure("r1_plus_r2_20c_ohm", "line and protective path at 20 °C", f.r1_r2_cold, 1, "Ω");
 }
 
+void Recorded::figures_of_demand(const study::RunScheme& scheme) {
+    const auto of_building = [&](site::Scenario scenario, const char* name, const char* title) {
+        const demand::Place<Recording> place{&setting_.catalogue->demand, setting_.supply.u0,
+                                             setting_.phases, site::word(scenario).c_str()};
+        const auto load =
+            demand::building_demand(ledger_, place, *setting_.building_facts, scenario);
+        figure(name, title, load.total, 1, "A");
+        if (scenario != study::wanted_scenario(*setting_.job)) return;
+        figure("demand.neutral_a", "current of the neutral", load.neutral, 1, "A");
+    };
+    of_building(site::Scenario::today, "demand.today_a", "demand of the building today");
+    of_building(site::Scenario::likely, "demand.likely_a", "demand of the building, likely");
+    of_building(site::Scenario::everything, "demand.everything_a",
+                "demand of the building, everything at once");
+    const auto& house = setting_.house;
+    const auto limit =
+        demand::least_limit(ledger_, house.limits, scheme.fed_from == site::FedFrom::spare_way);
+    figure("intake.carries_a", "what the intake carries", limit, 1, "A");
+    for (const demand::Way way : demand::all_ways) {
+        if (!house.demand.is_known(way)) continue;
+        const std::string word = demand::way_word(way);
+        figure(("intake.house." + word + "_a").c_str(), "largest demand of the house",
+               house.demand.at(way), 1, "A");
+        figure(("intake.left." + word + "_a").c_str(), "left of the intake before the run",
+               demand::left_by(ledger_, limit, house.demand, way), 1, "A");
+    }
+}
+
 void Recorded::figures_of_touch(const study::RunScheme& scheme) {
     touch_ = study::touch_figures(ledger_, setting_, scheme, figures_);
     figure("touch.outbuilding_v", "touch voltage at the outbuilding while a fault is cleared",
@@ -126,6 +156,19 @@ void Recorded::figures_of_circuits() {
         figure((base + "r1_plus_r2_20c_ohm").c_str(),
                "line and protective conductor of the circuit at 20 °C",
                design.conductors.r1_r2_cold, 1, "Ω");
+    }
+}
+
+void Recorded::figures_of_pairs(const study::RunScheme& scheme) {
+    pairs_.push_back(study::cut_out_pair(ledger_, setting_, scheme));
+    for (std::size_t i = 0; i < setting_.far.size(); ++i) {
+        pairs_.push_back(study::far_pair(ledger_, setting_, scheme, figures_, i));
+    }
+    for (std::size_t i = 0; i < pairs_.size(); ++i) {
+        const std::string name = "selectivity." + std::to_string(i + 1) + "_a";
+        const char* title = i == 0 ? "selective up to, operator's fuse over the head of the run"
+                                   : "selective up to, head of the run over a circuit's device";
+        figure(name.c_str(), title, pairs_[i].result.to, 1, "A");
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "answer/answer.h"
 #include "rules/rulebook.h"
+#include "study/selectivity.h"
 #include "study/touch_figures.h"
 
 #include <memory>
@@ -31,6 +32,9 @@ public:
 
     const study::TouchFigures<Recording>& touch() const { return touch_; }
 
+    /// Devices in series, from the operator's fuse outwards.
+    const std::vector<study::SelectivePair<Recording>>& pairs() const { return pairs_; }
+
     /// Lines behind a finding's use; empty where it has none.
     std::vector<Line> lines_of(const rules::Finding<Recording>& finding) const;
 
@@ -56,8 +60,10 @@ private:
     void figure(const char* name, const char* title, const Traced<T>& traced, double scale,
                 const char* unit);
     void figures_of_run();
+    void figures_of_demand(const study::RunScheme& scheme);
     void figures_of_touch(const study::RunScheme& scheme);
     void figures_of_circuits();
+    void figures_of_pairs(const study::RunScheme& scheme);
     void figures_of_price(const price::Price<Recording>& price);
 
     Recording ledger_;
@@ -65,6 +71,7 @@ private:
     study::Figures<Recording> figures_;
     study::TouchFigures<Recording> touch_;
     std::vector<rules::Finding<Recording>> findings_;
+    std::vector<study::SelectivePair<Recording>> pairs_;
     std::vector<Figure> named_;
 };
 

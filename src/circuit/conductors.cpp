@@ -16,15 +16,32 @@ struct Metal {
     const Cited<OhmsPerMetre>& r20;
 };
 
-/// Symbols of one conductor's lines.
+/// Symbols of one conductor's lines, those of each heat apart.
 struct Symbols {
-    const char *r20, *alpha, *initial, *final, *rise, *r, *z, *k, *stands;
+    const char *r20, *alpha, *initial, *final, *k, *stands;
+    struct AtHeat {
+        const char *rise, *r, *z, *x;
+    } at[heats];
 };
 
-constexpr Symbols line_symbols{"r20.line", "alpha.line", "ti.line", "tf.line",  "rise.line",
-                               "r.line",   "R.line",     "k.live",  "k2S2.live"};
-constexpr Symbols back_symbols{"r20.cpc", "alpha.cpc", "ti.cpc", "tf.cpc",  "rise.cpc",
-                               "r.cpc",   "R.cpc",     "k.cpc",  "k2S2.cpc"};
+constexpr Symbols line_symbols{"r20.line",
+                               "alpha.line",
+                               "ti.line",
+                               "tf.line",
+                               "k.live",
+                               "k2S2.live",
+                               {{"rise.line.work", "r.line.work", "R.line.work", "X.line.work"},
+                                {"rise.line.early", "r.line.early", "R.line.early", "X.line.early"},
+                                {"rise.line.hot", "r.line.hot", "R.line.hot", "X.line.hot"}}};
+constexpr Symbols back_symbols{"r20.cpc",
+                               "alpha.cpc",
+                               "ti.cpc",
+                               "tf.cpc",
+                               "k.cpc",
+                               "k2S2.cpc",
+                               {{"rise.cpc.work", "r.cpc.work", "R.cpc.work", "X.cpc.work"},
+                                {"rise.cpc.early", "r.cpc.early", "R.cpc.early", "X.cpc.early"},
+                                {"rise.cpc.hot", "r.cpc.hot", "R.cpc.hot", "X.cpc.hot"}}};
 
 constexpr double shares[heats] = {0, early_share, 1};
 
@@ -86,15 +103,18 @@ private:
         const auto alpha = ledger_.table({symbols.alpha, "temperature coefficient at 20 °C", n},
                                          metal.material.alpha20);
         const auto rise = cable::resistance_rise(
-            ledger_, {symbols.rise, "growth of resistance up to that temperature", n}, alpha, t);
+            ledger_, {symbols.at[heat].rise, "growth of resistance up to that temperature", n},
+            alpha, t);
         const auto r = cable::resistance_at(
-            ledger_, {symbols.r, "resistance of the conductor per metre then", n}, r20, rise);
+            ledger_, {symbols.at[heat].r, "resistance of the conductor per metre then", n}, r20,
+            rise);
         const auto x =
             ledger_.table({"x.core", "reactance of a conductor per metre", n}, laid_.cable.x);
-        return {ledger_.let({symbols.z, "resistance of the conductor to the last point", n},
-                            r * laid_.length),
-                ledger_.let({"X.core", "reactance of the conductor to the last point", n},
-                            x * laid_.length)};
+        return {
+            ledger_.let({symbols.at[heat].z, "resistance of the conductor to the last point", n},
+                        r * laid_.length),
+            ledger_.let({symbols.at[heat].x, "reactance of the conductor to the last point", n},
+                        x * laid_.length)};
     }
 
     ValueIn<L, AmpereSquareSeconds> stands(const Symbols& symbols, const char* meaning,

@@ -26,21 +26,28 @@ const Cited<Amperes>* held_at_once(const tables::Device& device) {
     return most;
 }
 
+/// A circuit and what feeds it.
+template <class L>
+struct Behind {
+    const tables::Catalogue& catalogue;
+    const CircuitSetting<L>& setting;
+    const Feed<L>& feed;
+};
+
 /// One option of a circuit behind one feed.
 template <class L>
 class Look {
 public:
-    Look(L& ledger, const tables::Catalogue& catalogue, const CircuitSetting<L>& s,
-         const Feed<L>& feed, const Option& option, const Conductors<L>& conductors,
+    Look(L& ledger, const Behind<L>& behind, const Option& option, const Conductors<L>& conductors,
          CircuitDesign<L>& out)
         : ledger_(ledger),
-          catalogue_(catalogue),
-          s_(s),
-          feed_(feed),
+          catalogue_(behind.catalogue),
+          s_(behind.setting),
+          feed_(behind.feed),
           device_(*option.device),
           c_(conductors),
           out_(out),
-          n_(s.number) {}
+          n_(behind.setting.number) {}
 
     void all() {
         const auto in =
@@ -169,16 +176,28 @@ private:
         const Back& back;
         const Energy& stands;
         bool earth;
-        const char *near, *first, *early, *far, *current, *loop;
+        const char *near, *energy[heats], *current[heats], *loop[heats];
     };
 
     Fault short_circuit() const {
-        return {feed_.zn,    c_.line,     c_.live_stands, false,     "I2t.near",
-                "I2t.first", "I2t.early", "I2t.far",      "I.least", "Z.least"};
+        return {feed_.zn,
+                c_.line,
+                c_.live_stands,
+                false,
+                "I2t.near",
+                {"I2t.first", "I2t.early", "I2t.far"},
+                {"In.first", "In.early", "In.least"},
+                {"Zn.first", "Zn.early", "Zn.hot"}};
     }
     Fault earth_fault() const {
-        return {feed_.zs,      c_.back,       c_.back_stands, true,       "I2t.e.near",
-                "I2t.e.first", "I2t.e.early", "I2t.e.far",    "Ie.least", "Zs.least"};
+        return {feed_.zs,
+                c_.back,
+                c_.back_stands,
+                true,
+                "I2t.e.near",
+                {"I2t.e.first", "I2t.e.early", "I2t.e.far"},
+                {"Ie.first", "Ie.early", "Ie.least"},
+                {"Zs.first", "Zs.early", "Zs.hot"}};
     }
 
     Energy by_device(const char* symbol, const char* meaning, const ValueIn<L, Amperes>& i,
@@ -188,36 +207,37 @@ private:
         const auto t =
             ledger_.table({"t.rcd", "longest break time of the residual current device", n_},
                           device_.residual->times.longest_1);
-        return ledger_.let({"I2t.rcd", "energy until the device has opened either way", n_},
-                           least(own, squared(i) * t));
+        return ledger_.let(
+            {"I2t.rcd", "energy until the device has opened either way", n_, "", "", symbol},
+            least(own, squared(i) * t));
     }
 
     ValueIn<L, Amperes> least_current(const Fault& f, std::size_t h) {
         return network::fault_current(
-            ledger_, {f.current, "smallest fault current at the last point", n_}, feed_.c_min,
-            feed_.u0, loop({f.loop, "loop of that fault", n_}, f.board, h, f.back));
+            ledger_, {f.current[h], "smallest fault current at the last point", n_}, feed_.c_min,
+            feed_.u0, loop({f.loop[h], "loop of that fault", n_}, f.board, h, f.back));
     }
 
     /// Energy of the smallest fault, as for a run: one that ends before it has used a tenth of what
     /// is withstood never meets conductors hotter than that.
     Energy smallest(const Fault& f) {
-        const auto first = by_device(f.first, "energy of it, conductors at working temperature",
+        const auto first = by_device(f.energy[0], "energy of it, conductors at working temperature",
                                      least_current(f, 0), f.earth);
-        const auto early = by_device(f.early, "energy of it, conductors hardly warmed",
+        const auto early = by_device(f.energy[1], "energy of it, conductors hardly warmed",
                                      least_current(f, 1), f.earth);
-        const auto brief =
-            ledger_.let({"I2t.brief", "the larger of the two", n_}, most(first, early));
+        const auto brief = ledger_.let({"I2t.brief", "the larger of the two", n_, "", "", f.near},
+                                       most(first, early));
         if (plain(brief) <= plain(f.stands) * early_share) return brief;
-        return by_device(f.far, "energy of it, conductors hot", least_current(f, 2), f.earth);
+        return by_device(f.energy[2], "energy of it, conductors hot", least_current(f, 2), f.earth);
     }
 
     ValueIn<L, double> heat_of(const Fault& f, const ValueIn<L, Amperes>& at_board,
                                const Name& name) {
         const auto near =
-            ledger_.let({"I2t.board", "energy of a fault at the board", n_},
+            ledger_.let({"I2t.board", "energy of a fault at the board", n_, "", "", f.near},
                         by_device(f.near, "energy it lets through", at_board, f.earth));
-        const auto far =
-            ledger_.let({"I2t.last", "energy of a fault at the last point", n_}, smallest(f));
+        const auto far = ledger_.let(
+            {"I2t.last", "energy of a fault at the last point", n_, "", "", f.near}, smallest(f));
         return ledger_.let(name, most(near, far) / f.stands);
     }
 
@@ -322,7 +342,7 @@ std::size_t pick(const tables::Catalogue& catalogue, const CircuitSetting<Silent
     Standing nearest{3, std::numeric_limits<double>::infinity()};
     for (std::size_t i = 0; i < s.options.size(); ++i) {
         CircuitDesign<Silent> d;
-        Look<Silent>(silent, catalogue, s, feed, s.options[i], s.conductors[i], d).all();
+        Look<Silent>(silent, {catalogue, s, feed}, s.options[i], s.conductors[i], d).all();
         const Standing found = standing_of(d, s.dip_wished);
         if (found.tier == 0) return i;
         if (found.tier > nearest.tier ||
@@ -369,7 +389,7 @@ void design(L& ledger, const tables::Catalogue& catalogue, const CircuitSetting<
     out.by_residual = false;
     for (auto& j : out.judged) j.applies = false;
     out.conductors = picked(ledger, catalogue, s, i);
-    Look<L>(ledger, catalogue, s, feed, out.option, out.conductors, out).all();
+    Look<L>(ledger, {catalogue, s, feed}, out.option, out.conductors, out).all();
 }
 
 template void design(Silent&, const tables::Catalogue&, const CircuitSetting<Silent>&,

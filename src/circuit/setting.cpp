@@ -47,10 +47,12 @@ Family family_of(const site::Circuit& circuit) {
 }
 
 /// What stands in the way of judging a circuit, or null.
-const char* obstacle(const site::Circuit& c, int board_phases) {
+const char* obstacle(const tables::Catalogue& catalogue, const site::Circuit& c, int board_phases) {
     if (c.kind == CircuitKind::sub_board) return "a board behind it is not judged here";
     if (c.phases > board_phases) return "the board has one phase";
     if (!c.length.known && !c.loop_length.known) return "its length is not stated";
+    if (!c.load_w.known && !c.device && !tables::find_usual(catalogue.demand, site::word(c.kind)))
+        return "neither its watts nor its device are stated";
     return nullptr;
 }
 
@@ -127,9 +129,7 @@ private:
             whole = ledger_.let({"I.full", "current while it is at work", s_.number},
                                 s_.phases == 1 ? s / u0 : s / (u0 * 3.0));
         } else {
-            whole = c_.device
-                        ? survey("I.full", "rating of the circuit's device", c_.device->rating)
-                        : survey("I.full", "what is usual of its kind", kind_.usual);
+            whole = nameplate();
         }
         if (c_.duty_percent.known) {
             const auto duty =
@@ -148,6 +148,13 @@ private:
             {"I.drop", "current that loses as much at the far point as the load along the ring",
              s_.number},
             (whole + least(whole, point)) / 2.0);
+    }
+
+    /// What a circuit without watts is taken to draw: the rating of its device, or the usual one.
+    ValueIn<L, Amperes> nameplate() {
+        if (c_.device) return survey("I.full", "rating of the circuit's device", c_.device->rating);
+        return ledger_.table({"I.full", "what circuits of its kind are usually rated", s_.number},
+                             tables::find_usual(catalogue_.demand, site::word(c_.kind))->rating);
     }
 
     void ways() {
@@ -205,7 +212,7 @@ private:
     /// next ratings up are only for what has to start.
     std::vector<const tables::Device*> devices() const {
         std::vector<const tables::Device*> found;
-        const Amperes from = most(plain(s_.ib), kind_.usual);
+        const Amperes from = most(plain(s_.ib), kind_.least_device);
         for (const char* curve : {"", "B", "C", "D"}) {
             std::size_t ratings = 0;
             Amperes last{};
@@ -275,7 +282,7 @@ Circuits<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::J
     Circuits<L> out;
     for (std::size_t i = 0; i < building.circuits.size(); ++i) {
         const site::Circuit& c = building.circuits[i];
-        const char* why = obstacle(c, board_phases);
+        const char* why = obstacle(catalogue, c, board_phases);
         if (!why) {
             CircuitSetting<L> s = Preparer<L>(ledger, catalogue, job, building, i).prepare();
             if (!s.options.empty()) {

@@ -9,6 +9,7 @@
 #include "cli/screen.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
+#include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
 #include "codec/reach.h"
@@ -16,12 +17,15 @@
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
+#include "tables/device_words.h"
 #include "tables/embedded.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <optional>
+#include <utility>
 
 namespace toft::cli {
 
@@ -189,6 +193,40 @@ int why(const WhyArguments& arguments) {
 
 namespace {
 
+int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
+    return fault_exit({{"unknown-scheme",
+                        "",
+                        fmt::format("there are {} schemes", answer.schemes.size()),
+                        "",
+                        {}}},
+                      json, title);
+}
+
+}  // namespace
+
+int dark(const DarkArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const answer::Answer answer = designed(bench, job, false);
+            if (answer.schemes.empty()) {
+                complain(
+                    "no scheme is sound, so there is nothing to go dark (toft design says "
+                    "why)\n");
+                return static_cast<int>(no_sound_scheme);
+            }
+            const auto index = static_cast<std::size_t>(arguments.rank - 1);
+            if (index >= answer.schemes.size()) {
+                return no_such_rank(answer, arguments.json, "nothing to look at:");
+            }
+            const answer::SchemeAnswer& scheme = answer.schemes[index];
+            print(arguments.json ? codec::write_dark(job.title, scheme)
+                                 : dark_screen(answer, scheme));
+            return answer_exit(answer);
+        });
+}
+
+namespace {
+
 int write_picture(const drawing::Scene& scene, const std::string& path, const PictureFile& wanted) {
     const auto content = content_of(scene, wanted);
     if (!content) return fault_exit(content.error(), false, "the picture was not written:");
@@ -220,25 +258,48 @@ std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
 
 }  // namespace
 
+namespace {
+
+/// Faults of the devices named for a picture of a pair.
+Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
+    std::vector<std::string> names;
+    for (const tables::Device& device : bench.catalogue.devices) {
+        const std::string name = tables::device_words(device);
+        if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    }
+    Faults faults;
+    for (const auto& [option, words] : {std::pair{"--upstream", arguments.upstream},
+                                        std::pair{"--downstream", arguments.downstream}}) {
+        if (words.empty() || tables::device_by_words(bench.catalogue.devices, words)) continue;
+        faults.push_back({"unknown-device", option, "the tables have no device " + words,
+                          nearest_word(words, names), names});
+    }
+    return faults;
+}
+
+}  // namespace
+
 int draw(const DrawArguments& arguments) {
     const auto wanted = wanted_file(arguments);
     const gallery::Picture* picture = gallery::find_picture(arguments.picture);
     if (!wanted || !picture) return wrong_usage;
+    if (!picture->of_pair && !(arguments.upstream.empty() && arguments.downstream.empty())) {
+        complain("toft: --upstream and --downstream are for --picture pair\n");
+        return wrong_usage;
+    }
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
+        const Faults devices = unknown_devices(bench, arguments);
+        if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
         const answer::Answer answer = designed(bench, job, false);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         if (!answer.schemes.empty() && index >= answer.schemes.size()) {
-            return fault_exit({{"unknown-scheme",
-                                "",
-                                fmt::format("there are {} schemes", answer.schemes.size()),
-                                "",
-                                {}}},
-                              false, "nothing to draw:");
+            return no_such_rank(answer, false, "nothing to draw:");
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
-        const drawing::Scene scene = picture->draw(
-            {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr});
+        const drawing::Scene scene =
+            picture->draw({bench.catalogue, job, answer, index, arguments.width,
+                           ground ? &*ground : nullptr, arguments.upstream, arguments.downstream});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);
@@ -263,7 +324,7 @@ int sources() {
 int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
-        complain("toft: no such schema; there are job, answer, ground and faults\n");
+        complain("toft: no such schema; there are job, answer, ground, dark and faults\n");
         return wrong_usage;
     }
     print(std::string(text));

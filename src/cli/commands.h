@@ -49,6 +49,12 @@ struct WhyArguments {
     bool json = false;
 };
 
+struct DarkArguments {
+    std::string job;
+    int rank = 1;
+    bool json = false;
+};
+
 struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
@@ -56,6 +62,8 @@ struct DrawArguments {
     std::string picture = "place";  ///< a name of gallery::pictures()
     int dpi = 200;                  ///< of a PNG
     std::string date;               ///< a PDF names as its day of making; empty for today
+    std::string upstream;           ///< devices of the picture of a pair, in words; empty: the
+    std::string downstream;         ///< operator's fuse, the head of the run
     double width = 0;               ///< of an SVG or a PNG, user units; 0 for the paper layout
 };
 
@@ -66,6 +74,7 @@ int tables(const TablesArguments& arguments);
 int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
+int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);
 int sources();

@@ -1,3 +1,4 @@
+#include "answer/selectivity.h"
 #include "base/text.h"
 #include "cli/layout.h"
 #include "cli/screen.h"
@@ -50,19 +51,22 @@ std::string money(double pounds) { return fmt::format("£{}", fixed(pounds, 0));
 std::string limits_part(const SchemeAnswer& s) {
     std::vector<const FindingAnswer*> graded;
     std::vector<const FindingAnswer*> others;
-    for (const FindingAnswer& f : s.findings) (f.use ? graded : others).push_back(&f);
+    for (const FindingAnswer& f : s.findings) {
+        if (f.about_circuits && !f.use && f.verdict == Verdict::meets) continue;
+        (f.use ? graded : others).push_back(&f);
+    }
     std::stable_sort(
         graded.begin(), graded.end(),
         [](const FindingAnswer* a, const FindingAnswer* b) { return *a->use > *b->use; });
     std::string text = heading("HOW CLOSE TO THE LIMITS");
     for (const FindingAnswer* f : graded) {
-        text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 18), bar(*f->use, 16),
+        text += fmt::format("  {} {} {:>6}  {}  {}\n", padded(f->rule, 21), bar(*f->use, 16),
                             percent(*f->use), padded(verdict_mark(f->verdict), 11), figures_of(*f));
     }
     for (const FindingAnswer* f : others) {
         text += wrapped(
-            fmt::format("  {} {}  ", padded(f->rule, 18), padded(verdict_mark(f->verdict), 11)),
-            f->says, 34);
+            fmt::format("  {} {}  ", padded(f->rule, 21), padded(verdict_mark(f->verdict), 11)),
+            f->says, 37);
     }
     return text;
 }
@@ -141,6 +145,75 @@ std::string circuits_part(const SchemeAnswer& s) {
     return text;
 }
 
+const answer::LoadAnswer* load_of(const answer::BuildingDemandAnswer& b,
+                                  const std::string& scenario) {
+    for (const answer::LoadAnswer& load : b.scenarios) {
+        if (load.scenario == scenario) return &load;
+    }
+    return nullptr;
+}
+
+/// "17.3 A", or each line: "20 A, 14 A, 14 A; neutral 6 A".
+std::string load_text(const answer::LoadAnswer& load) {
+    if (load.lines_a.size() == 1) return number(load.total_a, "A");
+    std::string text;
+    for (const double line : load.lines_a) text += (text.empty() ? "" : ", ") + number(line, "A");
+    return text + "; neutral " + number(load.neutral_a, "A");
+}
+
+/// "42 A left, 24 A with the run", "20 A left, short by 8 A with the run".
+std::string left_text(double left, double run) {
+    const auto a = [](double amperes) { return significant(amperes, 3) + " A"; };
+    const double after = left - run;
+    std::string text = left < 0 ? "short by " + a(-left) : a(left) + " left";
+    text +=
+        after < 0 ? std::string(left < 0 ? ", by " : ", short by ") + a(-after) : ", " + a(after);
+    return text + " with the run";
+}
+
+std::string demand_part(const Answer& a) {
+    const answer::DemandAnswer& d = a.demand;
+    std::string text = heading("DEMAND, AND WHAT THE INTAKE HAS LEFT");
+    const auto line = [&](const std::string& what, const std::string& value) {
+        text += wrapped(fmt::format("  {} ", padded(what, 46)), value, 49);
+    };
+    for (const answer::BuildingDemandAnswer& b : d.buildings) {
+        for (const char* scenario : {"today", "likely", "everything"}) {
+            if (const auto* load = load_of(b, scenario)) {
+                line(b.name + ", " + scenario, load_text(*load));
+            }
+        }
+    }
+    for (const answer::HouseDemandAnswer& house : d.house) {
+        line("house, " + house.way, number(house.demand_a, "A"));
+        for (std::size_t i = 0; i < d.limits.size(); ++i) {
+            const answer::LimitAnswer& limit = d.limits[i];
+            line(fmt::format("  {}, {}{}", limit.part, number(limit.carries_a, "A"),
+                             limit.known ? "" : " at the least"),
+                 left_text(house.left_a[i], d.run_a));
+        }
+    }
+    if (d.house.empty()) line("house", "not known: measure it, or list its circuits");
+    line("network operator, of the load", d.notice);
+    if (!a.schemes.empty()) return text;  // the reasons stand in its list of whom to tell
+    for (const answer::NoticeAnswer& n : d.notices) {
+        text += wrapped("  - ", fmt::format("{} the work: {}", n.when, n.why), 4);
+    }
+    return text;
+}
+
+std::string selectivity_part(const SchemeAnswer& s) {
+    if (s.selectivity.empty()) return "";
+    std::string text = heading("WHICH DEVICE OPENS");
+    for (const auto& pair : s.selectivity) {
+        text += wrapped("  ",
+                        fmt::format("{} over {}: {}; {}", pair.upstream, pair.downstream,
+                                    answer::selectivity_words(pair), pair.says),
+                        6);
+    }
+    return text;
+}
+
 std::string lists_part(const SchemeAnswer& s) {
     std::string text;
     const auto list = [&](const char* title, const std::vector<std::string>& lines) {
@@ -196,6 +269,20 @@ std::string unknowns_part(const Answer& a) {
     return text;
 }
 
+/// The first words of each piece of advice; the answer as JSON has what the rule asks besides.
+std::string advice_part(const Answer& a) {
+    if (a.advice.empty()) return "";
+    std::string text = heading("SPECIAL THINGS");
+    for (const auto& advice : a.advice) {
+        text += wrapped("  - ",
+                        fmt::format("{}: {} [{}]{}", advice.about, advice.says,
+                                    advice.footing ? advice.footing->clause : "no clause",
+                                    advice.needs_a_person ? " (needs a person)" : ""),
+                        4);
+    }
+    return text;
+}
+
 std::string recommended_part(const Answer& a) {
     if (a.schemes.empty()) {
         return heading("NO SOUND SCHEME") +
@@ -216,7 +303,8 @@ std::string recommended_part(const Answer& a) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
     }
-    return text + limits_part(s) + figures_part(s) + circuits_part(s) + lists_part(s);
+    return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s) +
+           lists_part(s);
 }
 
 /// How many of the schemes were looked at how closely.
@@ -238,7 +326,8 @@ std::string search_part(const Answer& a) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text += recommended_part(a) + others_part(a) + dropped_part(a) + unknowns_part(a);
+    text += recommended_part(a) + demand_part(a) + advice_part(a) + others_part(a) +
+            dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);
     return text + search_part(a);

@@ -28,6 +28,7 @@ constexpr const char* about =
     "  toft ground my-job.json              soil, electrode, and what metal does if the neutral is "
     "lost\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
+    "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n\n"
@@ -49,6 +50,7 @@ struct Arguments {
     ExplainArguments explain;
     GroundArguments ground;
     WhyArguments why;
+    DarkArguments dark;
     DrawArguments draw;
     bool rules_json = false;
     std::string schema;
@@ -67,6 +69,12 @@ void add_draw(CLI::App& app, DrawArguments& a) {
         says += std::string(names.size() > 1 ? "; " : " ") + picture.name + ", " + picture.says;
     }
     draw->add_option("--picture", a.picture, says)->check(CLI::IsMember(names));
+    draw->add_option("--upstream", a.upstream,
+                     "of a pair: a device in words, such as \"BS 88-3 80 A\" (left out: the "
+                     "operator's fuse)");
+    draw->add_option("--downstream", a.downstream,
+                     "of a pair: a device at the outbuilding, such as \"B 32 A RCBO\" (left out: "
+                     "the device at the head of the run)");
     draw->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
     draw->add_option("--dpi", a.dpi, "dots an inch of a PNG (200)")
@@ -76,6 +84,15 @@ void add_draw(CLI::App& app, DrawArguments& a) {
                      "(left out: for paper)")
         ->check(CLI::Range(toft::gallery::least_width, toft::gallery::most_width));
     draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
+}
+
+void add_dark(CLI::App& app, DarkArguments& a) {
+    auto* dark = app.add_subcommand(
+        "dark", "What goes dark for each fault, and who asks for which residual current device");
+    dark->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    dark->add_option("--rank", a.rank, "which of the schemes design lists")
+        ->check(CLI::Range(1, 1000));
+    dark->add_flag("--json", a.json, "print it as JSON");
 }
 
 void add_commands(CLI::App& app, Arguments& a) {
@@ -127,12 +144,14 @@ void add_commands(CLI::App& app, Arguments& a) {
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
     why->add_flag("--json", a.why.json, "print the steps as JSON");
 
+    add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema = app.add_subcommand("schema", "JSON Schema of job, answer, ground or faults");
-    schema->add_option("WHICH", a.schema, "job, answer, ground or faults")->required();
+    auto* schema =
+        app.add_subcommand("schema", "JSON Schema of job, answer, ground, dark or faults");
+    schema->add_option("WHICH", a.schema, "job, answer, ground, dark or faults")->required();
 }
 
 int run(const CLI::App& app, const Arguments& a) {
@@ -145,6 +164,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);
     if (app.got_subcommand("why")) return why(a.why);
+    if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();

@@ -18,6 +18,9 @@ std::string design_screen(const answer::Answer& answer);
 std::string why_screen(const std::string& job, const std::vector<walk::Walk>& walks,
                        const std::vector<std::string>& cautions);
 
+/// What goes dark for each fault, the devices in a row, and who asks for what protection.
+std::string dark_screen(const answer::Answer& answer, const answer::SchemeAnswer& scheme);
+
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);
 

@@ -1,5 +1,6 @@
 #include "codec/answer.h"
 
+#include "codec/demand.h"
 #include "codec/scheme.h"
 #include "codec/why_tree.h"
 
@@ -22,6 +23,15 @@ Json unknown_json(const answer::UnknownAnswer& u) {
             {"unit", u.unit},
             {"from", u.stated ? "survey" : "rulebook"},
             {"effect", u.effect}};
+}
+
+Json advice_json(const special::Advice& a) {
+    return {{"about", a.about},
+            {"asks", a.asks},
+            {"says", a.says},
+            {"clause", a.footing ? a.footing->clause : "no clause"},
+            {"basis", basis_json(a.footing)},
+            {"needs_a_person", a.needs_a_person}};
 }
 
 std::string text_of(const Json& json) {
@@ -58,7 +68,10 @@ std::string write_answer(const answer::Answer& a) {
     json["unknowns"] = Json::array();
     for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
     json["assumed"] = a.assumed;
+    json["demand"] = demand_json(a.demand);
     json["why"] = walks_json(a.walks);
+    json["advice"] = Json::array();
+    for (const special::Advice& advice : a.advice) json["advice"].push_back(advice_json(advice));
     json["cautions"] = a.cautions;
     json["search"] = {
         {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},

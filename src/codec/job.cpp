@@ -54,10 +54,22 @@ bool may_explain(const Fault& read, const Fault& cross) {
     return related(read.pointer, cross.pointer) || (inside && ends_with(read.pointer, "/id"));
 }
 
+/// Kinds of circuit that need state neither load nor device.
+std::vector<site::CircuitKind> kinds_without_load(const tables::Demand& demand) {
+    std::vector<site::CircuitKind> kinds;
+    for (std::size_t i = 0; i < site::words<site::CircuitKind>().size(); ++i) {
+        const auto kind = static_cast<site::CircuitKind>(i);
+        const std::string& load = tables::load_of_kind(demand, site::word(kind)).load;
+        const bool gives = load == tables::load_generation || load == tables::load_storage;
+        if (gives || tables::find_usual(demand, site::word(kind))) kinds.push_back(kind);
+    }
+    return kinds;
+}
+
 /// Adds what does not fit together, without what follows from the faults already found.
-void add_cross_faults(const site::Job& job, Faults& faults) {
+void add_cross_faults(const site::Job& job, const tables::Demand& demand, Faults& faults) {
     const std::size_t read = faults.size();
-    for (Fault& cross : site::validate(job)) {
+    for (Fault& cross : site::validate(job, kinds_without_load(demand))) {
         const bool explained =
             std::any_of(faults.begin(), faults.begin() + static_cast<std::ptrdiff_t>(read),
                         [&cross](const Fault& fault) { return may_explain(fault, cross); });
@@ -76,7 +88,7 @@ Outcome<site::Job> read_job(std::string_view text, const tables::Catalogue& cata
     Faults faults;
     Reader reader(*document, "", faults);
     site::Job job = read_whole(reader, catalogue);
-    add_cross_faults(job, faults);
+    add_cross_faults(job, catalogue.demand, faults);
     if (faults.empty()) faults = nothing_on_offer(job, catalogue);
     if (!faults.empty()) return failed(std::move(faults));
     return job;

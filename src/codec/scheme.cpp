@@ -1,5 +1,7 @@
 #include "codec/scheme.h"
 
+#include "codec/guard_tree.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -33,6 +35,7 @@ Json rcd_json(const RcdAnswer& r) {
     return {{"covers", r.covers},
             {"sensitivity_ma", rounded(r.sensitivity_ma)},
             {"type", r.type},
+            {"instead", word_or_null(r.instead)},
             {"delayed", r.delayed}};
 }
 
@@ -218,6 +221,18 @@ Json finding_json(const FindingAnswer& f) {
             {"basis", f.basis}};
 }
 
+Json selectivity_json(const answer::SelectivityAnswer& p) {
+    return {{"upstream", p.upstream},
+            {"downstream", p.downstream},
+            {"protects", p.protects},
+            {"verdict", p.verdict},
+            {"to_a", finite(p.to_a)},
+            {"prospective_a", finite(p.prospective_a)},
+            {"gap_from_a", optional_number(p.gap_from_a)},
+            {"gap_to_a", optional_number(p.gap_to_a)},
+            {"says", p.says}};
+}
+
 }  // namespace
 
 double rounded(double x) {
@@ -249,10 +264,14 @@ Json scheme_json(const SchemeAnswer& s) {
     json["runs"] = Json::object();
     json["runs"][s.run.id] = run_json(s.run);
     json["findings"] = findings;
+    json["selectivity"] = Json::array();
+    for (const auto& pair : s.selectivity) json["selectivity"].push_back(selectivity_json(pair));
     json["house_work"] = s.house_work;
     json["tell"] = tell;
     json["needs_a_person"] = s.needs_a_person;
     json["cautions"] = s.cautions;
+    json["residual"] = residual_json(s.guard);
+    json["dark"] = dark_json(s.guard);
     return json;
 }
 

@@ -4,8 +4,6 @@
 
 namespace toft::codec {
 
-namespace {
-
 Json basis_json(const tables::EarthingBasis* basis) {
     if (!basis) return nullptr;
     return {{"kind", tables::authority_word(basis->authority)},
@@ -14,6 +12,8 @@ Json basis_json(const tables::EarthingBasis* basis) {
             {"locator", basis->citation->locator},
             {"basis", basis_word(basis->citation->basis)}};
 }
+
+namespace {
 
 Json consequences_json(const walk::Step& step, site::Earthing system) {
     Json json = Json::array();

@@ -6,6 +6,9 @@
 
 namespace toft::codec {
 
+/// Whose word it is; null for none.
+Json basis_json(const tables::EarthingBasis* basis);
+
 Json walks_json(const std::vector<walk::Walk>& walks);
 
 }  // namespace toft::codec

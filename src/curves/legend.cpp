@@ -143,10 +143,11 @@ void verdicts(const LegendOf& of, Column& column) {
 
 }  // namespace
 
-std::string curve_basis(const tables::Device& device) {
+std::string curve_basis(const tables::Device& device, bool overloads) {
     int recalled = 0;
     int all = 0;
-    for (const auto* list : {&device.points, &device.holds}) {
+    for (const auto* list : {&device.points, &device.holds, &device.trips}) {
+        if (list == &device.trips && !overloads) continue;
         for (const tables::CurvePoint& p : *list) {
             ++all;
             recalled += p.current.citation == nullptr || p.current.citation->basis == Basis::memory;

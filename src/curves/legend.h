@@ -17,7 +17,8 @@ struct LegendOf {
 /// From the top of `box` down: the signs with their meaning, the verdicts, the cautions.
 drawing::Items legend(const LegendOf& of, const drawing::Box& box);
 
-/// How much of the device's curve was seen in print: a sentence.
-std::string curve_basis(const tables::Device& device);
+/// How much of the device's curve was seen in print: a sentence. With or without its conventional
+/// currents in an overload.
+std::string curve_basis(const tables::Device& device, bool overloads = false);
 
 }  // namespace toft::curves

@@ -73,6 +73,18 @@ ValueIn<L, Amperes> operating_current(L& ledger, const Name& name, const Device&
     return ledger.let(name, ia * power(ib / ia, share));
 }
 
+namespace {
+
+/// That of the lowest tabulated level which the current does not exceed.
+const Cited<AmpereSquareSeconds>& class_limit(const Device& device, Amperes current) {
+    for (const tables::LetThrough& level : device.let_through_at) {
+        if (current <= level.up_to) return level.limit;
+    }
+    return *device.let_through;
+}
+
+}  // namespace
+
 template <class L>
 ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const Device& device,
                                             const ValueIn<L, Amperes>& current) {
@@ -98,8 +110,8 @@ ValueIn<L, AmpereSquareSeconds> let_through(L& ledger, const Name& name, const D
     if (!device.let_through || plain(current) > device.breaking.value) {
         return ledger.let(name, bound);
     }
-    const auto limit =
-        ledger.table(step_to("I2t.class", "limit of the energy class", name), *device.let_through);
+    const auto limit = ledger.table(step_to("I2t.class", "limit of the energy class", name),
+                                    class_limit(device, plain(current)));
     return ledger.let(name, least(bound, limit));
 }
 

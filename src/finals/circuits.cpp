@@ -23,8 +23,8 @@ const RuleInfo circuit_breaking_rule{
     .clause = "434.5.1",
     .unit = "A",
     .needs = Stage::circuits,
-    .longer = Trend::better,
-    .thicker = Trend::worse,
+    .longer = Trend::either,
+    .thicker = Trend::either,
     .reads = "the fault current at the origin, the legs' lengths, the circuits' devices",
 };
 
@@ -81,8 +81,8 @@ const RuleInfo voltage_rise_rule{
     .unit = "%",
     .needs = Stage::circuits,
     .adds = true,
-    .longer = Trend::worse,
-    .thicker = Trend::better,
+    .longer = Trend::either,
+    .thicker = Trend::either,
     .reads = "the legs' lengths, the sources' power and the lengths of their circuits",
 };
 

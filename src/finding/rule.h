@@ -32,6 +32,7 @@ struct RuleInfo {
     study::Stage needs = study::Stage::none;  ///< how much must be worked out before it can judge
     bool graded = false;                      ///< its use counts as headroom: a margin worth having
     bool adds = false;                        ///< adds along a path of runs
+    bool only_cautions = false;               ///< never fails: asked of the schemes shown alone
     Trend longer = Trend::none;               ///< as the run gets longer
     Trend thicker = Trend::none;              ///< as the cores get thicker
     Trend heavier = Trend::none;              ///< as the load grows

@@ -2,7 +2,9 @@
 
 #include "board/board.h"
 #include "curves/curves.h"
+#include "curves/pair.h"
 #include "diagram/single_line.h"
+#include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
 #include "terrain/lost_neutral.h"
@@ -33,6 +35,17 @@ drawing::Scene board(const Subject& s) {
 drawing::Scene curves(const Subject& s) {
     return curves::curves_picture(s.catalogue, s.job, s.answer, s.scheme_index,
                                   s.width > 0 ? s.width : curves::paper_wide);
+}
+
+drawing::Scene pair(const Subject& s) {
+    return curves::pair_picture(
+        {s.catalogue, s.job, s.answer, s.scheme_index, s.upstream, s.downstream},
+        s.width > 0 ? s.width : curves::paper_wide);
+}
+
+drawing::Scene dark(const Subject& s) {
+    return outage::dark_picture(s.job, s.answer, s.scheme_index,
+                                s.width > 0 ? s.width : terrain::paper_wide);
 }
 
 const answer::GroundAnswer& ground_of(const Subject& s) {
@@ -71,6 +84,8 @@ const std::vector<Picture>& pictures() {
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"board", "the outbuilding's board with its ways, as it will be fitted", board},
         {"curves", "how long its device takes and what the cable withstands", curves},
+        {"pair", "two devices in series and which of them clears a fault", pair, false, true},
+        {"dark", "what each fault leaves without supply", dark},
         {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
         {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
          true},

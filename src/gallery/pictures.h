@@ -7,6 +7,7 @@
 #include "site/job.h"
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -21,6 +22,8 @@ struct Subject {
     std::size_t scheme_index = 0;
     double width = 0;  ///< of the drawing, user units; 0 for the sheet that paper is given
     const answer::GroundAnswer* ground = nullptr;  ///< of the job, for the pictures that show it
+    std::string upstream = {};                     ///< devices of a pair in words; empty: the
+    std::string downstream = {};                   ///< operator's fuse, the head of the run
 };
 
 struct Picture {
@@ -28,6 +31,7 @@ struct Picture {
     const char* says;  ///< what it shows, in a few words
     drawing::Scene (*draw)(const Subject& subject);
     bool of_ground = false;  ///< it reads the subject's ground; without one the sheet is bare
+    bool of_pair = false;    ///< it reads the subject's pair of devices
 };
 
 /// Widths that a drawing can be asked to have, user units.

@@ -43,6 +43,7 @@ constexpr RuleWords known_rules[] = {
     {"feed-point", "where it is fed from", "", ""},
     {"earthing-choice", "choice of earth", "", ""},
     {"residual-current", "residual current devices", "", ""},
+    {"selectivity", "selectivity of the devices", "", ""},
     {"circuit-rating", "circuit's rating", "", ""},
     {"circuit-breaking", "circuit's fault current", "", ""},
     {"circuit-drop", "circuit's drop", "", ""},

@@ -125,9 +125,12 @@ private:
     Money each(const Name& name, Pounds price) { return ledger_.stated(name, price, book()); }
     Money item(const Name& name, Item key) { return each(name, pounds(book_.amount(key))); }
     Money times(const Name& name, Item key, double count) { return item(name, key) * count; }
+    /// An isolator is bought where none is in the tails.
     Money blocks() {
-        return item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails) +
-               item({"p.isolator", "isolator in the tails"}, Item::isolator);
+        const Money joined =
+            item({"p.blocks", "connector blocks and tails"}, Item::connector_blocks_and_tails);
+        if (s_.house.isolator) return joined;
+        return joined + item({"p.isolator", "isolator in the tails"}, Item::isolator);
     }
     Money board_extra() {
         return item({"p.board3", "board for three phases"}, Item::three_phase_board_extra);

@@ -11,8 +11,10 @@
 #include "rules/feed_point.h"
 #include "rules/hidden_cable.h"
 #include "rules/house_earthing.h"
+#include "rules/intake_capacity.h"
 #include "rules/overload.h"
 #include "rules/residual_current.h"
+#include "rules/selectivity.h"
 #include "rules/separation.h"
 #include "rules/suitability.h"
 #include "rules/voltage_drop.h"
@@ -29,6 +31,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&house_earthing_rule, house_earthing<Silent>, house_earthing<Recording>},
         {&voltage_drop_rule, voltage_drop<Silent>, voltage_drop<Recording>},
         {&feed_point_rule, feed_point<Silent>, feed_point<Recording>},
+        {&intake_capacity_rule, intake_capacity<Silent>, intake_capacity<Recording>},
         {&breaking_capacity_rule, breaking_capacity<Silent>, breaking_capacity<Recording>},
         {&residual_current_rule, residual_current<Silent>, residual_current<Recording>},
         {&overload_rule, overload<Silent>, overload<Recording>},
@@ -44,6 +47,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&circuit_heat_rule, circuit_heat<Silent>, circuit_heat<Recording>},
         {&motor_start_rule, motor_start<Silent>, motor_start<Recording>},
         {&voltage_rise_rule, voltage_rise<Silent>, voltage_rise<Recording>},
+        {&selectivity_rule, selectivity<Silent>, selectivity<Recording>},
     }};
     return rules;
 }

@@ -92,7 +92,8 @@ void HeadList::sort() {
 std::vector<std::size_t> rules_on_both() {
     std::vector<std::size_t> both;
     for (std::size_t i = 0; i < rule_count; ++i) {
-        if (rules::rulebook()[i].info->sees == Sees::both) both.push_back(i);
+        const rules::RuleInfo& rule = *rules::rulebook()[i].info;
+        if (rule.sees == Sees::both && !rule.only_cautions) both.push_back(i);
     }
     return both;
 }
@@ -100,7 +101,8 @@ std::vector<std::size_t> rules_on_both() {
 std::size_t first_that_moves() {
     const auto& rules = rules::rulebook();
     for (std::size_t i = 0; i < rule_count; ++i) {
-        if (rules[i].info->sees == Sees::both && rules[i].info->larger != rules::Trend::none) {
+        const rules::RuleInfo& rule = *rules[i].info;
+        if (rule.sees == Sees::both && !rule.only_cautions && rule.larger != rules::Trend::none) {
             return i;
         }
     }

@@ -61,7 +61,7 @@ private:
     std::size_t ladders_ = 0;
 };
 
-/// The rules on route and head together.
+/// The rules on route and head together by which a scheme may fall.
 std::vector<std::size_t> rules_on_both();
 
 /// The first rule on route and head together that moves with the rating of the device.

@@ -282,7 +282,7 @@ private:
         for (std::size_t i = 0; i < rule_count; ++i) {
             const Sees sees = rules::rulebook()[i].info->sees;
             if (sees == Sees::head) s.verdicts[i] = head.finding.verdicts[i];
-            if (sees != Sees::both) continue;
+            if (sees != Sees::both || rules::rulebook()[i].info->only_cautions) continue;
             const Verdict verdict = pair_findings_[i].verdict;
             s.verdicts[i] = verdict == Verdict::fails ? Verdict::not_known : verdict;
             count_headroom(pair_findings_[i], s.headroom, s.governed_by);
@@ -384,7 +384,9 @@ private:
         std::vector<price::Item> remedies;
         Evaluation evaluation;
         evaluate(judge.setting(), s.scheme, evaluation);
-        for (const auto& finding : evaluation.findings) {
+        for (std::size_t i = 0; i < rule_count; ++i) {
+            const auto& finding = evaluation.findings[i];
+            if (finding.rule->only_cautions) c.verdicts[i] = finding.verdict;
             bool has = false;
             const price::Item item = price::item_of(finding.remedy, has);
             if (has) remedies.push_back(item);
@@ -392,7 +394,7 @@ private:
         Silent silent;
         c.price = price::price_of(silent, book_, judge.setting(), s.scheme,
                                   {std::move(remedies), price::wired(evaluation.figures)});
-        c.conditional_on = judge.hangs_on(s.scheme, s.verdicts);
+        c.conditional_on = judge.hangs_on(s.scheme, c.verdicts);
         return c;
     }
 

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
 
 namespace toft::site {
@@ -18,7 +19,8 @@ std::vector<std::string> ids_of(const Job& job) {
 
 class Checker {
 public:
-    explicit Checker(const Job& job) : job_(job) {}
+    Checker(const Job& job, const std::vector<CircuitKind>& need_no_load)
+        : job_(job), need_no_load_(need_no_load) {}
 
     Faults check() {
         buildings();
@@ -189,6 +191,7 @@ private:
             }
             for (std::size_t c = 0; c < b.circuits.size(); ++c) {
                 if (b.circuits[c].load_w.known || b.circuits[c].device) continue;
+                if (needs_no_load(b.circuits[c].kind)) continue;
                 fault("no-load", fmt::format("{}/circuits/{}", at, c),
                       fmt::format("circuit {} needs load_w or a device, or state load_a or load_w "
                                   "for the whole building",
@@ -198,13 +201,20 @@ private:
         }
     }
 
+    bool needs_no_load(CircuitKind kind) const {
+        return std::find(need_no_load_.begin(), need_no_load_.end(), kind) != need_no_load_.end();
+    }
+
     const Job& job_;
+    const std::vector<CircuitKind>& need_no_load_;
     bool one_origin_ = false;
     Faults faults_;
 };
 
 }  // namespace
 
-Faults validate(const Job& job) { return Checker(job).check(); }
+Faults validate(const Job& job, const std::vector<CircuitKind>& need_no_load) {
+    return Checker(job, need_no_load).check();
+}
 
 }  // namespace toft::site

@@ -11,6 +11,8 @@ namespace toft::site {
 inline constexpr std::size_t most_changes = 3;
 
 /// All faults of the job; empty when it can be designed.
-Faults validate(const Job& job);
+/// `need_no_load` are kinds of circuit that need state neither load nor device: the tables know
+/// their usual rating, or they draw nothing.
+Faults validate(const Job& job, const std::vector<CircuitKind>& need_no_load = {});
 
 }  // namespace toft::site

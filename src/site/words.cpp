@@ -63,7 +63,8 @@ const Words& words<CircuitKind>() {
     static const Words list{"socket ring", "socket radial", "lighting",         "fixed load",
                             "motor",       "welder",        "vehicle charging", "hot tub",
                             "sauna",       "kiln",          "heat pump",        "pump",
-                            "freezer",     "solar",         "battery",          "sub-board"};
+                            "freezer",     "solar",         "battery",          "sub-board",
+                            "cooker",      "shower",        "water heater",     "storage heater"};
     return list;
 }
 

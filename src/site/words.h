@@ -78,7 +78,11 @@ enum class CircuitKind {
     freezer,
     solar,
     battery,
-    sub_board
+    sub_board,
+    cooker,
+    shower,
+    water_heater,
+    storage_heater
 };
 enum class PinArray { wenner, schlumberger };
 enum class Season { wet, dry };

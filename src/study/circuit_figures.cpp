@@ -30,11 +30,13 @@ circuit::Feed<L> feed_of(L& ledger, const Setting<L>& s, const RunScheme& scheme
     feed.source_line = s.supply.zl_most;
     const auto& at = f.at[scheme.stretches - 1];
     const typename StretchFaults<L>::Least* least[] = {&at.working, &at.early, &at.hot};
+    static constexpr const char* zn[] = {"Zn.board.work", "Zn.board.early", "Zn.board.hot"};
+    static constexpr const char* zs[] = {"Zs.board.work", "Zs.board.early", "Zs.board.hot"};
     for (std::size_t h = 0; h < circuit::heats; ++h) {
         feed.zn[h] =
-            loop_behind(ledger, s, "Zn.board", "line-neutral loop at the board", least[h]->neutral);
+            loop_behind(ledger, s, zn[h], "line-neutral loop at the board", least[h]->neutral);
         feed.zs[h] =
-            loop_behind(ledger, s, "Zs.board", "earth fault loop at the board", least[h]->earth);
+            loop_behind(ledger, s, zs[h], "earth fault loop at the board", least[h]->earth);
     }
     feed.short_most = s.phases == 3 ? f.lll_far : f.ln_far;
     feed.earth_most = f.le_far;

@@ -28,6 +28,18 @@ void board(Settler& settler, const site::Job& job, double& spare, Amperes& large
     rcd = before.bounds.most;
 }
 
+/// What the house draws and what its intake carries.
+template <class L>
+void intake(L& ledger, Setting<L>& s) {
+    const tables::Demand& tables = s.catalogue->demand;
+    const demand::Place<L> place{&tables, s.supply.u0, s.job->intake.phases, "house"};
+    s.house.demand = demand::house_demand(ledger, place, *s.job, wanted_scenario(*s.job));
+    const auto fuse = ledger.stated(
+        {"In.fuse", "rating of the operator's fuse, the smallest it may be"},
+        s.house.service_fuse_least, s.job->intake.service_fuse ? "survey" : "not stated");
+    s.house.limits = demand::intake_limits(ledger, tables, s.job->intake, fuse);
+}
+
 }  // namespace
 
 template <class L>
@@ -53,6 +65,9 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
                                       bonding.bounds.least, bonding.from);
     board(settler, *s.job, out.spare_ways, out.max_device_least, out.behind_rcd);
     out.takes = in.board.takes;
+    out.isolator = in.isolator == site::Answer::yes;
+    out.breaking_known = in.board.breaking.known;
+    out.breaking_least = in.board.breaking.low;
     out.tails_known = in.tails_length.known;
     if (!in.tails_length.known) {
         s.assumed.push_back(
@@ -66,10 +81,18 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
         settler.settle(fuse, {"/intake/service_fuse", "the operator's fuse", "service_fuse"});
     out.service_fuse_least = rating.bounds.least;  // the smaller fuse admits less
     out.service_fuse_most = rating.bounds.most;
+    for (const tables::Device& d : s.catalogue->devices) {
+        const auto& stated = in.service_fuse;
+        if (stated && d.standard == stated->standard && d.curve == stated->curve &&
+            d.rating == stated->rating && !out.service_fuse) {
+            out.service_fuse = &d;
+        }
+    }
     const bool backing_kind = in.service_fuse && (in.service_fuse->standard == "BS 88-3" ||
                                                   in.service_fuse->standard == "BS 1361");
     out.assembly_backed = s.phases == 1 && backing_kind &&
                           in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
+    intake(ledger, s);
 }
 
 template void prepare_house(Silent&, Settler&, Setting<Silent>&);

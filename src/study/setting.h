@@ -5,6 +5,7 @@
 
 #include "cable/rating.h"
 #include "circuit/setting.h"
+#include "demand/intake_left.h"
 #include "site/job.h"
 #include "study/corner.h"
 #include "tables/catalogue.h"
@@ -74,20 +75,26 @@ struct SupplySetting {
 
 template <class L>
 struct HouseSetting {
+    const tables::Device* service_fuse = nullptr;  ///< null: not stated, or not in the tables
     ValueIn<L, SquareMillimetres> neutral_most{};
     ValueIn<L, SquareMillimetres> earthing_most{};   ///< earthing conductor, the largest it may be
     ValueIn<L, SquareMillimetres> earthing_least{};  ///< … the smallest
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
     double spare_ways = 0;                           ///< of the poles that the run needs
-    Amperes max_device_least;  ///< largest device the board takes, the least that may be
-    Amperes behind_rcd;        ///< sensitivity of the RCD in front of its ways; 0 for none
-    std::string takes;         ///< standard of the devices its ways take; empty: modern breakers
-    Metres tails_most;         ///< length of the tails, the longest they may be
+    Amperes max_device_least;     ///< largest device the board takes, the least that may be
+    Amperes behind_rcd;           ///< sensitivity of the RCD in front of its ways; 0 for none
+    bool isolator = false;        ///< in the tails, that the electrician may open
+    bool breaking_known = false;  ///< what the house's board and its devices can break
+    Amperes breaking_least;
+    std::string takes;  ///< standard of the devices its ways take; empty: modern breakers
+    Metres tails_most;  ///< length of the tails, the longest they may be
     bool tails_known = false;
     Amperes service_fuse_least;  ///< rating of the operator's fuse, the smallest it may be
     Amperes service_fuse_most;
     bool assembly_backed =
         false;  ///< service fuse of a kind and size that backs up a domestic board
+    demand::HouseDemand<L> demand;   ///< largest, in each way the survey allows
+    demand::IntakeLimits<L> limits;  ///< what fuse, tails and main switch carry
 };
 
 template <class L>
@@ -102,6 +109,13 @@ struct BuildingSetting {
     ValueIn<L, Metres> gap_least{};    ///< from the own electrode to buried metal on that earth
     ValueIn<L, Metres> gap_needed{};   ///< for the ground there to stay below the touch voltage
     ValueIn<L, Volts> lift_most{};     ///< of the ground there, the supply's neutral lost
+};
+
+/// A device of the building's circuits.
+struct FarDevice {
+    const tables::Device* device = nullptr;  ///< null where none is known
+    std::string circuits;                    ///< that it protects
+    bool taken = false;                      ///< for some of them not stated but chosen by the load
 };
 
 /// Current of one line together with that of the neutral, over the design current: in step with
@@ -122,11 +136,13 @@ struct Setting {
     SupplySetting<L> supply;
     HouseSetting<L> house;
     BuildingSetting<L> building;
-    int phases = 1;  ///< that the run takes to the building
+    int phases = 1;              ///< that the run takes to the building
+    std::vector<FarDevice> far;  ///< devices of the building's circuits; never empty
     std::vector<LegSetting<L>> legs;
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
+    ValueIn<L, Amperes> demand{};         ///< that the run's building has of its most loaded line
     ValueIn<L, Amperes> ib{};             ///< design current of the run, of its most loaded line
     ValueIn<L, double> neutral_share{};   ///< current of the neutral over that of the line
     std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike
@@ -149,6 +165,9 @@ struct RunAt {
     RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)
         : run(index), phases(taken), memo(kept) {}
 };
+
+/// The load the run is sized for.
+site::Scenario wanted_scenario(const site::Job& job);
 
 /// The phases that run may take: what it states, else what its loads need, else all the supply has.
 std::vector<int> phase_choices(const site::Job& job, std::size_t run);

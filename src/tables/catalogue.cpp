@@ -36,8 +36,10 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_cables(files, catalogue, faults);
     read_devices(files, catalogue, faults);
     read_rulebook(files, catalogue, faults);
+    read_demand(files, catalogue, faults);
     read_earth(files, catalogue, faults);
     read_shock(files, catalogue, faults);
+    read_guard(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

@@ -4,9 +4,11 @@
 
 #include "base/outcome.h"
 #include "tables/cable.h"
+#include "tables/demand.h"
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
+#include "tables/guard.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 
@@ -51,10 +53,12 @@ struct Catalogue {
     std::vector<CircuitKindRow> circuit_kinds;
     std::vector<OpenRange> open_ranges;
     std::vector<EarthingBasis> earthing_basis;  ///< by step
+    Demand demand;
     std::vector<Soil> soils;
     std::vector<TablePoint> rod_parallel;  ///< factor over number of rods
     ElectrodeConstants electrode;
     Shock shock;
+    Guard guard;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -40,6 +40,12 @@ struct RcdTimes {
     Seconds shortest_5;
 };
 
+/// Largest I2t that a breaker of an energy class lets through at fault currents up to a level.
+struct LetThrough {
+    Amperes up_to;
+    Cited<AmpereSquareSeconds> limit;
+};
+
 /// What makes an RCBO a residual current device of its own.
 struct Residual {
     Cited<Amperes> sensitivity;
@@ -52,12 +58,16 @@ struct Device {
     std::string curve;     ///< "B", "C", "D", "TM" (moulded); empty for a fuse
     Kind kind = Kind::rewirable;
     Amperes rating;
-    Cited<Amperes> breaking;                                ///< rated breaking capacity
-    std::vector<CurvePoint> points;                         ///< by falling time, rising current
-    std::vector<CurvePoint> holds;                          ///< by falling time, rising current
+    Cited<Amperes> breaking;         ///< rated breaking capacity
+    std::vector<CurvePoint> points;  ///< by falling time, rising current
+    std::vector<CurvePoint> holds;   ///< by falling time, rising current
+    std::vector<CurvePoint> trips;   ///< as `points`, of overloads that last minutes or hours
     std::optional<Cited<AmpereSquareSeconds>> let_through;  ///< limit at faults up to `breaking`
-    Cited<double> i2;                  ///< I2 over In, for I2 <= 1.45 Iz (433.1.1 (iii))
-    std::optional<Residual> residual;  ///< of an RCBO
+    std::vector<LetThrough> let_through_at;             ///< limits at lower levels, by rising level
+    std::optional<Cited<AmpereSquareSeconds>> melting;  ///< of a fuse: less never melts it
+    std::optional<Cited<double>> fuse_ratio;  ///< rated currents of gG fuses that are selective
+    Cited<double> i2;                         ///< I2 over In, for I2 <= 1.45 Iz (433.1.1 (iii))
+    std::optional<Residual> residual;         ///< of an RCBO
 
     /// A fuse of any sort.
     bool fuse() const { return kind == Kind::fuse || kind == Kind::rewirable; }

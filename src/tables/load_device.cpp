@@ -59,7 +59,11 @@ public:
         overload();
         curves();
         holds();
+        trips();
+        melting();
+        fuse_ratio();
         let_through();
+        let_through_at();
         rcds();
         residual();
     }
@@ -158,6 +162,43 @@ private:
         for (Device& device : devices()) longest_first(device.holds);
     }
 
+    void trips() {
+        Sheet sheet = open("device/trip.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const Band band = band_of(sheet, i);
+            const Seconds time = seconds(sheet.number(i, "time_s"));
+            const double multiple = sheet.number(i, "current_in");
+            for (Device& device : devices()) {
+                if (!band.holds(device)) continue;
+                device.trips.push_back({time, sheet.cited(i, device.rating * multiple)});
+            }
+        }
+        for (Device& device : devices()) longest_first(device.trips);
+    }
+
+    void melting() {
+        Sheet sheet = open("device/pre_arcing.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const double rating = sheet.number(i, "rating_a");
+            const Band band{sheet.word(i, "standard"), "", rating, rating};
+            const auto least = sheet.cited(i, ampere_square_seconds(sheet.number(i, "i2t_a2s")));
+            for (Device& device : devices()) {
+                if (band.holds(device)) device.melting = least;
+            }
+        }
+    }
+
+    void fuse_ratio() {
+        Sheet sheet = open("device/fuse_ratio.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const Band band{sheet.word(i, "standard"), "", sheet.number(i, "rating_from_a"), most};
+            const auto ratio = sheet.figure(i, "ratio");
+            for (Device& device : devices()) {
+                if (band.holds(device)) device.fuse_ratio = ratio;
+            }
+        }
+    }
+
     /// A breaker has either a limit or a row that says it has none: a lost row is no silence.
     void let_through() {
         std::vector<int> rows(devices().size(), 0);
@@ -183,6 +224,25 @@ private:
             if (rows[d] == (devices()[d].fuse() ? 0 : 1)) continue;
             fault("device/let_through.csv", fmt::format("{} has {} rows of let-through or of none",
                                                         name_of(devices()[d]), rows[d]));
+        }
+    }
+
+    /// Levels below the breaking capacity, for breakers that have a limit there.
+    void let_through_at() {
+        Sheet sheet = open("device/let_through_at.csv");
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const Band band = band_of(sheet, i);
+            const Amperes level = kiloamperes(sheet.number(i, "fault_ka"));
+            const auto limit = sheet.cited(i, ampere_square_seconds(sheet.number(i, "i2t_a2s")));
+            for (Device& device : devices()) {
+                if (!band.holds(device) || !device.let_through || level >= device.breaking.value)
+                    continue;
+                device.let_through_at.push_back({level, limit});
+            }
+        }
+        for (Device& device : devices()) {
+            std::sort(device.let_through_at.begin(), device.let_through_at.end(),
+                      [](const LetThrough& a, const LetThrough& b) { return a.up_to < b.up_to; });
         }
     }
 
@@ -231,6 +291,8 @@ private:
             }
         }
     }
+
+    static constexpr double most = 1e9;
 
     EmbeddedFiles files_;
     Catalogue& catalogue_;

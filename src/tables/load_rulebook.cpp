@@ -54,6 +54,11 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.electrode_stable, "electrode.stable");
     pick.pick(l.residual_socket, "residual.socket", milli);
     pick.pick(l.residual_ratio, "residual.ratio");
+    pick.pick(l.socket_most, "socket.most");
+    pick.pick(l.residual_leakage, "residual.leakage");
+    pick.pick(l.surge_reach, "surge.reach");
+    pick.pick(l.charging_low, "charging.low");
+    pick.pick(l.charging_high, "charging.high");
     pick.pick(l.overload_i2, "overload.i2");
     pick.pick(l.buried_cc, "buried.cc");
     pick.pick(l.test_factor, "test.factor");
@@ -85,6 +90,9 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.body_current, "body.current", milli);
     pick.pick(l.body_resistance, "body.resistance", kilo);
     pick.pick(l.insert_length, "insert.length");
+}
+
+void fill_circuit_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.ring_cable, "ring.cable");
     pick.pick(l.ring_section, "ring.section");
     pick.pick(l.ring_point, "ring.point");
@@ -93,6 +101,11 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.final_others, "disconnection.final.others");
     pick.pick(l.start_dip, "start.dip");
     pick.pick(l.source_rise, "source.rise");
+    pick.pick(l.notice_demand, "notice.demand");
+    pick.pick(l.notice_generation, "notice.generation");
+    pick.pick(l.notice_days, "notice.days");
+    pick.pick(l.circuit_ring, "circuit.ring");
+    pick.pick(l.circuit_radial, "circuit.radial");
 }
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
@@ -115,7 +128,7 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet usual(files, "rules/circuit_kind.csv", c.citations, faults);
     for (std::size_t i = 0; i < usual.rows(); ++i) {
         const auto least = usual.cited(i, square_millimetres(usual.number(i, "least_mm2")));
-        c.circuit_kinds.push_back({usual.word(i, "kind"), amperes(usual.number(i, "usual_a")),
+        c.circuit_kinds.push_back({usual.word(i, "kind"), amperes(usual.number(i, "least_a")),
                                    least.value, usual.number(i, "start"), least.citation});
     }
     Sheet depth(files, "rules/depth_advice.csv", c.citations, faults);
@@ -147,21 +160,21 @@ constexpr Authority authorities[] = {Authority::law, Authority::standard,
 void read_earthing_basis(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet basis(files, "rules/earthing_basis.csv", c.citations, faults);
     for (std::size_t i = 0; i < basis.rows(); ++i) {
-        EarthingBasis row{basis.word(i, "key"), Authority::habit, basis.word(i, "clause"),
-                          basis.cite(i)};
-        const std::string kind = basis.word(i, "kind");
-        bool known = false;
-        for (const Authority a : authorities) {
-            if (kind != authority_word(a)) continue;
-            row.authority = a;
-            known = true;
-        }
-        if (!known) basis.fault(i, "no such kind of authority: " + kind);
-        c.earthing_basis.push_back(std::move(row));
+        c.earthing_basis.push_back(
+            {basis.word(i, "key"), authority_in(basis, i), basis.word(i, "clause"), basis.cite(i)});
     }
 }
 
 }  // namespace
+
+Authority authority_in(Sheet& sheet, std::size_t row) {
+    const std::string kind = sheet.word(row, "kind");
+    for (const Authority a : authorities) {
+        if (kind == authority_word(a)) return a;
+    }
+    sheet.fault(row, "no such kind of authority: " + kind);
+    return Authority::habit;
+}
 
 const char* authority_word(Authority authority) {
     switch (authority) {
@@ -182,6 +195,7 @@ const char* authority_word(Authority authority) {
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     const LimitMap limits = read_limits(files, catalogue, faults);
     fill_limits(catalogue.limits, LimitPicker(limits, faults));
+    fill_circuit_limits(catalogue.limits, LimitPicker(limits, faults));
     read_rule_tables(files, catalogue, faults);
     read_earthing_basis(files, catalogue, faults);
 }

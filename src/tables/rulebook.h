@@ -22,7 +22,12 @@ struct Limits {
     Cited<Volts> touch_voltage;
     Cited<Ohms> electrode_stable;
     Cited<Amperes> residual_socket;
+    Cited<Amperes> socket_most;  ///< rating up to which the clauses about sockets reach
     Cited<double> residual_ratio;
+    Cited<double> residual_leakage;  ///< standing leakage over the rating of what sees it
+    Cited<Metres> surge_reach;       ///< cable that one surge protective device serves
+    Cited<Volts> charging_low;   ///< supply outside this band: a charging point that watches …
+    Cited<Volts> charging_high;  ///< … it takes the vehicle off
     Cited<double> overload_i2;
     Cited<double> buried_cc;
     Cited<double> test_factor;
@@ -58,10 +63,15 @@ struct Limits {
     Cited<SquareMillimetres> ring_section;
     Cited<Amperes> ring_point;  ///< load at the far point of a ring, the rest being spread
     Cited<Seconds> disconnection_final;
-    Cited<Amperes> final_sockets;  ///< largest circuit that time goes for, with sockets …
-    Cited<Amperes> final_others;   ///< … and without
-    Cited<double> start_dip;       ///< per cent
-    Cited<double> source_rise;     ///< per cent
+    Cited<Amperes> final_sockets;      ///< largest circuit that time goes for, with sockets …
+    Cited<Amperes> final_others;       ///< … and without
+    Cited<double> start_dip;           ///< per cent
+    Cited<double> source_rise;         ///< per cent
+    Cited<Amperes> notice_demand;      ///< a charge point or heat pump above it: ask first
+    Cited<Amperes> notice_generation;  ///< of one phase; above it: ask first
+    Cited<double> notice_days;         ///< within which what need not be asked is told
+    Cited<Amperes> circuit_ring;       ///< device of a ring of sockets where none is stated
+    Cited<Amperes> circuit_radial;     ///< … of a radial of sockets
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.
@@ -90,8 +100,8 @@ struct Dependability {
 
 /// What is usual of a kind of final circuit.
 struct CircuitKindRow {
-    std::string kind;  ///< as the job words it
-    Amperes usual;     ///< least rating of the device that is fitted
+    std::string kind;      ///< as the job words it
+    Amperes least_device;  ///< smallest rating that is fitted
     SquareMillimetres least;
     double start = 1;  ///< starting current over running current
     const Citation* citation = nullptr;

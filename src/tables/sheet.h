@@ -51,6 +51,9 @@ private:
 /// The temperatures and k of a row of the table of heat constants.
 FaultHeat heat_in(Sheet& sheet, std::size_t row);
 
+/// Whose word the row is, from its column `kind`; another word is a fault.
+Authority authority_in(Sheet& sheet, std::size_t row);
+
 /// Sorts points by abscissa.
 void sort_points(std::vector<TablePoint>& points);
 
@@ -61,7 +64,9 @@ void read_makes(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_cables(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_devices(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_demand(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_guard(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 
 }  // namespace toft::tables

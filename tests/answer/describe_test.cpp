@@ -123,7 +123,7 @@ TEST(Describe, TheOperatorIsToldBeforehandAndBuildingControlAfter) {
     job.intake.looped = site::Answer::yes;
     EXPECT_TRUE(says(told(job), "is looped"));
     job.intake.demand = support::measured(amperes(90));  // with 20 A more than the 100 A fuse
-    EXPECT_TRUE(says(told(job), "exceed"));
+    EXPECT_TRUE(says(told(job), "house 90 A (measured) and run 20 A together exceed the 100 A"));
     job.intake.demand = {};
     EXPECT_TRUE(says(told(job), "not known"));
 }
@@ -155,6 +155,18 @@ TEST(Describe, SpecialPlacesNeedAPerson) {
         EXPECT_TRUE(says(all, site::word(use))) << site::word(use);
         EXPECT_TRUE(says(all, "licensed person")) << site::word(use);
     }
+}
+
+TEST(Describe, WithoutAnIsolatorWhoeverMayDrawTheFuseIsTold) {
+    site::Job job = support::plain_job();
+    job.runs[0].fed_from = site::FedFrom::tails;
+    EXPECT_TRUE(says(told(job), "draw the fuse"));
+    job.intake.isolator = site::Answer::yes;
+    EXPECT_FALSE(says(told(job), "draw the fuse"));
+    job.intake.isolator = site::Answer::no;
+    EXPECT_TRUE(says(told(job), "book the visit"));
+    job.runs[0].fed_from = site::FedFrom::spare_way;
+    EXPECT_FALSE(says(told(job), "draw the fuse"));
 }
 
 }  // namespace

@@ -49,6 +49,23 @@ RC_GTEST_PROP(Recorded, EveryFigureHasAWorkingWhoseFormulasGiveItsResults, ()) {
     }
 }
 
+RC_GTEST_PROP(Recorded, FiguresOfDemandReadAsFormulasWhateverIsStatedOfTheLoad, ()) {
+    const site::Job job = support::random_demand_job(*rc::gen::arbitrary<unsigned>());
+    const Question q = question_of(job);
+    const Recorded recorded(q, any_scheme(job));
+    for (const std::string& name : recorded.names()) {
+        const bool of_demand = name.rfind("demand.", 0) == 0 || name.rfind("intake", 0) == 0 ||
+                               name == "design_current_a";
+        if (!of_demand) continue;
+        RC_LOG() << name << "\n";
+        const auto working = recorded.working(name);
+        RC_ASSERT(working.has_value());
+        RC_ASSERT(!working->lines.empty());
+        for (const std::string& line : unreadable_lines(working->lines)) RC_LOG() << line << "\n";
+        RC_ASSERT(unreadable_lines(working->lines) == std::vector<std::string>{});
+    }
+}
+
 RC_GTEST_PROP(Recorded, FindingsAreTheSilentOnes, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const Question q = question_of(job);

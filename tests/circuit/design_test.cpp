@@ -166,8 +166,10 @@ TEST(CircuitDesign, BothDepthsGiveTheSameNumbersAndEveryFormulaItsResult) {
     feed.run = {said("R.run", plain_feed.run.r), said("X.run", plain_feed.run.x)};
     feed.source = said("Z.source", plain_feed.source);
     for (std::size_t h = 0; h < heats; ++h) {
-        feed.zn[h] = said("Zn.board", plain_feed.zn[h]);
-        feed.zs[h] = said("Zs.board", plain_feed.zs[h]);
+        static constexpr const char* zn[] = {"Zn.work", "Zn.warm", "Zn.most"};
+        static constexpr const char* zs[] = {"Zs.work", "Zs.warm", "Zs.most"};
+        feed.zn[h] = said(zn[h], plain_feed.zn[h]);
+        feed.zs[h] = said(zs[h], plain_feed.zs[h]);
     }
     feed.short_most = said("I.board", plain_feed.short_most);
     feed.earth_most = said("Ie.board", plain_feed.earth_most);

@@ -64,7 +64,7 @@ Whole worked(const site::Job& job) {
     Silent silent;
     Whole w{support::prepared(job), {}};
     const auto scheme = support::scheme(support::cable(3, 10), study::Protective::core_and_armour,
-                                        support::fuse(40));
+                                        support::fuse(45));
     study::work_out(silent, w.setting, scheme, study::Stage::circuits, w.figures);
     return w;
 }
@@ -119,7 +119,7 @@ TEST(WholeSite, AnEarthFaultAtTheLastPointIsNoSmallerThanStated) {
         Silent silent;
         const Whole w = worked(job);
         const auto scheme = support::scheme(support::cable(3, 10),
-                                            study::Protective::core_and_armour, support::fuse(40));
+                                            study::Protective::core_and_armour, support::fuse(45));
         const auto path = study::feed_of(silent, w.setting, scheme, w.figures).zs[0];
         const auto& d = w.figures.circuits.at(0);
         // The supply's angle is anyone's guess: a third of it is taken as reactance here.

@@ -33,11 +33,22 @@ TEST_F(Design, ASoundJobLeavesWithZeroAndSaysWhatToDo) {
     const Ran ran = program_.run({"design", example("demo")});
     EXPECT_EQ(ran.code, 0);
     EXPECT_EQ(ran.error, "");
-    for (const char* part : {"DO THIS", "HOW CLOSE TO THE LIMITS", "voltage-drop", "● meets",
-                             "WHAT FELL, AND WHY", "BEFORE ANYONE ACTS ON THIS"}) {
+    for (const char* part :
+         {"DO THIS", "HOW CLOSE TO THE LIMITS", "DEMAND, AND WHAT THE INTAKE HAS LEFT",
+          "voltage-drop", "● meets", "WHAT FELL, AND WHY", "BEFORE ANYONE ACTS ON THIS"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }
     EXPECT_EQ(ran.out.find("■ fails"), std::string::npos) << "a scheme that fails was shown";
+}
+
+TEST_F(Design, WhichDeviceOpensIsToldPairByPair) {
+    const Ran ran = program_.run({"design", example("demo")});
+    EXPECT_NE(ran.out.find("WHICH DEVICE OPENS"), std::string::npos);
+    EXPECT_NE(ran.out.find("BS 88-3 80 A over B 32 A breaker: selective up to 610 A of 1205 A"),
+              std::string::npos);
+    const Ran why = program_.run({"explain", example("demo"), "selectivity.1_a"});
+    EXPECT_EQ(why.code, 0);
+    EXPECT_NE(why.out.find("610"), std::string::npos);
 }
 
 TEST_F(Design, StandardInputIsReadForADash) {

@@ -92,6 +92,27 @@ TEST_F(Draw, AWidthIsHeededAndAPdfStaysOnPaper) {
     }
 }
 
+TEST_F(Draw, APairIsNamedInPlainWords) {
+    const Ran usual = program_.run({"draw", example("demo"), "--picture", "pair"});
+    EXPECT_EQ(usual.code, 0);
+    EXPECT_EQ(fault_of(usual.out), "");
+    EXPECT_NE(usual.out.find("BS 88-3 80 A"), std::string::npos);
+    const Ran named = program_.run({"draw", example("demo"), "--picture", "pair", "--upstream",
+                                    "100 a bs 88-3 fuse", "--downstream", "b16 rcbo"});
+    EXPECT_EQ(named.code, 0);
+    EXPECT_NE(named.out.find("BS 88-3 100 A"), std::string::npos);
+    EXPECT_NE(named.out.find("B 16 A RCBO"), std::string::npos);
+}
+
+TEST_F(Draw, ADeviceThatIsNotThereIsNotDrawn) {
+    const Ran none = program_.run(
+        {"draw", example("demo"), "--picture", "pair", "--downstream", "B 33 A RCBO"});
+    EXPECT_NE(none.code, 0);
+    EXPECT_EQ(none.out, "");
+    EXPECT_NE(none.error.find("B 32 A RCBO"), std::string::npos);
+    EXPECT_EQ(program_.run({"draw", example("demo"), "--upstream", "BS 88-3 80 A"}).code, 4);
+}
+
 TEST_F(Draw, WithoutASoundSchemeThereIsStillAPicture) {
     auto job = nlohmann::ordered_json::parse(text_of(example("demo")));
     job["runs"][0]["legs"][1]["length_m"] = 4000;

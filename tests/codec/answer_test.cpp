@@ -120,6 +120,9 @@ TEST(AnswerText, NothingEndlessIsEverWritten) {
     f.value = endless;
     f.limit = std::nan("");
     s.findings.push_back(f);
+    answer::SelectivityAnswer pair;
+    pair.prospective_a = endless;
+    s.selectivity.push_back(pair);
     a.schemes.push_back(s);
     a.dropped.push_back({"r", "t", 1, "k", "", endless});
     a.unknowns.push_back({"/a", "", "", -endless, endless, false, "decides"});
@@ -132,6 +135,9 @@ TEST(AnswerText, NothingEndlessIsEverWritten) {
     EXPECT_TRUE(figures["disconnection_s"].is_null());
     EXPECT_TRUE(figures["longest_m"]["voltage-drop"].is_null());
     EXPECT_TRUE(scheme["findings"][0]["value"].is_null());
+    EXPECT_TRUE(scheme["selectivity"][0]["prospective_a"].is_null());
+    EXPECT_TRUE(scheme["selectivity"][0]["gap_from_a"].is_null());
+    EXPECT_EQ(scheme["selectivity"][0]["to_a"], 0);
     EXPECT_TRUE(json["dropped"][0]["nearest"]["use"].is_null());
     EXPECT_EQ(json["unknowns"][0]["range"], Tree::parse("[null, null]"));
 }

@@ -90,8 +90,10 @@ TEST(Curve, AFuseLetsThroughLessAtLargerCurrents) {
 TEST(Curve, ABreakerLetsThroughMoreAtLargerCurrentsUpToItsClass) {
     const auto& b32 = breaker("B", 32, 6);
     EXPECT_NEAR(energy_at(b32, 160), 160 * 160 * 0.1, 1e-9);
-    EXPECT_NEAR(energy_at(b32, 500), 25000, 1e-9);
-    EXPECT_EQ(energy_at(b32, 3000), 45000);
+    EXPECT_NEAR(energy_at(b32, 400), 16000, 1e-9);
+    EXPECT_EQ(energy_at(b32, 500), 18000);
+    EXPECT_EQ(energy_at(b32, 3000), 18000);
+    EXPECT_EQ(energy_at(b32, 4500), 32000);
     EXPECT_EQ(energy_at(b32, 6000), 45000);
     EXPECT_EQ(energy_at(breaker("B", 32, 10), 6000), 90000);
 }
@@ -179,8 +181,27 @@ RC_GTEST_PROP(Curve, WithinItsCapacityABreakerKeepsToItsClass, ()) {
     const double end = device.points.back().current.value.number();
     const double amps = support::number_between(end, device.breaking.value.number());
     const double own = amps * amps * device.points.back().time.number();
-    const double limit = device.let_through->value.number();
+    double limit = device.let_through->value.number();
+    for (auto level = device.let_through_at.rbegin(); level != device.let_through_at.rend();
+         ++level) {
+        if (amps <= level->up_to.number()) limit = level->limit.value.number();
+    }
     RC_ASSERT(energy_at(device, amps) == std::min(own, limit));
+}
+
+// On-Site Guide, Table B7 (recalled): behind a class 3 breaker up to 3 kA, 1.0 mm² of copper serves
+// a type B of 16 A and 1.5 mm² every other up to 32 A; up to 6 kA 2.5 mm² serves all.
+TEST(Curve, TheGuidesLeastProtectiveConductorsWithstandTheClass) {
+    const auto withstands = [](double section) { return 115 * 115 * section * section; };
+    for (const char* curve : {"B", "C"}) {
+        for (const double rating : {16.0, 32.0}) {
+            const auto& device = support::breaker(curve, rating, 6);
+            const bool small = rating == 16 && curve[0] == 'B';
+            EXPECT_LE(energy_at(device, 3000), withstands(small ? 1.0 : 1.5)) << curve << rating;
+            EXPECT_GT(energy_at(device, 6000), withstands(1.5)) << curve << rating;
+            EXPECT_LE(energy_at(device, 6000), withstands(2.5)) << curve << rating;
+        }
+    }
 }
 
 RC_GTEST_PROP(Curve, NoCurrentBetweenTwoLetsThroughMoreThanBoth, ()) {

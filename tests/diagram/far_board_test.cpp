@@ -37,6 +37,7 @@ TEST(FarBoard, AMainSwitchAndAtLeastOneWayAlways) {
 TEST(FarBoard, ACircuitThatNoRcdCoversIsDrawnWithoutOne) {
     Example one = example("demo");
     answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    scheme.building.rcds.resize(1);
     scheme.building.rcds[0].covers = {"Sockets"};
     const drawing::Items items = far_board(one, scheme);
     EXPECT_EQ(count_kind(items, "rcbo"), 1);
@@ -139,6 +140,7 @@ TEST(FarBoard, FortyWaysAreAllThereAndNothingCoversAnything) {
     std::vector<site::Circuit>& circuits = one.job.buildings[1].circuits;
     circuits.assign(40, circuits.front());
     answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    scheme.building.rcds.resize(1);
     answer::CircuitAnswer design;
     design.family = "flat twin and earth";
     design.device = {"BS EN 61009", "B", "RCBO", 20, 6};
@@ -160,6 +162,19 @@ TEST(FarBoard, FortyWaysAreAllThereAndNothingCoversAnything) {
         EXPECT_EQ(picture::clashes(items, {0, -5, width, 1e5}), "");
         for (int i = 100; i < 140; ++i) EXPECT_TRUE(says(items, std::to_string(i))) << i;
     }
+}
+
+TEST(FarBoard, WhatTheSchemeAloneNamesIsAWayToo) {
+    Example one = example("demo");
+    one.job.buildings[1].circuits.clear();
+    answer::SchemeAnswer& scheme = one.answer.schemes[0];
+    scheme.building.circuits.clear();
+    scheme.building.rcds.resize(1);
+    scheme.building.rcds[0].covers = {"every circuit"};
+    const std::vector<Way> ways = ways_of(picture::set_stage(one.job, &scheme));
+    ASSERT_EQ(ways.size(), 1u);
+    EXPECT_EQ(ways[0].name, "every circuit");
+    EXPECT_NE(ways[0].rcd, nullptr);
 }
 
 }  // namespace

@@ -8,7 +8,9 @@ namespace toft::diagram {
 namespace {
 
 TEST(Title, SaysJobSchemeAndHowItStands) {
-    const answer::Answer& answer = example("demo").answer;
+    answer::Answer answer = example("demo").answer;
+    for (auto& finding : answer.schemes[0].findings) finding.verdict = rules::Verdict::meets;
+    answer.schemes[0].cautions.clear();
     const SetTitle title = set_title(answer, &answer.schemes[0], columns_for(paper_wide));
     EXPECT_TRUE(says(title.items, "Potter's studio"));
     EXPECT_TRUE(says(title.items, "Single-line diagram"));

@@ -33,7 +33,7 @@ TEST(MotorStart, TorqueGoesWithTheSquareOfTheVoltage) {
 // two angles are one.
 TEST(MotorStart, NgspiceFindsNoDeeperDipAtAnyAngleAndTheSameAtEqualAngles) {
     support::Circuit circuit;
-    const double before[] = {0, 20, 45, 70, 90};
+    const double before[] = {0, 20, 45, 70, 89};
     int i = 0;
     std::vector<std::pair<std::string, bool>> asked;
     const auto at = [](double size, double degrees) {
@@ -55,7 +55,8 @@ TEST(MotorStart, NgspiceFindsNoDeeperDipAtAnyAngleAndTheSameAtEqualAngles) {
     for (const auto& [name, equal] : asked) {
         const double theirs = 100 * (1 - answers.at(name) / 230);
         EXPECT_LE(theirs, ours + 1e-4) << name;
-        if (equal) EXPECT_NEAR(theirs, ours, 1e-4) << name;
+        if (!equal) continue;
+        EXPECT_NEAR(theirs, ours, 1e-4) << name;
     }
 }
 

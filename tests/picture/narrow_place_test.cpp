@@ -16,7 +16,7 @@ TEST(NarrowPlace, SaysWhatMattersFromTheTopDown) {
     EXPECT_EQ(scene.description, one.answer.schemes[0].sentence);
     const std::string words = words_in(scene.items);
     std::size_t at = 0;
-    for (const char* part : {"Potter's studio", "meets", "House", "supply TN-C-S",
+    for (const char* part : {"Potter's studio", "caution", "House", "supply TN-C-S",
                              "the run, leg by leg", "the cable cut through", "how its armour ends",
                              "use of each limit", "voltage drop", "A competent, licensed person"}) {
         at = words.find(part, at);

@@ -57,6 +57,16 @@ TEST(Price, APlainRunByHand) {
     EXPECT_NEAR(p.total.number(), 1.2 * net, 1e-9);
 }
 
+TEST(Price, AnIsolatorThatIsThereIsNotBought) {
+    site::Job job = support::plain_job();
+    const double without = priced(job, plain()).house_end.number();
+    job.intake.isolator = site::Answer::no;
+    EXPECT_EQ(priced(job, plain()).house_end.number(), without);
+    job.intake.isolator = site::Answer::yes;
+    EXPECT_NEAR(priced(job, plain()).house_end.number(), without - book().amount(Item::isolator),
+                1e-9);
+}
+
 TEST(Price, WhereItIsFedFrom) {
     study::RunScheme s = plain();
     s.device = &support::breaker("B", 32);
@@ -180,7 +190,8 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     const auto setting = support::prepared(job);
     if (scheme.first().separate) scheme.first().separate = &support::conductor(10);
     Recording ledger;
-    const auto recorded = price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
+    const auto recorded =
+        price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
     const auto silent = priced(job, scheme, {{Item::house_bonding_upgrade}, {}});
     RC_ASSERT(recorded.total.value == silent.total);
     RC_ASSERT(recorded.house_end.value == silent.house_end);

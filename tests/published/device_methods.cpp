@@ -2,6 +2,7 @@
 
 #include "device/curve.h"
 #include "device/hold.h"
+#include "device/selectivity.h"
 #include "study/figures.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
@@ -14,13 +15,14 @@ namespace {
 
 using support::PublishedCase;
 
-const tables::Device& device_of(const PublishedCase& c) {
+const tables::Device& device_of(const PublishedCase& c, const std::string& before = "") {
     static const std::map<std::string, std::string> standards{
         {"88-2", "BS 88-2"},         {"88-3", "BS 88-3"},      {"1361", "BS 1361"},
         {"3036", "BS 3036"},         {"60898", "BS EN 60898"}, {"61009", "BS EN 61009"},
         {"60947-2", "BS EN 60947-2"}};
-    const std::string curve = c.words.count("curve") ? c.word("curve") : "";
-    return support::device(standards.at(c.word("standard")), curve, c.number("In"));
+    const std::string curve = c.words.count(before + "curve") ? c.word(before + "curve") : "";
+    return support::device(standards.at(c.word(before + "standard")), curve,
+                           c.number(before + "In"));
 }
 
 void within_time(const PublishedCase& c, const tables::Device& device, Results& results) {
@@ -51,6 +53,12 @@ Results device(const PublishedCase& c) {
     if (c.numbers.count("I")) at_current(device, amperes(c.number("I")), results);
     if (c.numbers.count("times")) at_current(device, device.rating * c.number("times"), results);
     return results;
+}
+
+Results selectivity(const PublishedCase& c) {
+    Silent ledger;
+    const device::Pair pair{device_of(c, "up."), device_of(c, "down.")};
+    return {{"Is", device::selectivity(ledger, pair, amperes(c.number("I"))).to.number()}};
 }
 
 Results residual_times(const PublishedCase& c) {

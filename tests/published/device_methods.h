@@ -13,6 +13,10 @@ namespace toft::published {
 /// and the energy it may let through (`I2t`).
 Results device(const support::PublishedCase& published);
 
+/// Two devices, `up.` and `down.` before their words: the current up to which they are selective
+/// (`Is`) for a fault of `I`; 0 where they are not.
+Results selectivity(const support::PublishedCase& published);
+
 /// Break times of a `kind` of residual current device at `times` its rated current.
 Results residual_times(const support::PublishedCase& published);
 

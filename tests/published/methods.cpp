@@ -9,8 +9,10 @@
 #include "earth/rod.h"
 #include "network/drop.h"
 #include "network/loop.h"
+#include "published/demand_methods.h"
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
+#include "published/guard_methods.h"
 #include "published/shock_methods.h"
 #include "published/soil_methods.h"
 #include "study/figures.h"
@@ -276,8 +278,11 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"loop through the armour", armour_loop},
         {"limiting loop", limiting_loop},
         {"device", device},
+        {"selectivity", selectivity},
         {"residual times", residual_times},
         {"largest electrode", largest_electrode},
+        {"residual need", residual_need},
+        {"residual pair", residual_pair},
         {"extraneous part", extraneous_part},
         {"earth rods", earth_rods},
         {"four-pin reading", four_pin_reading},
@@ -289,7 +294,12 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"body", body},
         {"electrode heat", electrode_heat},
         {"lost neutral", lost_neutral},
-        {"touch voltage", touch_voltage}};
+        {"touch voltage", touch_voltage},
+        {"allowance", allowance},
+        {"household demand", household_demand},
+        {"circuit current", circuit_current},
+        {"neutral with third harmonics", neutral_with_harmonics},
+        {"operators' bounds", operators_bounds}};
     return known;
 }
 

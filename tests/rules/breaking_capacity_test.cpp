@@ -55,6 +55,22 @@ TEST(BreakingCapacity, WithoutThatFuseABreakerStandsAlone) {
     }
 }
 
+// A defect that is there already is put right first; it is no reason to find nothing.
+TEST(BreakingCapacity, ABoardThatIsTooWeakIsPutRightFirstAndLendsNoWay) {
+    site::Job job = house(5);
+    job.intake.service_fuse = site::NamedDevice{"BS 88-2", "", amperes(100)};
+    job.intake.board.breaking = measured(kiloamperes(3));
+    const auto way =
+        breaking_capacity_judged(job, from(support::breaker("B", 32, 6), site::FedFrom::spare_way));
+    EXPECT_EQ(way.verdict, Verdict::fails);
+    const auto tails = breaking_capacity_judged(job, from(support::fuse(32), site::FedFrom::tails));
+    EXPECT_EQ(tails.verdict, Verdict::caution);
+    EXPECT_STREQ(tails.remedy, "new board");
+    job.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(100)};
+    EXPECT_EQ(breaking_capacity_judged(job, from(support::fuse(32), site::FedFrom::tails)).verdict,
+              Verdict::meets);
+}
+
 TEST(BreakingCapacity, EitherHouseholdFuseBacksTheBoard) {
     const auto six = from(support::breaker("C", 20, 6), site::FedFrom::spare_way);
     for (const char* standard : {"BS 88-3", "BS 1361"}) {

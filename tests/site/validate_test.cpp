@@ -114,6 +114,17 @@ TEST_F(Validation, EveryCircuitHasWattsOrADevice) {
     EXPECT_EQ(codes(), Codes{});
 }
 
+TEST_F(Validation, AKindWithAUsualRatingNeedsNeither) {
+    job_.buildings[1].load = {};
+    Circuit ring;
+    ring.name = "ring";
+    ring.kind = CircuitKind::socket_ring;
+    job_.buildings[1].circuits = {ring};
+    expect_only("no-load", "/buildings/1/circuits/0");
+    EXPECT_TRUE(validate(job_, {CircuitKind::lighting, CircuitKind::socket_ring}).empty());
+    EXPECT_FALSE(validate(job_, {CircuitKind::lighting}).empty());
+}
+
 TEST_F(Validation, AllFaultsAreFoundTogether) {
     job_.buildings[0].origin = false;
     job_.runs[0].from = "nowhere";

@@ -26,7 +26,7 @@ TEST(Words, HaveOneForEachValue) {
     expect_whole(ComesFrom::other_building);
     expect_whole(LegMethod::overhead);
     expect_whole(Surface::road);
-    expect_whole(CircuitKind::sub_board);
+    expect_whole(CircuitKind::storage_heater);
     expect_whole(Prefer::dependability);
     expect_whole(FedFrom::new_board);
     expect_whole(Standing::assumed);

@@ -64,13 +64,46 @@ TEST(Load, APowerFactorThatNobodyStatedIsSaidToBeAssumed) {
     EXPECT_TRUE(assumes(prepared(job), "power factor not stated"));
 }
 
-TEST(Load, CircuitsAddUpWithoutDiversityAndThatIsSaid) {
+TEST(Load, EverythingAtOnceIsAllCircuitsWithoutDiversityAndThatIsSaid) {
     site::Circuit sockets;
     sockets.kind = site::CircuitKind::socket_radial;
     sockets.device = site::NamedDevice{"BS EN 60898", "B", amperes(20)};
-    const site::Job job = job_of({circuit(site::CircuitKind::motor, 1840, 0.8), sockets});
+    site::Job job = job_of({circuit(site::CircuitKind::motor, 1840, 0.8), sockets});
+    job.wishes.scenario = site::Scenario::everything;
     EXPECT_NEAR(prepared(job).ib.number(), 1840 / 0.8 / 230 + 20, 1e-12);
     EXPECT_TRUE(assumes(prepared(job), "without diversity"));
+}
+
+TEST(Load, OrdinarilyTheRunIsSizedForWhatIsLikelyWithPublishedAllowances) {
+    site::Job job = job_of({circuit(site::CircuitKind::socket_ring, 4600, 1),
+                            circuit(site::CircuitKind::socket_radial, 2300, 1)});
+    EXPECT_NEAR(prepared(job).ib.number(), 20 + 0.4 * 10, 1e-12);
+    EXPECT_TRUE(assumes(prepared(job), "as likely"));
+    EXPECT_TRUE(assumes(prepared(job), "100 % of the largest and 40 % of the others"));
+    job.buildings[1].circuits[1].later = site::Answer::yes;
+    EXPECT_NEAR(prepared(job).ib.number(), 24, 1e-12);
+    job.wishes.scenario = site::Scenario::today;
+    EXPECT_NEAR(prepared(job).ib.number(), 20, 1e-12);
+    job.wishes.scenario = site::Scenario::everything;
+    EXPECT_NEAR(prepared(job).ib.number(), 30, 1e-12);
+}
+
+TEST(Load, WhatGivesCurrentAddsNothingToTheLoadButTheRunCarriesTheGreater) {
+    site::Job job = job_of(
+        {circuit(site::CircuitKind::kiln, 2300, 1), circuit(site::CircuitKind::solar, 3680, 1)});
+    EXPECT_NEAR(prepared(job).ib.number(), 16, 1e-12);
+    job.buildings[1].circuits[0].load_w = measured(4600.0);
+    EXPECT_NEAR(prepared(job).ib.number(), 20, 1e-12);
+    EXPECT_NEAR(prepared(job).power_factor, 1, 1e-12);
+    EXPECT_TRUE(assumes(prepared(job), "gives current"));
+}
+
+TEST(Load, ThirdHarmonicsOfEvenLinesComeBackOnTheNeutral) {
+    site::Circuit lamps = circuit(site::CircuitKind::kiln, 6900, 1);
+    lamps.phases = 3;
+    lamps.third_harmonic = measured(30.0);
+    const site::Job job = support::on_three_phases(job_of({lamps}));
+    EXPECT_NEAR(prepared(job).neutral_share, 0.9, 1e-12);
 }
 
 TEST(Load, TheWholeHasThePowerFactorOfItsParts) {

@@ -23,6 +23,7 @@ using Choices = std::vector<int>;
 site::Circuit circuit(int phases, double watts, double power_factor = 1) {
     site::Circuit c;
     c.name = "circuit";
+    c.kind = site::CircuitKind::kiln;  // counts whole
     c.phases = phases;
     c.load_w = measured(watts);
     c.power_factor = measured(power_factor);

@@ -20,7 +20,8 @@ const std::map<std::string, double>& units() {
         {"mV/A/m", 1e-3},   {"ohm.m", 1},   {"m", 1},     {"mm", 1e-3},     {"mm2", 1},
         {"A", 1},           {"kA", 1e3},    {"mA", 1e-3}, {"V", 1},         {"s", 1},
         {"ms", 1e-3},       {"A2s", 1},     {"C", 1},     {"K.m/W", 1},     {"1/K", 1},
-        {"A.s^0.5/mm2", 1}, {"ratio", 1},   {"%", 0.01},  {"rods", 1},      {"cores", 1}};
+        {"A.s^0.5/mm2", 1}, {"ratio", 1},   {"%", 0.01},  {"rods", 1},      {"cores", 1},
+        {"W", 1},           {"kW", 1e3},    {"kVA", 1e3}};
     return known;
 }
 

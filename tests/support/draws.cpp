@@ -137,6 +137,7 @@ study::Stretch stretch_of(const DrawnStretch& drawn) {
 site::Circuit load(const char* name, int phases, double amperes, double power_factor) {
     site::Circuit circuit;
     circuit.name = name;
+    circuit.kind = site::CircuitKind::kiln;  // counts whole
     circuit.phases = phases;
     circuit.load_w = measured(amperes * 230 * phases * power_factor);
     circuit.power_factor = measured(power_factor);

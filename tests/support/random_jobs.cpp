@@ -96,7 +96,23 @@ site::Circuit circuit(Dice& dice, const char* name, site::CircuitKind kind, int 
     c.phases = phases;
     c.load_w = measured(dice.between(100, 4000 * phases));
     if (dice.once_in(2)) c.power_factor = measured(dice.between(0.7, 1));
+    if (!dice.once_in(3)) c.length = dice.fact<Metres>(2, 40);
     return c;
+}
+
+/// One to six circuits of any kind, with what one may say of them.
+std::vector<site::Circuit> any_circuits(Dice& dice, int phases) {
+    std::vector<site::Circuit> all;
+    for (std::size_t i = 1 + dice.below(6); i > 0; --i) {
+        const auto kind = dice.word<site::CircuitKind>();
+        site::Circuit c = circuit(dice, "any", kind, phases == 3 && dice.once_in(3) ? 3 : 1);
+        c.later = dice.answer();
+        c.continuous = dice.answer();
+        c.duty_percent = dice.number(10, 100);
+        if (dice.once_in(3)) c.third_harmonic = measured(dice.between(0, 50));
+        all.push_back(c);
+    }
+    return all;
 }
 
 /// In amperes, in watts, or circuit by circuit.
@@ -104,6 +120,10 @@ void load(Dice& dice, bool three_phases, site::Building& b) {
     if (dice.once_in(3)) {
         b.circuits.push_back(circuit(dice, "lights", site::CircuitKind::lighting, 1));
     }
+    if (dice.once_in(3)) {
+        b.circuits.push_back(circuit(dice, "heater", site::CircuitKind::fixed_load, 1));
+    }
+    if (dice.once_in(4)) b.circuits.push_back(circuit(dice, "saw", site::CircuitKind::motor, 1));
     b.power_factor = measured(dice.between(0.7, 1));
     if (!three_phases) {
         b.load = measured(amperes(dice.between(2, 60)));
@@ -290,6 +310,27 @@ site::Electrode any_electrode(Dice& dice) {
 }
 
 }  // namespace
+
+site::Job random_demand_job(unsigned seed) {
+    site::Job job = random_job(seed);
+    Dice dice(seed + 2);
+    site::Building& shed = job.buildings[1];
+    shed.load = {};
+    shed.load_w = {};
+    shed.power_factor = {};
+    const int phases = job.runs[0].phases.value_or(1);
+    shed.circuits = any_circuits(dice, phases);
+    if (dice.once_in(3)) shed.future_load = measured(amperes(dice.between(0, 20)));
+    if (dice.once_in(2)) job.buildings[0].circuits = any_circuits(dice, job.intake.phases);
+    job.intake.demand = dice.fact<Amperes>(5, 90);
+    job.intake.demand.standing = dice.word<site::Standing>();
+    if (dice.once_in(3)) job.intake.agreed = measured(amperes(dice.between(20, 100)));
+    if (dice.once_in(3)) job.intake.main_switch = measured(amperes(dice.between(40, 100)));
+    job.intake.tails = dice.section();
+    job.intake.looped = dice.answer();
+    if (dice.once_in(2)) job.wishes.scenario = dice.word<site::Scenario>();
+    return job;
+}
 
 site::Job random_job(unsigned seed) {
     Dice dice(seed);

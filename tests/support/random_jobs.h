@@ -14,4 +14,8 @@ site::Job random_job(unsigned seed);
 /// or none, an electrode of any kind, and the house's earth stated or not. A few readings at most.
 site::Job random_ground_job(unsigned seed);
 
+/// The same job with loads circuit by circuit, of every kind, in the house too; what the house
+/// draws known in any way or none; and a scenario wished for or not.
+site::Job random_demand_job(unsigned seed);
+
 }  // namespace toft::support

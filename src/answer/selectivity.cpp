@@ -1,0 +1,61 @@
+#include "answer/selectivity.h"
+
+#include "base/limit.h"
+#include "base/text.h"
+#include "tables/device_words.h"
+
+#include <fmt/format.h>
+
+namespace toft::answer {
+
+namespace {
+
+std::string words_of(const tables::Device* device, const char* otherwise) {
+    return device ? tables::device_words(*device) : otherwise;
+}
+
+std::string amps(double value) { return significant(value, 4) + " A"; }
+
+}  // namespace
+
+SelectivityAnswer selectivity_answer(const study::Setting<Recording>& setting,
+                                     const study::SelectivePair<Recording>& pair,
+                                     std::size_t index) {
+    SelectivityAnswer a;
+    a.upstream = words_of(pair.upstream, "the operator's fuse");
+    a.downstream = words_of(pair.downstream, "a circuit's device");
+    if (index == 0) {
+        a.protects = "the house";
+    } else {
+        const study::FarDevice& far = setting.far[index - 1];
+        a.protects = "the outbuilding";
+        if (!far.circuits.empty()) a.downstream += " (" + far.circuits + ")";
+        if (far.taken && far.device) a.downstream += ", chosen by the load";
+    }
+    a.verdict = device::selective_word(pair.result.verdict);
+    a.to_a = pair.result.to.value.number();
+    a.prospective_a = pair.prospective.value.number();
+    if (pair.result.gap()) {
+        a.gap_from_a = pair.result.gap_from.number();
+        a.gap_to_a = pair.result.gap_to.number();
+    }
+    a.says = pair.result.why;
+    return a;
+}
+
+std::string selectivity_words(const SelectivityAnswer& pair) {
+    std::string text = pair.verdict;
+    if (pair.to_a > 0 && (pair.verdict == "partly" || pair.verdict == "selective")) {
+        text = fmt::format("selective up to {}", amps(pair.to_a));
+        if (!within(pair.prospective_a, pair.to_a)) {
+            text += fmt::format(" of {}", amps(pair.prospective_a));
+        }
+    }
+    if (pair.gap_from_a && pair.gap_to_a) {
+        text += fmt::format(", but of overloads of {} to {} nothing is promised",
+                            significant(*pair.gap_from_a, 4), amps(*pair.gap_to_a));
+    }
+    return text;
+}
+
+}  // namespace toft::answer

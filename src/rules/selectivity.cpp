@@ -1,0 +1,76 @@
+#include "rules/selectivity.h"
+
+#include "finding/judge.h"
+#include "study/selectivity.h"
+
+namespace toft::rules {
+
+const RuleInfo selectivity_rule{
+    .name = "selectivity",
+    .title = "the device nearest to a fault is the only one that opens",
+    .clause = "536.4",
+    .unit = "A",
+    .sees = Sees::both,
+    .needs = study::Stage::current,
+    .only_cautions = true,
+    .longer = Trend::either,
+    .thicker = Trend::either,
+    .heavier = Trend::either,
+    .larger = Trend::either,
+    .reads = "the operator's fuse, the circuits and their devices, the fault current at the origin",
+};
+
+namespace {
+
+using device::Selective;
+
+constexpr const char* in_order =
+    "at every fault the device nearest to it is sure to be the only one that opens";
+constexpr const char* house_dark =
+    "a fault at the run's beginning or along it may blow the operator's fuse as well: the house "
+    "goes dark until the operator comes";
+constexpr const char* building_dark =
+    "a fault in one circuit may open the device at the house as well: everything out there goes "
+    "dark and someone walks to the house";
+constexpr const char* both_dark =
+    "a fault in one circuit may open the device at the house, and one along the run the operator's "
+    "fuse: then the building or the house goes dark with it";
+
+template <class L>
+bool sure(const study::SelectivePair<L>& pair) {
+    return pair.result.verdict == Selective::selective;
+}
+
+/// The larger, the farther from being selective up to the prospective current.
+template <class L>
+double shortfall(const study::SelectivePair<L>& pair) {
+    return plain(pair.prospective) / plain(pair.result.to);
+}
+
+}  // namespace
+
+template <class L>
+Finding<L> selectivity(L& ledger, const Case<L>& c) {
+    study::SelectivePair<L> worst = study::cut_out_pair(ledger, c.setting, c.scheme);
+    const bool house = sure(worst);
+    bool building = true;
+    for (std::size_t i = 0; i < c.setting.far.size(); ++i) {
+        const auto pair = study::far_pair(ledger, c.setting, c.scheme, c.figures, i);
+        building = building && sure(pair);
+        if (sure(worst) == sure(pair) ? shortfall(worst) < shortfall(pair) : sure(worst)) {
+            worst = pair;
+        }
+    }
+    Finding<L> f = reaches(ledger, selectivity_rule, worst.result.to, worst.prospective);
+    f.verdict = house && building ? Verdict::meets : Verdict::caution;
+    f.says = house && building ? in_order
+             : house           ? building_dark
+             : building        ? house_dark
+                               : both_dark;
+    return f;
+}
+
+template Finding<Silent> selectivity(Silent&, const Case<Silent>&);
+template Finding<Recording> selectivity(Recording&, const Case<Recording>&);
+
+}  // namespace toft::rules

@@ -1,0 +1,33 @@
+#include "tables/guard.h"
+
+namespace toft::tables {
+
+const GuardNeed* find_need(const Guard& guard, std::string_view key) {
+    for (const GuardNeed& row : guard.needs) {
+        if (row.footing.key == key) return &row;
+    }
+    return nullptr;
+}
+
+const Footing* find_footing(const Guard& guard, std::string_view key) {
+    for (const Footing& row : guard.footings) {
+        if (row.key == key) return &row;
+    }
+    return nullptr;
+}
+
+const LoadType* find_type(const Guard& guard, std::string_view kind) {
+    for (const LoadType& row : guard.types) {
+        if (row.kind == kind) return &row;
+    }
+    return nullptr;
+}
+
+const LoadLeakage* find_leakage(const Guard& guard, std::string_view kind) {
+    for (const LoadLeakage& row : guard.leakages) {
+        if (row.kind == kind) return &row;
+    }
+    return nullptr;
+}
+
+}  // namespace toft::tables

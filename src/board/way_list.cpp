@@ -119,6 +119,7 @@ std::vector<std::string> way_lines(const Way& way, const ListOf& of) {
         const bool open = way.device && !way.residual_apart() && way.device->kind != "RCBO";
         lines.push_back((way.residual_apart() ? "RCD beside it " : "residual current ") + residual +
                         (open ? ", in this device or beside it" : ""));
+        if (!way.rcd->instead.empty()) lines.push_back("or type " + way.rcd->instead);
     } else {
         lines.push_back(way.residual_inside() ? "residual current: not known"
                                               : "no residual current device");

@@ -1,13 +1,13 @@
 #include "parts/ways.h"
 
 #include "base/text.h"
+#include "demand/lines.h"
 #include "parts/device_words.h"
 #include "parts/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
 namespace toft::parts {
 
@@ -40,35 +40,28 @@ std::optional<answer::DeviceAnswer> device_of(const Way& way) {
     return answer::DeviceAnswer{stated.standard, stated.curve, "", stated.rating.number(), 0};
 }
 
-/// What a circuit draws, to set the largest first: volt-amperes, or the device's amperes times the
-/// voltage that watts are divided by.
-double weight_of(const Way& way, double u0) {
-    if (!way.facts) return 0;
+/// Current that decides on which line a single-phase circuit is put: from its watts, else as
+/// designed, else the rating of its device.
+Amperes full_current(const Way& way, double u0) {
+    if (!way.facts) return amperes(0);
     const site::Circuit& c = *way.facts;
     if (c.load_w.known) {
-        return c.load_w.high / (c.power_factor.known ? c.power_factor.low : 1.0);
+        const double power_factor = c.power_factor.known ? c.power_factor.low : 1.0;
+        return amperes(c.load_w.high / power_factor / u0);
     }
-    if (way.design) return way.design->design_current_a * u0;
-    return way.device ? way.device->rating_a * u0 : 0;
+    if (way.design) return amperes(way.design->design_current_a);
+    return amperes(way.device ? way.device->rating_a : 0);
 }
 
 void put_on_lines(std::vector<Way>& ways, double u0) {
-    std::vector<Way*> singles;
-    for (Way& way : ways) {
-        if (way.phases == 1) {
-            singles.push_back(&way);
-        } else {
-            way.line = every_line;
-        }
+    std::vector<demand::Spread> circuits;
+    for (const Way& way : ways) {
+        const bool later = way.facts && way.facts->later == site::Answer::yes;
+        circuits.push_back({full_current(way, u0), way.phases, later});
     }
-    std::stable_sort(singles.begin(), singles.end(), [u0](const Way* a, const Way* b) {
-        return weight_of(*b, u0) < weight_of(*a, u0);
-    });
-    std::array<double, 3> lines{};
-    for (Way* way : singles) {
-        const auto least = std::min_element(lines.begin(), lines.end());
-        way->line = static_cast<int>(least - lines.begin());
-        *least += weight_of(*way, u0);
+    const std::vector<int> lines = demand::spread(circuits, 3);
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        ways[i].line = lines[i] == demand::every_line ? every_line : lines[i];
     }
 }
 

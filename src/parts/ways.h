@@ -34,8 +34,8 @@ struct Way {
 };
 
 /// Each circuit of the building in its order, then any that only the scheme names ("every
-/// circuit"). On a board of three lines a single-phase circuit is put as the run's load is
-/// reckoned: the largest first, each on the line that then has least.
+/// circuit"). On a board of three lines a single-phase circuit is put on one by the rule that the
+/// run's load is reckoned with (demand/lines.h).
 std::vector<Way> ways_of(const site::Job& job, const site::Building& building,
                          const answer::SchemeAnswer& scheme);
 

@@ -164,18 +164,5 @@ TEST(FarBoard, FortyWaysAreAllThereAndNothingCoversAnything) {
     }
 }
 
-TEST(FarBoard, WhatTheSchemeAloneNamesIsAWayToo) {
-    Example one = example("demo");
-    one.job.buildings[1].circuits.clear();
-    answer::SchemeAnswer& scheme = one.answer.schemes[0];
-    scheme.building.circuits.clear();
-    scheme.building.rcds.resize(1);
-    scheme.building.rcds[0].covers = {"every circuit"};
-    const std::vector<Way> ways = ways_of(picture::set_stage(one.job, &scheme));
-    ASSERT_EQ(ways.size(), 1u);
-    EXPECT_EQ(ways[0].name, "every circuit");
-    EXPECT_NE(ways[0].rcd, nullptr);
-}
-
 }  // namespace
 }  // namespace toft::diagram

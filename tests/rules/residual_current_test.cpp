@@ -118,27 +118,28 @@ TEST(ResidualCurrent, AHouseRcdThatWouldBeBlindedIsTheFirstThingSaid) {
     site::Job job = with_circuits({site::CircuitKind::solar});
     job.buildings[1].circuits[0].leakage = measured(milliamperes(2));
     job.intake.board.rcd_type = site::RcdType::a;
-    EXPECT_TRUE(tells(judged(job, FedFrom::spare_way, nullptr), "can blind"));
+    EXPECT_TRUE(tells(residual_current_judged(job, FedFrom::spare_way, nullptr), "can blind"));
     job.intake.board.rcd_type = site::RcdType::b;
-    EXPECT_FALSE(tells(judged(job, FedFrom::spare_way, nullptr), "can blind"));
-    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+    EXPECT_FALSE(tells(residual_current_judged(job, FedFrom::spare_way, nullptr), "can blind"));
+    EXPECT_EQ(residual_current_judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
 }
 
 TEST(ResidualCurrent, AFreezerOnASharedRcdIsNamed) {
     const site::Job job =
         with_circuits({site::CircuitKind::freezer, site::CircuitKind::socket_radial});
-    EXPECT_TRUE(tells(judged(job, FedFrom::spare_way, nullptr), "takes the freezer"));
+    EXPECT_TRUE(
+        tells(residual_current_judged(job, FedFrom::spare_way, nullptr), "takes the freezer"));
     EXPECT_TRUE(tells(by_rcbo(job, "residual-current"), "freezer goes dark"));
-    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
 }
 
 // 531.3.2 as remembered: no more than 30 % of the rating may leak in ordinary use.
 TEST(ResidualCurrent, LeakageOverThirtyPerCentIsACaution) {
     site::Job job = with_circuits({site::CircuitKind::socket_radial});
     job.buildings[1].circuits[0].leakage = measured(milliamperes(9));
-    EXPECT_EQ(judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
+    EXPECT_EQ(residual_current_judged(job, FedFrom::tails, nullptr).verdict, Verdict::meets);
     job.buildings[1].circuits[0].leakage = measured(milliamperes(9.5));
-    const auto found = judged(job, FedFrom::tails, nullptr);
+    const auto found = residual_current_judged(job, FedFrom::tails, nullptr);
     EXPECT_EQ(found.verdict, Verdict::caution);
     EXPECT_TRUE(tells(found, "30 %"));
 }
@@ -148,7 +149,7 @@ TEST(ResidualCurrent, ADelayedHundredOfTheHouseLeavesFaultsInTheBuildingToIt) {
     job.intake.board.behind_rcd = measured(milliamperes(100));
     job.intake.board.rcd_delayed = site::Answer::yes;
     job.intake.board.rcd_type = site::RcdType::a;
-    const auto found = judged(job, FedFrom::spare_way, nullptr);
+    const auto found = residual_current_judged(job, FedFrom::spare_way, nullptr);
     EXPECT_EQ(found.verdict, Verdict::caution);
     EXPECT_TRUE(tells(found, "leaves faults in the building"));
 }

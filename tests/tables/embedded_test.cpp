@@ -32,10 +32,10 @@ TEST(Embedded, HoldsEveryTableByteForByte) {
 }
 
 TEST(Embedded, HoldsEachNameOnce) {
-    const EmbeddedFiles files = embedded_files();
+    const EmbeddedFiles listed = embedded_files();
     std::set<std::string_view> names;
-    for (std::size_t i = 0; i < files.count; ++i) {
-        EXPECT_TRUE(names.insert(files.first[i].name).second) << files.first[i].name;
+    for (std::size_t i = 0; i < listed.count; ++i) {
+        EXPECT_TRUE(names.insert(listed.first[i].name).second) << listed.first[i].name;
     }
 }
 

@@ -28,18 +28,20 @@ void Bus::drop(int line, double x) {
 
 void Bus::letter(const std::string& word, double x) { letters_.push_back({word, x}); }
 
-Items Bus::drawn(double lanes, std::vector<Point>& feet) const {
+Items Bus::drawn(double lanes, bool on, std::vector<Point>& feet) const {
     Items items;
     std::vector<Point> ends;
     for (int line = 0; line < phases_; ++line) {
         const double y = bar_at(line);
         double left = 1e9;
         double right = -1e9;
-        for (const auto& [on, x] : drops_) {
-            if (on != line) continue;
+        for (const auto& [fed, x] : drops_) {
+            if (fed != line) continue;
             left = std::min(left, x);
             right = std::max(right, x);
         }
+        // A lane that feeds nothing here or below ends on the rail above.
+        if (right < left && !on) continue;
         if (lanes > 0) {
             right = lanes - lane_step * line;
             left = std::min(left, right);
@@ -49,8 +51,8 @@ Items Bus::drawn(double lanes, std::vector<Point>& feet) const {
         std::vector<Point> points{{left, y}, {right, y}};
         if (k < fed_from_.size()) points.push_back(fed_from_[k]);
         if (right >= left) append(items, line_wire(points, line));
-        for (const auto& [on, x] : drops_) {
-            if (on == line) append(items, line_wire({{x, top_}, {x, y}}, line));
+        for (const auto& [fed, x] : drops_) {
+            if (fed == line) append(items, line_wire({{x, top_}, {x, y}}, line));
         }
     }
     feet = std::move(ends);

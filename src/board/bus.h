@@ -23,7 +23,7 @@ public:
 
     /// The bars with their drops. Where `lanes` is over 0 they go on to lanes that end there, to
     /// the right, and `feet` becomes where they do.
-    drawing::Items drawn(double lanes, std::vector<drawing::Point>& feet) const;
+    drawing::Items drawn(double lanes, bool on, std::vector<drawing::Point>& feet) const;
     drawing::Items letters() const;
 
     /// Nothing of it reaches below.

@@ -88,7 +88,8 @@ private:
             x += place_wide * module.places;
         }
         const bool on = devices_after(rail);
-        append(wires_, bus.drawn((first || bus_feet_.empty()) && !on ? 0 : right_ - 4, bus_feet_));
+        append(wires_,
+               bus.drawn((first || bus_feet_.empty()) && !on ? 0 : right_ - 4, on, bus_feet_));
         append(items_, bus.letters());
         y_ = bus.foot();
     }

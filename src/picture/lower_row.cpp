@@ -55,14 +55,21 @@ Items deciding_facts(const answer::Answer& answer, const Box& box) {
     return items;
 }
 
-/// Bars, and below them the verdicts without figures; the bars take what room those leave.
+/// Bars, and below them the verdicts without figures; the bars take what room those leave. The
+/// shortest bars that find none are told by their verdicts.
 Items limits(const answer::SchemeAnswer& scheme, const Box& box) {
     Items items;
-    const std::vector<UseBar> bars = bars_of(scheme);
-    const std::vector<PlainVerdict> plain = plain_verdicts_of(scheme);
-    const double below = box_of(plain_verdicts(plain, box)).height() + 6;
-    const double wanted = bar_row * static_cast<double>(bars.size());
-    const double foot = box.top + std::min(box.height() - below, wanted);
+    std::vector<UseBar> bars = bars_of(scheme);
+    std::vector<PlainVerdict> plain = plain_verdicts_of(scheme);
+    const auto room = [&] {
+        return box.height() - box_of(plain_verdicts(plain, box)).height() - 6;
+    };
+    while (!bars.empty() && least_bar_row * static_cast<double>(bars.size()) > room()) {
+        const UseBar& last = bars.back();
+        plain.insert(plain.begin(), {last.label, last.verdict, last.subject});
+        bars.pop_back();
+    }
+    const double foot = box.top + std::min(room(), bar_row * static_cast<double>(bars.size()));
     append(items, use_bars(bars, {box.left, box.top, box.right, foot}));
     append(items, plain_verdicts(plain, {box.left, foot + 6, box.right, box.bottom}));
     return items;

@@ -97,7 +97,11 @@ Spans named_label(const std::string& subject, const Spans& label, double room,
                   const TextStyle& style) {
     if (subject.empty()) return label;
     Spans spans = label;
-    spans.front().text = ": " + spans.front().text;
+    // The name says whose it is.
+    const std::string whose = "circuit's ";
+    std::string& first = spans.front().text;
+    if (first.rfind(whose, 0) == 0) first.erase(0, whose.size());
+    first = ": " + first;
     const double left = room - text_width(spans, style);
     spans.insert(spans.begin(), Span{shortened(subject, left, style.size)});
     return spans;

@@ -13,6 +13,13 @@ drawing::Items far_board(const Example& one, const answer::SchemeAnswer& scheme)
         [&](Ladder& ladder) { draw_far_board(picture::set_stage(one.job, &scheme), ladder); });
 }
 
+/// The demo before any of its circuits is designed.
+Example undesigned() {
+    Example one = example("demo");
+    one.answer.schemes[0].building.circuits.clear();
+    return one;
+}
+
 TEST(FarBoard, AWayForEachCircuitByName) {
     const Example& one = example("demo");
     const drawing::Items items = far_board(one, one.answer.schemes[0]);
@@ -35,7 +42,7 @@ TEST(FarBoard, AMainSwitchAndAtLeastOneWayAlways) {
 }
 
 TEST(FarBoard, ACircuitThatNoRcdCoversIsDrawnWithoutOne) {
-    Example one = example("demo");
+    Example one = undesigned();
     answer::SchemeAnswer& scheme = one.answer.schemes[0];
     scheme.building.rcds.resize(1);
     scheme.building.rcds[0].covers = {"Sockets"};
@@ -46,7 +53,7 @@ TEST(FarBoard, ACircuitThatNoRcdCoversIsDrawnWithoutOne) {
 }
 
 TEST(FarBoard, AStatedDeviceIsNamedAndAnOpenOneNotInvented) {
-    Example one = example("demo");
+    Example one = undesigned();
     one.job.buildings[1].circuits[0].device = site::NamedDevice{"BS EN 60898", "B", amperes(16)};
     const drawing::Items items = far_board(one, one.answer.schemes[0]);
     EXPECT_TRUE(says(items, "16 A type B BS EN 60898"));
@@ -59,7 +66,7 @@ TEST(FarBoard, AStatedDeviceIsNamedAndAnOpenOneNotInvented) {
 }
 
 TEST(FarBoard, AFusedWayWithItsRcdHasRoomOnANarrowSheetToo) {
-    Example one = example("demo");
+    Example one = undesigned();
     one.job.buildings[1].circuits[0].device = site::NamedDevice{"BS 88-3", "", amperes(16)};
     for (const double width : {narrowest_sheet, 360.0, paper_wide}) {
         const Columns c = columns_for(width);
@@ -80,7 +87,7 @@ TEST(FarBoard, AFusedWayWithItsRcdHasRoomOnANarrowSheetToo) {
 
 /// The demo with one circuit of that kind.
 Example with_kind(site::CircuitKind kind) {
-    Example one = example("demo");
+    Example one = undesigned();
     one.job.buildings[1].circuits.resize(1);
     one.job.buildings[1].circuits[0].kind = kind;
     return one;

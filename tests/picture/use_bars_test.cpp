@@ -115,7 +115,7 @@ TEST(UseBars, ARuleOnACircuitNamesIt) {
     EXPECT_EQ(bars[0].subject, "Lights over the bench");
     EXPECT_EQ(bars[1].subject, "") << "of the run";
     const Box tall{0, 0, 340, 2 * tall_bar_row};
-    EXPECT_TRUE(says(tall_use_bars(bars, tall), "Lights over the bench: circuit's drop"));
+    EXPECT_TRUE(says(tall_use_bars(bars, tall), "Lights over the bench: drop"));
     EXPECT_TRUE(says(use_bars(bars, {0, 0, 600, 80}), "Lights"));
     EXPECT_TRUE(says(plain_verdicts(plain_verdicts_of(scheme), {0, 0, 340, 60}),
                      "Well pump: motor's start"));

@@ -18,7 +18,7 @@ struct Metal {
 
 /// Symbols of one conductor's lines, those of each heat apart.
 struct Symbols {
-    const char *r20, *alpha, *initial, *final, *k, *stands;
+    const char *r20, *alpha, *initial, *final, *k, *s, *stands;
     struct AtHeat {
         const char *rise, *r, *z, *x;
     } at[heats];
@@ -29,6 +29,7 @@ constexpr Symbols line_symbols{"r20.line",
                                "ti.line",
                                "tf.line",
                                "k.live",
+                               "S.live",
                                "k2S2.live",
                                {{"rise.line.work", "r.line.work", "R.line.work", "X.line.work"},
                                 {"rise.line.early", "r.line.early", "R.line.early", "X.line.early"},
@@ -38,6 +39,7 @@ constexpr Symbols back_symbols{"r20.cpc",
                                "ti.cpc",
                                "tf.cpc",
                                "k.cpc",
+                               "S.cpc",
                                "k2S2.cpc",
                                {{"rise.cpc.work", "r.cpc.work", "R.cpc.work", "X.cpc.work"},
                                 {"rise.cpc.early", "r.cpc.early", "R.cpc.early", "X.cpc.early"},
@@ -120,8 +122,8 @@ private:
     ValueIn<L, AmpereSquareSeconds> stands(const Symbols& symbols, const char* meaning,
                                            const FaultHeat& heat, SquareMillimetres section) {
         const auto k = ledger_.table({symbols.k, "fault heat constant", laid_.number}, heat.k);
-        const auto s =
-            ledger_.stated({"S", "section of the conductor", laid_.number}, section, "scheme");
+        const auto s = ledger_.stated({symbols.s, "section of the conductor", laid_.number},
+                                      section, "scheme");
         return cable::withstand(ledger_, {symbols.stands, meaning, laid_.number}, k, s);
     }
 

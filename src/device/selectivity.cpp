@@ -82,6 +82,8 @@ double melting_at(const Device& device) {
     return device.melting ? device.melting->value.number() : 0;
 }
 
+constexpr double just_above = 1 + 1e-12;
+
 /// Currents between which both energies are powers of the current.
 class Corners {
 public:
@@ -92,7 +94,12 @@ public:
             for (const CurvePoint& p : *list) add(p.current.value.number());
         }
         if (down.let_through && !down.points.empty()) {
-            add(root(down.let_through->value / down.points.back().time).number());
+            const Seconds last = down.points.back().time;
+            add(root(down.let_through->value / last).number());
+            for (const tables::LetThrough& level : down.let_through_at) {
+                add(root(level.limit.value / last).number());
+                add(level.up_to.number());
+            }
         }
         add(end_);
         std::sort(all_.begin(), all_.begin() + static_cast<std::ptrdiff_t>(count_));
@@ -142,7 +149,7 @@ Range range_within(double (*energy)(const Device&, double), const Device& down, 
     const double b = ab.to;
     if (std::isinf(bears)) return {a, b, false};
     if (!(bears > 0)) return {};
-    const double at_a = a > 0 ? energy(down, a) : no_end;
+    const double at_a = a > 0 ? energy(down, a * just_above) : no_end;  // a class steps up there
     if (std::isinf(at_a)) return {};
     const double middle = energy(down, std::sqrt(a * b));
     const double at_b = middle * middle / at_a;  // just before b: straight on logarithmic axes

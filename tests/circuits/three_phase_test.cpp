@@ -61,6 +61,7 @@ site::Circuit load(int phases, double amperes, double power_factor) {
 /// `i` tells the sort of load: balanced, one line alone, or three circuits on as many lines.
 void load_lines(Dice& dice, int i, DrawnRun& run) {
     auto& circuits = run.job.buildings[1].circuits;
+    run.job.wishes.scenario = site::Scenario::everything;
     run.job.buildings[1].load = {};
     run.job.buildings[1].power_factor = {};
     run.power_factor = i % 5 == 4 ? 1 : dice.between(0.5, 1);

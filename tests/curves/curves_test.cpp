@@ -20,7 +20,7 @@ TEST(Curves, SayWhatMatters) {
     const picture::Example& one = picture::example("demo");
     const drawing::Scene scene = drawn(one, 0);
     for (const char* words :
-         {"Potter's studio, Wrensnest, Ashlow Green", "Ib 17.9 A", "earth fault off within 5 s",
+         {"Potter's studio, Wrensnest, Ashlow Green", "Ib 17.8 A", "earth fault off within 5 s",
           "sure to hold", "sure to have operated", "earth fault, far end", "meets",
           "A competent, licensed person, the local code and the network operator decide."}) {
         EXPECT_TRUE(picture::says(scene.items, words)) << words;

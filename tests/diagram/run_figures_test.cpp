@@ -18,8 +18,8 @@ TEST(RunFigures, StandWhereTheyAreMet) {
     const answer::SchemeAnswer& scheme = example("demo").answer.schemes[0];
     EXPECT_EQ(value_of(near_figures(scheme.run), "breaking capacity"), "6 kA");
     EXPECT_EQ(value_of(near_figures(scheme.run), "fault here, line to neutral"), "1.04 to 1.2 kA");
-    EXPECT_EQ(value_of(cable_figures(scheme.run.figures), "load current"), "17.9 A");
-    EXPECT_EQ(value_of(cable_figures(scheme.run.figures), "voltage drop"), "0.852 %");
+    EXPECT_EQ(value_of(cable_figures(scheme.run.figures), "load current"), "17.8 A");
+    EXPECT_EQ(value_of(cable_figures(scheme.run.figures), "voltage drop"), "0.843 %");
     EXPECT_EQ(value_of(loop_figures(scheme), "loop, line to earth"), "0.329 Ω");
     EXPECT_EQ(value_of(loop_figures(scheme), "at most"), "1.37 Ω");
     EXPECT_EQ(value_of(fault_figures(scheme), "cleared in"), "0.1 s");

@@ -38,6 +38,7 @@ Finding<Silent> judged(const Rule& rule, const study::Setting<Silent>& setting,
     Silent silent;
     study::Figures<Silent> figures;
     study::work_out(silent, setting, scheme, study::Stage::heat, figures);
+    study::work_out(silent, setting, scheme, study::Stage::circuits, figures);
     return rule.judge(silent, Case<Silent>{setting, scheme, figures});
 }
 

@@ -192,7 +192,7 @@ RC_GTEST_PROP(Price, WhatIsRecordedIsWhatIsPricedAndItsWorkingIsRight, ()) {
     Recording ledger;
     const auto recorded =
         price_of(ledger, book(), setting, scheme, {{Item::house_bonding_upgrade}, {}});
-    const auto silent = priced(job, scheme, {{Item::house_bonding_upgrade}, {}});
+    const auto silent = priced(job, scheme, {Item::house_bonding_upgrade});
     RC_ASSERT(recorded.total.value == silent.total);
     RC_ASSERT(recorded.house_end.value == silent.house_end);
     RC_ASSERT(recorded.run.value == silent.run);

@@ -264,7 +264,7 @@ TEST(Search, AgreesWithThePlainLoopOnRandomJobs) {
     int three_phases = 0;
     int two_stretches = 0;
     int own = 0;
-    for (unsigned seed = 1; seed <= 120; ++seed) {
+    for (unsigned seed = 1; seed <= 200; ++seed) {
         SCOPED_TRACE(seed);
         const site::Job job = support::random_job(seed);
         const Result found = expect_agreement(job);

@@ -36,6 +36,7 @@ bool recorded_alike(const std::string& name, const site::Job& job, const study::
     const auto setting = study::prepare(ledger, catalogue(), job, 0, study::Corner{});
     study::Figures<Recording> figures;
     study::work_out(ledger, setting, scheme, study::Stage::heat, figures);
+    study::work_out(ledger, setting, scheme, study::Stage::circuits, figures);
     const auto recorded = rule.record(ledger, rules::Case<Recording>{setting, scheme, figures});
     const auto silent = finding_of(name, job, scheme);
     return recorded.rule == silent.rule && recorded.verdict == silent.verdict &&

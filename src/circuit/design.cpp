@@ -231,11 +231,16 @@ private:
         return by_device(f.energy[2], "energy of it, conductors hot", least_current(f, 2), f.earth);
     }
 
+    /// The board's largest fault is no smaller than that at the last point, though an open fact
+    /// read at its better end in each figure may say so.
     ValueIn<L, double> heat_of(const Fault& f, const ValueIn<L, Amperes>& at_board,
                                const Name& name) {
+        const auto most_there =
+            ledger_.let({"I.board", "largest fault current at the board", n_, "", "", f.near},
+                        most(at_board, least_current(f, 0)));
         const auto near =
             ledger_.let({"I2t.board", "energy of a fault at the board", n_, "", "", f.near},
-                        by_device(f.near, "energy it lets through", at_board, f.earth));
+                        by_device(f.near, "energy it lets through", most_there, f.earth));
         const auto far = ledger_.let(
             {"I2t.last", "energy of a fault at the last point", n_, "", "", f.near}, smallest(f));
         return ledger_.let(name, most(near, far) / f.stands);

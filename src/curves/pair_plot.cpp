@@ -108,8 +108,8 @@ Style upstream_line(double width) { return stroked(palette::ink, width); }
 Style downstream_line(double width) { return dashed(palette::ink, width, {9, 4}); }
 
 std::vector<Point> clearing_edge(const LogPaper& paper, const tables::Device& device) {
-    std::vector<Point> edge = slow_edge(paper, device);
-    if (edge.empty() || device.trips.empty()) return edge;
+    std::vector<Point> rim = slow_edge(paper, device);
+    if (rim.empty() || device.trips.empty()) return rim;
     const auto& first = device.trips.front();
     std::vector<Point> whole{paper.at(first.current.value.number(), most_seconds)};
     for (const tables::CurvePoint& p : device.trips) whole.push_back(spot(paper, p));
@@ -118,24 +118,24 @@ std::vector<Point> clearing_edge(const LogPaper& paper, const tables::Device& de
         whole.push_back(spot_of_heat(paper, device.points.front().current.value,
                                      squared(last.current.value) * last.time));
     }
-    whole.insert(whole.end(), edge.begin() + 1, edge.end());
+    whole.insert(whole.end(), rim.begin() + 1, rim.end());
     return whole;
 }
 
 std::vector<Point> bearing_edge(const LogPaper& paper, const tables::Device& device) {
-    std::vector<Point> edge;
+    std::vector<Point> rim;
     for (std::size_t i = 0; i < device.holds.size(); ++i) {
         const Amperes here = device.holds[i].current.value;
         if (i == 0) {
-            edge.push_back(spot(paper, device.holds[i]));
+            rim.push_back(spot(paper, device.holds[i]));
             continue;
         }
         const AmpereSquareSeconds heat = device::borne(device, here);
-        edge.push_back(spot_of_heat(paper, device.holds[i - 1].current.value, heat));
-        edge.push_back(spot_of_heat(paper, here, heat));
+        rim.push_back(spot_of_heat(paper, device.holds[i - 1].current.value, heat));
+        rim.push_back(spot_of_heat(paper, here, heat));
     }
-    if (!edge.empty()) edge.push_back({edge.back().x, paper.box.bottom});
-    return edge;
+    if (!rim.empty()) rim.push_back({rim.back().x, paper.box.bottom});
+    return rim;
 }
 
 Items pair_plot(const LogPaper& paper, const PairShown& pair) {

@@ -91,7 +91,16 @@ void judge(const answer::GroundAnswer& ground) {
     require(is_json(codec::write_ground(ground)), "what is said of the ground is JSON");
 }
 
-void judge(const site::Job& job) {
+/// The same job with a shop of one family and one sort of device where it names none: a search of
+/// the whole shop takes the time of hundreds of other jobs.
+site::Job in_a_small_shop(site::Job job) {
+    if (job.wishes.offer.empty()) job.wishes.offer = {"armoured XLPE copper"};
+    if (job.wishes.devices.empty()) job.wishes.devices = {"BS EN 60898"};
+    return job;
+}
+
+void judge(const site::Job& whole) {
+    const site::Job job = in_a_small_shop(whole);
     const answer::Answer answer = answer::design({catalogue(), book(), job, false, nullptr});
     for (const auto& scheme : answer.schemes) {
         require(!scheme.findings.empty(), "a scheme was judged");

@@ -89,7 +89,7 @@ Finding<L> bonding_size(L& ledger, const Case<L>& c) {
         return plain_finding<L>(bonding_size_rule, Verdict::meets,
                                 "bonded to the building's own electrode, not through the run");
     }
-    if (!c.setting.building.extraneous) {
+    if (!c.setting.building.extraneous && !c.setting.bonds_beyond) {
         return plain_finding<L>(bonding_size_rule, Verdict::meets,
                                 "no metalwork brings in a potential: the run need not bond");
     }

@@ -27,10 +27,15 @@ Finding<L> feed_point(L& ledger, const Case<L>& c) {
     const auto limit = ledger.stated({"In.max", "largest device there"}, most_allowed,
                                      "the board and the operator's fuse");
     Finding<L> f = keeps_under(ledger, feed_point_rule, in, limit);
-    if (f.verdict == Verdict::fails) f.says = "larger than the board or the operator's fuse allows";
+    if (f.verdict == Verdict::fails) {
+        f.says = house.at_house
+                     ? "larger than the board or the operator's fuse allows"
+                     : "larger than the device at the head of the run that feeds this board";
+    }
     if (way && house.spare_ways < c.setting.phases) {
         f.verdict = Verdict::fails;
-        f.says = c.setting.phases == 1
+        f.says = !house.at_house ? "the board it is fed from has no way free"
+                 : c.setting.phases == 1
                      ? "no way of the house's board is free"
                      : "three ways of the house's board side by side are not free";
     }

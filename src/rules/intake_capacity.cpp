@@ -48,15 +48,24 @@ constexpr const char* measure_words =
 template <class L>
 Finding<L> intake_capacity(L& ledger, const Case<L>& c) {
     const study::HouseSetting<L>& house = c.setting.house;
+    if (!house.at_house) {
+        return plain_finding<L>(intake_capacity_rule, Verdict::meets,
+                                "fed from an outbuilding: the run that leaves the house answers "
+                                "for the intake");
+    }
     const bool behind_switch = c.scheme.fed_from == site::FedFrom::spare_way;
     const auto limit = demand::least_limit(ledger, house.limits, behind_switch);
-    const bool alone = !within(number_of(plain(c.setting.demand)), number_of(plain(limit)));
+    const auto out = c.setting.others_beside
+                         ? ledger.let({"I.out", "all runs that leave the house"},
+                                      c.setting.demand + c.setting.beside)
+                         : c.setting.demand;
+    const bool alone = !within(number_of(plain(out)), number_of(plain(limit)));
     const auto way = house.demand.best();
     Finding<L> f =
         way ? keeps_under(ledger, intake_capacity_rule,
-                          demand::new_demand(ledger, house.demand.at(*way), c.setting.demand),
+                          demand::new_demand(ledger, house.demand.at(*way), out),
                           limit)
-            : keeps_under(ledger, intake_capacity_rule, c.setting.demand, limit);
+            : keeps_under(ledger, intake_capacity_rule, out, limit);
     if (alone) {
         f.says = alone_words;
     } else if (!way) {

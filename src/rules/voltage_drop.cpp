@@ -22,7 +22,7 @@ const RuleInfo voltage_drop_rule{
 
 template <class L>
 Finding<L> voltage_drop(L& ledger, const Case<L>& c) {
-    return keeps_under(ledger, voltage_drop_rule, c.figures.drop_percent, c.setting.drop_limit);
+    return keeps_under(ledger, voltage_drop_rule, c.figures.drop_path, c.setting.drop_limit);
 }
 
 template Finding<Silent> voltage_drop(Silent&, const Case<Silent>&);

@@ -22,6 +22,9 @@ struct NamedDevice {
     Amperes rating;
 };
 
+/// A board is not stated to have more.
+inline constexpr double most_spare_ways = 40;
+
 struct HouseBoard {
     Fact<double> spare_ways;   ///< 0 to 40
     Fact<Amperes> max_device;  ///< largest device a way of the board may take

@@ -19,14 +19,21 @@ circuit::Feed<L> feed_of(L& ledger, const Setting<L>& s, const RunScheme& scheme
     feed.three_phase = s.phases == 3;
     feed.by_conductor =
         scheme.earthing == BuildingEarthing::supply_earth && s.supply.system != site::Earthing::tt;
+    const bool behind = !s.house.at_house;
     feed.u0 = s.supply.u0;
     feed.c_min = s.supply.c_min;
-    feed.drop = f.drop;
+    feed.drop = behind ? ledger.let({"dU.board", "lost up to the board"},
+                                    f.drop + s.drop_before / 100.0 * s.supply.u0)
+                       : f.drop;
     const auto twice = ledger.let({"n.pair", "line and neutral over what one line's load meets"},
                                   2.0 / (1.0 + s.neutral_share));
     feed.run.r = ledger.let({"R.pair", "resistance of the run, line and neutral"}, f.met.r * twice);
     feed.run.x = ledger.let({"X.pair", "reactance of the run, line and neutral"}, f.met.x * twice);
-    feed.source = s.supply.zn_most;
+    if (behind) {
+        feed.run.r = ledger.let({"R.way", "resistance of all runs up to there, line and neutral"},
+                                feed.run.r + s.supply.runs);
+    }
+    feed.source = s.supply.zn_origin;
     feed.source_line = s.supply.zl_most;
     const auto& at = f.at[scheme.stretches - 1];
     const typename StretchFaults<L>::Least* least[] = {&at.working, &at.early, &at.hot};

@@ -45,6 +45,11 @@ private:
                           PathAt<L>{heat, longest ? at.length_most : at.length_least, part(i)});
     }
 
+    /// Runs before this one are as hot as it is, or hotter.
+    const ValueIn<L, Ohms>& ze_at(Heat heat) const {
+        return heat == Heat::working ? s_.supply.ze_most : s_.supply.ze_hot;
+    }
+
     auto most_current(const Name& name, const ValueIn<L, Ohms>& loop) {
         return fault_current(ledger_, name, s_.supply.c_max, s_.supply.u0, loop);
     }
@@ -157,7 +162,7 @@ private:
                                                    : "Zs.arm.hot";
         const auto back = i == 0 ? here.armour : before.serving + here.armour;
         return largest_loop(ledger_, {symbol, "loop of a fault to the armour, far end", part(i)},
-                            s_.supply.ze_most, with.line + back);
+                            ze_at(heat), with.line + back);
     }
 
     /// Smallest currents at the end of a stretch.
@@ -170,12 +175,14 @@ private:
                                               {"Zn.far", "In.least", "Zs.hot", "Ie.least"}};
         const Symbols& as = symbols[static_cast<int>(heat) - 1];
         typename StretchFaults<L>::Least least;
+        const bool working = heat == Heat::working;
         const auto zn = largest_loop(ledger_, {as.zn, "line-neutral loop at the far end", number},
-                                     s_.supply.zn_most, reach.line + reach.line);
+                                     working ? s_.supply.zn_working : s_.supply.zn_most,
+                                     reach.line + reach.line);
         least.neutral =
             least_current({as.in, "smallest line-neutral fault current, far end", number}, zn);
         const auto ze = largest_loop(ledger_, {as.ze, "earth fault loop at the far end", number},
-                                     s_.supply.ze_most, reach.line + reach.serving);
+                                     ze_at(heat), reach.line + reach.serving);
         least.earth = least_current({as.ie, "smallest earth fault current, far end", number}, ze);
         least.armour = least.earth;
         return least;
@@ -202,7 +209,7 @@ private:
         f_.ln_near_least = least_current(
             {"In.near.least", "smallest line-neutral fault current, near end"}, s_.supply.zn_most);
         f_.le_near_least = least_current(
-            {"Ie.near.least", "smallest earth fault current, near end"}, s_.supply.ze_most);
+            {"Ie.near.least", "smallest earth fault current, near end"}, s_.supply.ze_hot);
         if (s_.phases == 3) between_lines_least(reach);
     }
 

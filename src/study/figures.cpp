@@ -112,6 +112,11 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
                                       network::Loading<L>{s.ib, s.power_factor, 0}, run);
     f.drop_percent = ledger.let({"drop", "voltage drop of the run", 0, "%", "525"},
                                 100.0 * f.drop / s.supply.u0);
+    f.drop_path = s.house.at_house
+                      ? f.drop_percent
+                      : ledger.let({"drop.path", "voltage drop of the run and those before it", 0,
+                                    "%", "525"},
+                                   s.drop_before + f.drop_percent);
 }
 
 }  // namespace

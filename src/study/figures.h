@@ -46,6 +46,7 @@ struct Figures {
     // drop
     ValueIn<L, Volts> drop{};
     ValueIn<L, double> drop_percent{};
+    ValueIn<L, double> drop_path{};  ///< per cent, of this run and all before it
     ImpedanceIn<L> met;  ///< that the current of a line meets on the run, its share of the
                          ///< neutral's with it
 

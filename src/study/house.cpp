@@ -40,10 +40,32 @@ void intake(L& ledger, Setting<L>& s) {
     s.house.limits = demand::intake_limits(ledger, tables, s.job->intake, fuse);
 }
 
+/// A board of an outbuilding: new, or with the ways the survey found; everything behind it stays
+/// within the device at the head of its run.
+template <class L>
+void outbuilding_board(const Incoming& in, Setting<L>& s) {
+    HouseSetting<L>& out = s.house;
+    const site::Building& from = *site::find_building(*s.job, s.run->from);
+    out.at_house = false;
+    out.service_fuse = in.device;
+    out.service_fuse_least = in.device->rating;
+    out.service_fuse_most = in.device->rating;
+    out.max_device_least = in.device->rating;
+    out.spare_ways = from.spare_ways.known ? from.spare_ways.low : site::most_spare_ways;
+    out.residual_before = in.residual;
+    out.behind_rcd = in.residual ? in.residual->sensitivity : amperes(0);
+    out.isolator = true;
+    out.takes.clear();
+    out.breaking_known = false;
+    out.tails_known = true;
+    out.tails_most = metres(0);
+    out.assembly_backed = false;
+}
+
 }  // namespace
 
 template <class L>
-void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
+void prepare_house(L& ledger, Settler& settler, Setting<L>& s, const Incoming* incoming) {
     const site::Intake& in = s.job->intake;
     HouseSetting<L>& out = s.house;
     const auto neutral = settler.settle(
@@ -93,9 +115,10 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s) {
     out.assembly_backed = s.phases == 1 && backing_kind &&
                           in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
     intake(ledger, s);
+    if (incoming) outbuilding_board(*incoming, s);
 }
 
-template void prepare_house(Silent&, Settler&, Setting<Silent>&);
-template void prepare_house(Recording&, Settler&, Setting<Recording>&);
+template void prepare_house(Silent&, Settler&, Setting<Silent>&, const Incoming*);
+template void prepare_house(Recording&, Settler&, Setting<Recording>&, const Incoming*);
 
 }  // namespace toft::study

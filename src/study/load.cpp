@@ -1,6 +1,8 @@
 #include "demand/sentences.h"
 #include "study/setting_parts.h"
 
+#include <algorithm>
+
 namespace toft::study {
 
 namespace {
@@ -41,6 +43,11 @@ void shares(L& ledger, const demand::BuildingDemand<L>& load, Setting<L>& s) {
     line_shares(ledger, load.lines, heaviest, s);
 }
 
+const char* line_word(std::size_t k) {
+    static constexpr const char* words[] = {"L1", "L2", "L3"};
+    return words[k];
+}
+
 template <class L>
 void say(Setting<L>& s, site::Scenario scenario) {
     const site::Building& b = *s.building_facts;
@@ -57,8 +64,7 @@ void say(Setting<L>& s, site::Scenario scenario) {
 
 /// Power factor of the whole: stated for the building, else that of all circuits' watts together.
 template <class L>
-double whole_power_factor(const Setting<L>& s, site::Scenario scenario) {
-    const site::Building& b = *s.building_facts;
+double power_factor_of(const Setting<L>& s, const site::Building& b, site::Scenario scenario) {
     if (b.power_factor.known) return b.power_factor.low;
     double watts = 0;
     double volt_amperes = 0;
@@ -70,6 +76,70 @@ double whole_power_factor(const Setting<L>& s, site::Scenario scenario) {
         volt_amperes += c.load_w.high / (c.power_factor.known ? c.power_factor.low : 1.0);
     }
     return volt_amperes > 0 ? watts / volt_amperes : 1.0;
+}
+
+/// Of the building and all fed through it: the one that drops most of the voltage on a cable, whose
+/// resistance counts for more than its reactance.
+template <class L>
+double whole_power_factor(const Setting<L>& s, site::Scenario scenario) {
+    double most = power_factor_of(s, *s.building_facts, scenario);
+    for (const site::Building* b : fed_through(*s.job, *s.building_facts)) {
+        most = std::max(most, power_factor_of(s, *b, scenario));
+    }
+    return most;
+}
+
+/// A building fed through the run's own.
+struct Behind {
+    const site::Building* building;
+    int number;
+};
+
+/// Adds what a building further on draws and sends: line to line, as though the most loaded lines
+/// of both were the same. Nothing is allowed for their not drawing their most at once.
+template <class L>
+void add_building(L& ledger, const Setting<L>& s, const Behind& behind,
+                  demand::BuildingDemand<L>& load, ValueIn<L, Amperes>& sent) {
+    const site::Scenario scenario = wanted_scenario(*s.job);
+    const site::Building& b = *behind.building;
+    const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, b.id.c_str()};
+    const auto more = demand::building_demand(ledger, place, b, scenario);
+    const int number = behind.number;
+    for (std::size_t k = 0; k < load.lines.each.size(); ++k) {
+        load.lines.each[k] =
+            ledger.let({"I.line.both", "current of a line with what is fed through", number, "", "",
+                        line_word(k)},
+                       load.lines.each[k] + more.lines.each[k]);
+    }
+    load.heaviest = ledger.let({"I.both", "most loaded line with what is fed through", number},
+                               load.heaviest + more.heaviest);
+    load.neutral = ledger.let({"I.N.both", "neutral with what is fed through", number},
+                              load.neutral + more.neutral);
+    load.total = ledger.let({"I.path", "demand with the building fed through", number},
+                            load.total + more.total);
+    sent = ledger.let({"I.sent.both", "sent out with the building fed through", number},
+                      sent + demand::sent_out(ledger, place, b, scenario));
+}
+
+/// What the other runs that leave the house draw, with all that is fed through them.
+template <class L>
+void beside(L& ledger, Setting<L>& s) {
+    const site::Scenario scenario = wanted_scenario(*s.job);
+    for (const site::Run& run : s.job->runs) {
+        if (&run == s.run || run.from != s.run->from) continue;
+        std::vector<const site::Building*> fed{site::find_building(*s.job, run.to)};
+        for (const site::Building* b : fed_through(*s.job, *fed.front())) fed.push_back(b);
+        for (const site::Building* b : fed) {
+            const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases,
+                                         b->id.c_str()};
+            const auto more = demand::building_demand(ledger, place, *b, scenario).total;
+            s.beside = s.others_beside ? s.beside + more : more;
+            s.others_beside = true;
+        }
+    }
+    if (!s.others_beside) return;
+    s.beside = ledger.let({"I.beside", "demand of the other runs that leave the house"},
+                          s.beside * 1.0);
 }
 
 /// The drop allowed to the run, never more than what any load behind it may lose in all.
@@ -103,12 +173,22 @@ ValueIn<L, double> drop_limit(L& ledger, const Setting<L>& s) {
 }  // namespace
 
 template <class L>
-void prepare_load(L& ledger, Settler&, Setting<L>& s) {
+void prepare_load(L& ledger, Setting<L>& s, const Incoming* incoming) {
     const site::Scenario scenario = wanted_scenario(*s.job);
     const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, ""};
-    const auto load = demand::building_demand(ledger, place, *s.building_facts, scenario);
+    auto load = demand::building_demand(ledger, place, *s.building_facts, scenario);
+    auto sent = demand::sent_out(ledger, place, *s.building_facts, scenario);
+    s.drop_before = incoming ? ledger.stated({"drop.before", "voltage lost before this run begins"},
+                                             incoming->drop, "left by the runs before")
+                             : ledger.stated({"drop.before", "nothing is lost before"}, 0.0,
+                                             "fed from the house");
+    const auto behind = fed_through(*s.job, *s.building_facts);
+    s.feeds_others = !behind.empty();
+    for (std::size_t i = 0; i < behind.size(); ++i) {
+        add_building(ledger, s, Behind{behind[i], static_cast<int>(i) + 1}, load, sent);
+    }
+    if (!incoming) beside(ledger, s);
     s.demand = load.total;
-    const auto sent = demand::sent_out(ledger, place, *s.building_facts, scenario);
     const Name name{"Ib", "design current of the run", 0, "", "433.1.1"};
     s.ib = plain(sent) > plain(load.total) ? ledger.let(name, most(load.total, sent))
                                            : ledger.let(name, load.total * 1.0);
@@ -116,10 +196,14 @@ void prepare_load(L& ledger, Settler&, Setting<L>& s) {
     s.power_factor = ledger.stated({"cos.phi", "power factor of the load"},
                                    whole_power_factor(s, scenario), "survey");
     s.drop_limit = drop_limit(ledger, s);
+    if (s.feeds_others) {
+        s.assumed.push_back(
+            "buildings fed through one another are taken as drawing their most at the same time");
+    }
     say(s, scenario);
 }
 
-template void prepare_load(Silent&, Settler&, Setting<Silent>&);
-template void prepare_load(Recording&, Settler&, Setting<Recording>&);
+template void prepare_load(Silent&, Setting<Silent>&, const Incoming*);
+template void prepare_load(Recording&, Setting<Recording>&, const Incoming*);
 
 }  // namespace toft::study

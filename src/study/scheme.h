@@ -71,7 +71,7 @@ struct RunScheme {
 
 /// Residual current protection at the head of a run.
 struct HeadResidual {
-    Amperes sensitivity;
+    Amperes sensitivity{};
     Cited<Seconds> longest;  ///< break time at that current
     bool delayed = false;
 };

@@ -4,14 +4,26 @@
 #include "study/selectivity.h"
 #include "study/setting_parts.h"
 
+#include <algorithm>
+
 namespace toft::study {
 
 std::vector<int> phase_choices(const site::Job& job, std::size_t run) {
     if (job.intake.phases == 1) return {1};
     if (job.runs[run].phases) return {*job.runs[run].phases};
     const site::Building& b = *site::find_building(job, job.runs[run].to);
-    for (const site::Circuit& circuit : b.circuits) {
-        if (circuit.phases == 3) return {3};
+    std::vector<const site::Building*> served = fed_through(job, b);
+    served.push_back(&b);
+    for (const site::Building* building : served) {
+        for (const site::Circuit& circuit : building->circuits) {
+            if (circuit.phases == 3) return {3};
+        }
+    }
+    for (const site::Run& further : job.runs) {
+        const bool behind = std::any_of(served.begin(), served.end(), [&](const auto* building) {
+            return further.from == building->id;
+        });
+        if (behind && further.phases == 3) return {3};
     }
     // A current stated without its phases is that of one line.
     if (b.load.known) return {1};
@@ -48,13 +60,13 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     setting.building_facts = site::find_building(job, setting.run->to);
     GroundMemo own;
     Settler settler(catalogue, corner, setting.open, at.memo ? *at.memo : own);
-    prepare_supply(ledger, settler, setting);
-    prepare_house(ledger, settler, setting);
+    prepare_supply(ledger, settler, setting, at.incoming);
+    prepare_house(ledger, settler, setting, at.incoming);
     setting.circuits =
         circuit::prepare(ledger, catalogue, job, *setting.building_facts, setting.phases);
     setting.far = far_devices(catalogue, *setting.building_facts, plain(setting.supply.u0),
                               gentlest_devices(setting));
-    prepare_load(ledger, settler, setting);
+    prepare_load(ledger, setting, at.incoming);
     prepare_building(ledger, settler, setting);
     prepare_legs(ledger, settler, setting, run_index);
     return setting;

@@ -8,6 +8,7 @@
 #include "demand/intake_left.h"
 #include "site/job.h"
 #include "study/corner.h"
+#include "study/incoming.h"
 #include "tables/catalogue.h"
 
 #include <array>
@@ -62,9 +63,14 @@ struct SupplySetting {
     ValueIn<L, Volts> u0{};
     ValueIn<L, double> c_min{};
     ValueIn<L, double> c_max{};
+    bool island = false;         ///< its earth is another building's own electrode
     ValueIn<L, Ohms> ze_most{};  ///< external earth fault loop
+    ValueIn<L, Ohms> ze_hot{};   ///< … with runs before this one as hot as a fault leaves them
     ValueIn<L, Ohms> ze_least{};
-    ValueIn<L, Ohms> zn_most{};  ///< external line-neutral loop
+    ValueIn<L, Ohms> zn_most{};    ///< external line-neutral loop, runs before this one hot
+    ValueIn<L, Ohms> zn_working{};  ///< … at working temperature
+    ValueIn<L, Ohms> zn_origin{};   ///< … of the supply alone
+    ValueIn<L, Ohms> runs{};        ///< line and neutral of the runs before this one; or 0
     ValueIn<L, Ohms> zn_least{};
     ValueIn<L, Ohms> zl_most{};  ///< of one line alone, for faults between lines (three phases)
     ValueIn<L, Ohms> zl_least{};
@@ -82,7 +88,9 @@ struct HouseSetting {
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
     double spare_ways = 0;                           ///< of the poles that the run needs
     Amperes max_device_least;     ///< largest device the board takes, the least that may be
+    bool at_house = true;         ///< false: the board is an outbuilding's, fed by another run
     Amperes behind_rcd;           ///< sensitivity of the RCD in front of its ways; 0 for none
+    std::optional<HeadResidual> residual_before;  ///< at the head of a run before this one
     bool isolator = false;        ///< in the tails, that the electrician may open
     bool breaking_known = false;  ///< what the house's board and its devices can break
     Amperes breaking_least;
@@ -142,12 +150,18 @@ struct Setting {
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
-    ValueIn<L, Amperes> demand{};         ///< that the run's building has of its most loaded line
+    ValueIn<L, Amperes> demand{};         ///< of the run's building and all fed through it, of the
+                                          ///< most loaded line
+    bool feeds_others = false;            ///< further buildings are fed through this one
+    bool others_beside = false;           ///< further runs leave the house
+    ValueIn<L, Amperes> beside{};         ///< demand of those
+    bool bonds_beyond = false;            ///< a building behind is bonded through this run
     ValueIn<L, Amperes> ib{};             ///< design current of the run, of its most loaded line
     ValueIn<L, double> neutral_share{};   ///< current of the neutral over that of the line
     std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike
     ValueIn<L, double> power_factor{};
-    ValueIn<L, double> drop_limit{};   ///< per cent, for the run
+    ValueIn<L, double> drop_before{};  ///< per cent, lost before this run begins
+    ValueIn<L, double> drop_limit{};   ///< per cent, for this run and those before it
     circuit::Circuits<L> circuits;     ///< final circuits of the building, as far as stated
     std::vector<OpenFact> open;        ///< facts that were read from a range
     std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
@@ -160,6 +174,7 @@ struct RunAt {
     std::size_t run = 0;
     int phases = 0;              ///< 1 or 3; 0: the first of phase_choices
     GroundMemo* memo = nullptr;  ///< shared by all settings of one job; null: none is kept
+    const Incoming* incoming = nullptr;  ///< what runs before it leave; null: fed from the house
 
     RunAt(std::size_t index) : run(index) {}
     RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)

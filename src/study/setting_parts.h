@@ -5,13 +5,13 @@
 
 namespace toft::study {
 
-/// The supply's loops and fault levels at the origin.
+/// The supply's loops and fault levels at the origin, or where the runs before end.
 template <class L>
-void prepare_supply(L& ledger, Settler& settler, Setting<L>& setting);
+void prepare_supply(L& ledger, Settler& settler, Setting<L>& setting, const Incoming* incoming);
 
-/// The house's conductors and the board the run may be fed from.
+/// The house's conductors and the board the run may be fed from, there or in an outbuilding.
 template <class L>
-void prepare_house(L& ledger, Settler& settler, Setting<L>& setting);
+void prepare_house(L& ledger, Settler& settler, Setting<L>& setting, const Incoming* incoming);
 
 /// The outbuilding: its metalwork, what stands near, its electrode.
 template <class L>
@@ -33,6 +33,6 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& setting, std::size_t 
 
 /// Design current, power factor and the drop allowed.
 template <class L>
-void prepare_load(L& ledger, Settler& settler, Setting<L>& setting);
+void prepare_load(L& ledger, Setting<L>& setting, const Incoming* incoming);
 
 }  // namespace toft::study

@@ -168,10 +168,40 @@ void fault_level(L& ledger, Settler& settler, Setting<L>& s) {
     out.pscc = ledger.let(name, most(stated, in.pscc.known ? from_earth : from_lines));
 }
 
+/// What the runs before this one leave stands in place of the supply at the house.
+template <class L>
+void behind_runs(L& ledger, const Incoming& in, Setting<L>& s) {
+    SupplySetting<L>& out = s.supply;
+    constexpr const char* from = "left by the runs before";
+    out.system = in.system;
+    out.island = in.island;
+    out.ra_most = ledger.stated({"RA.before", "electrode that the board's earth hangs on"},
+                                in.ra_most, from);
+    out.ra_least = ledger.stated({"RA.before.least", "… the smallest"}, in.ra_least, from);
+    out.ze_most = ledger.stated({"Ze.board", "earth fault loop at the board it is fed from", 0, "",
+                                 "411.4.4"},
+                                in.ze_working, from);
+    out.ze_hot = ledger.stated({"Ze.board.hot", "… with the conductors hot"}, in.ze_hot, from);
+    out.ze_least = ledger.stated({"Ze.board.least", "… the smallest"}, in.ze_least, from);
+    out.zn_most = ledger.stated({"Zn.board.hot", "line-neutral loop at that board, conductors hot"},
+                                in.zn_hot, from);
+    out.zn_working = ledger.stated({"Zn.board", "… at working temperature"}, in.zn_working, from);
+    out.zn_least = ledger.stated({"Zn.board.least", "… the smallest"}, in.zn_least, from);
+    out.runs = ledger.stated({"R.before", "line and neutral of the runs before"}, in.runs, from);
+    if (s.phases == 3) {
+        out.zl_most = ledger.stated({"Zl.board", "impedance of a line there"}, in.zl_hot, from);
+        out.zl_least = ledger.stated({"Zl.board.least", "… the smallest"}, in.zl_least, from);
+    }
+    const auto live =
+        s.phases == 3 ? least(out.zl_least, out.zn_least) : least(out.zn_least, out.zn_least);
+    out.pscc = ledger.let({"Ipf.board", "largest fault current at that board", 0, "", "434.1"},
+                          out.c_max * out.u0 / least(live, out.ze_least));
+}
+
 }  // namespace
 
 template <class L>
-void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
+void prepare_supply(L& ledger, Settler& settler, Setting<L>& s, const Incoming* incoming) {
     const site::Intake& in = s.job->intake;
     const tables::Limits& limits = s.catalogue->limits;
     s.supply.system = in.earthing;
@@ -195,9 +225,13 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s) {
     neutral_loop(ledger, settler, s);
     line_alone(ledger, s);
     fault_level(ledger, settler, s);
+    s.supply.ze_hot = s.supply.ze_most;
+    s.supply.zn_working = s.supply.zn_most;
+    s.supply.zn_origin = s.supply.zn_most;
+    if (incoming) behind_runs(ledger, *incoming, s);
 }
 
-template void prepare_supply(Silent&, Settler&, Setting<Silent>&);
-template void prepare_supply(Recording&, Settler&, Setting<Recording>&);
+template void prepare_supply(Silent&, Settler&, Setting<Silent>&, const Incoming*);
+template void prepare_supply(Recording&, Settler&, Setting<Recording>&, const Incoming*);
 
 }  // namespace toft::study

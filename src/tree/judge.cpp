@@ -1,0 +1,94 @@
+#include "tree/judge.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace toft::tree {
+
+namespace {
+
+using rules::Sees;
+using rules::Verdict;
+using study::RunScheme;
+
+bool above(const rules::Finding<Silent>& finding, const Floor& floor) {
+    if (finding.verdict == Verdict::fails) return false;
+    if (!finding.limited || !finding.rule->graded) return true;
+    return within(finding.use, 1 - floor.headroom);
+}
+
+void add_asked(const rules::Finding<Silent>& finding, std::vector<price::Item>& items) {
+    bool found = false;
+    const price::Item item = price::item_of(finding.remedy, found);
+    if (found && std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
+}
+
+}  // namespace
+
+RunJudge::RunJudge(const Workplace& at, std::size_t run, int phases,
+                   const study::Incoming* incoming)
+    : at_(at) {
+    Silent silent;
+    study::RunAt where{run, phases, at.memo};
+    where.incoming = incoming;
+    setting_ = study::prepare(silent, at.catalogue, at.job, where, at.corner);
+}
+
+bool RunJudge::meets(Sees sees, const RunScheme& scheme, const Floor& floor,
+                     study::Figures<Silent>& figures) {
+    Silent silent;
+    asked_.clear();
+    for (const rules::Rule& rule : rules::rulebook()) {
+        if (rule.info->sees != sees || rule.info->only_cautions) continue;
+        study::work_out(silent, setting_, scheme, rule.info->needs, figures);
+        const rules::Case<Silent> shown{setting_, scheme, figures};
+        const auto finding = rule.judge(silent, shown);
+        if (!above(finding, floor)) return false;
+        add_asked(finding, asked_);
+    }
+    return true;
+}
+
+Judged RunJudge::judge(const RunScheme& scheme, const Floor& floor) {
+    search::evaluate(setting_, scheme, evaluation_);
+    std::vector<price::Item> remedies;
+    bool sound = dependability(at_.catalogue, scheme) >= floor.dependability;
+    for (const auto& finding : evaluation_.findings) {
+        if (!finding.rule->only_cautions && !above(finding, floor)) sound = false;
+        add_asked(finding, remedies);
+    }
+    Judged judged = priced(scheme, evaluation_.figures, std::move(remedies));
+    judged.sound = sound;
+    return judged;
+}
+
+Judged RunJudge::priced(const RunScheme& scheme, const study::Figures<Silent>& figures,
+                        std::vector<price::Item> remedies) const {
+    Silent silent;
+    Judged judged;
+    judged.price =
+        price::price_of(silent, at_.book, setting_, scheme, {{}, price::wired(figures)});
+    judged.once = std::move(remedies);
+    return judged;
+}
+
+double dependability(const tables::Catalogue& catalogue, const RunScheme& scheme) {
+    double least = std::numeric_limits<double>::max();
+    for (const study::Stretch& laid : scheme.laid()) {
+        for (const tables::Dependability& row : catalogue.dependability) {
+            if (row.earthing == study::earthing_word(scheme.earthing) &&
+                row.protective == study::protective_word(laid.protective)) {
+                least = std::min(least, row.rank.value);
+            }
+        }
+    }
+    return least == std::numeric_limits<double>::max() ? 0 : least;
+}
+
+double price_once(const price::Book& book, const std::vector<price::Item>& once) {
+    double sum = 0;
+    for (const price::Item item : once) sum += book.amount(item);
+    return sum;
+}
+
+}  // namespace toft::tree

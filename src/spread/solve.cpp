@@ -1,0 +1,158 @@
+#include "spread/solve.h"
+
+#include "base/limit.h"
+#include "spread/check.h"
+#include "spread/pass.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::spread {
+
+namespace {
+
+constexpr std::size_t first_cap = 60;
+constexpr std::size_t cap_grows = 16;
+
+double guard_of(const Compact& compact, const Slopes& slopes) {
+    double sum = 0;
+    for (std::size_t t = 0; t < compact.twigs.size(); ++t) {
+        sum += std::fabs(slopes.own[t]);
+        double dearest = 0;
+        for (const Choice& choice : compact.twigs[t].choices) {
+            dearest = std::max(dearest, choice.price);
+        }
+        sum += dearest;
+    }
+    return 1e-12 * sum;
+}
+
+std::vector<std::size_t> options_of(const Compact& compact, const Trial& trial) {
+    std::vector<std::size_t> chosen(trial.picks.empty() ? 0 : compact.twigs.size());
+    for (std::size_t t = 0; t < trial.picks.size(); ++t) {
+        const Twig& twig = compact.twigs[t];
+        chosen[twig.branch] = twig.choices[trial.picks[t]].option;
+    }
+    return chosen;
+}
+
+/// Passes with growing caps until nothing that was cut could matter.
+class Search {
+public:
+    Search(const Compact& compact, const Patience& patience)
+        : compact_(compact), patience_(patience), plan_(planned(compact)) {
+        Bounded start = bounded(compact);
+        slopes_ = std::move(start.slopes);
+        best_ = std::move(start.best);
+        least_ = slopes_.least;
+    }
+
+    Answer run() {
+        const double guard = guard_of(compact_, slopes_);
+        for (std::size_t cap = first_cap;; cap *= cap_grows) {
+            PassOrder order{cap, best_.price, guard, {}};
+            order.go_on = [this](std::uint64_t offers) { return may_go_on(offers); };
+            Passed passed = pass(compact_, plan_, slopes_, order);
+            offers_ += passed.offers;
+            if (!passed.best.picks.empty() && passed.best.price <= best_.price) {
+                best_ = std::move(passed.best);
+            }
+            if (passed.stopped) return answer(Standing::stopped);
+            if (passed.cut > best_.price + guard || passed.cut == no_limit) {
+                return answer(best_.picks.empty() ? Standing::impossible : Standing::proved);
+            }
+            least_ = std::max(least_, std::min(passed.cut, best_.price));
+        }
+    }
+
+private:
+    bool may_go_on(std::uint64_t offers) const {
+        const std::uint64_t all = offers_ + offers;
+        if (all > patience_.most_offers) return false;
+        return !patience_.go_on || patience_.go_on({all, best_.price, std::max(least_, 0.0)});
+    }
+
+    Answer answer(Standing standing) const {
+        Answer answer;
+        answer.standing = standing;
+        answer.offers = offers_;
+        answer.price = best_.price;
+        answer.chosen = options_of(compact_, best_);
+        const double least = standing == Standing::stopped ? least_ : best_.price;
+        answer.at_least = std::max(0.0, std::min(least, best_.price));
+        return answer;
+    }
+
+    const Compact& compact_;
+    const Patience& patience_;
+    std::vector<Stage> plan_;
+    Slopes slopes_;
+    Trial best_;
+    double least_ = 0;
+    std::uint64_t offers_ = 0;
+};
+
+}  // namespace
+
+Outcome<Answer> solve(const Problem& problem, const Patience& patience) {
+    Faults faults = faults_of(problem);
+    if (!faults.empty()) return failed(std::move(faults));
+    Answer answer;
+    if (problem.branches.empty()) {
+        answer.price = 0;
+        return answer;
+    }
+    const Compact compact = compacted(problem);
+    if (compact.impossible) {
+        answer.standing = Standing::impossible;
+        answer.at_least = no_limit;
+        return answer;
+    }
+    answer = Search(compact, patience).run();
+    if (answer.standing == Standing::impossible) answer.at_least = no_limit;
+    if (!answer.chosen.empty()) {
+        const double price = price_of(problem, answer.chosen);
+        if (answer.standing == Standing::proved) answer.at_least = price;
+        answer.at_least = std::min(answer.at_least, price);
+        answer.price = price;
+    }
+    return answer;
+}
+
+bool keeps_limits(const Problem& problem, const std::vector<std::size_t>& chosen) {
+    const std::size_t n = problem.branches.size();
+    std::vector<std::array<double, most_resources>> sent(n);
+    std::vector<bool> reached(n, false);
+    std::vector<std::size_t> way;
+    for (std::size_t b = 0; b < n; ++b) {
+        for (std::size_t at = b; at != from_root && !reached[at];) {
+            way.push_back(at);
+            at = problem.branches[at].parent;
+        }
+        for (; !way.empty(); way.pop_back()) {
+            const std::size_t at = way.back();
+            const std::size_t parent = problem.branches[at].parent;
+            const auto& in = parent == from_root ? problem.at_root : sent[parent];
+            const Option& option = problem.branches[at].options[chosen[at]];
+            for (std::size_t i = 0; i < problem.resources; ++i) {
+                const Change& change = option.changes[i];
+                const double out = change.amount + (change.sets ? 0 : in[i]);
+                if (!within(in[i], change.takes_at_most)) return false;
+                if (!within(out, change.leaves_at_most)) return false;
+                sent[at][i] = out;
+            }
+            reached[at] = true;
+        }
+    }
+    return true;
+}
+
+double price_of(const Problem& problem, const std::vector<std::size_t>& chosen) {
+    double sum = 0;
+    for (std::size_t b = 0; b < chosen.size(); ++b) {
+        sum += problem.branches[b].options[chosen[b]].price;
+    }
+    return sum;
+}
+
+}  // namespace toft::spread

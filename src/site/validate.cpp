@@ -85,10 +85,6 @@ private:
             phases(run, at);
             changes(run, at);
         }
-        if (job_.runs.size() > 1) {
-            fault("too-many-runs", "/runs",
-                  "this version plans one run at a time; give each outbuilding a job of its own");
-        }
     }
 
     /// A run takes no more phases than the supply has, and a cable needs cores enough for them.

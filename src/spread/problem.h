@@ -12,7 +12,7 @@
 
 namespace toft::spread {
 
-inline constexpr std::size_t most_resources = 8;
+inline constexpr std::size_t most_resources = 12;
 inline constexpr std::size_t from_root = static_cast<std::size_t>(-1);
 inline constexpr double no_limit = std::numeric_limits<double>::infinity();
 

@@ -13,6 +13,9 @@ namespace toft::tree {
 
 inline constexpr double no_limit = std::numeric_limits<double>::infinity();
 
+/// Pounds by which no two prices differ.
+inline constexpr double penny_part = 1e-6;
+
 /// The earth of the board that a run is fed from.
 enum class Earth : unsigned char {
     supply,  ///< the house's, carried out to there
@@ -29,7 +32,6 @@ struct Choice {
     study::Incoming leaves;       ///< where the runs before leave it the most they can
     bool bonds = false;           ///< it may bond a building behind it
     bool asks_bond = false;       ///< its building is bonded to the earth it is fed from
-    bool closed = false;          ///< not to be chosen any more
 
     bool own_electrode() const {
         return scheme.earthing == study::BuildingEarthing::own_electrode;

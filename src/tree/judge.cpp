@@ -1,5 +1,7 @@
 #include "tree/judge.h"
 
+#include "base/limit.h"
+
 #include <algorithm>
 #include <limits>
 

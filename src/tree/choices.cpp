@@ -96,19 +96,48 @@ void keep_in_order(Incoming& best) {
     better_of(best.zl_least, best.zl_hot);
 }
 
-/// No worse in any figure that what comes behind may feel.
-bool leaves_no_worse(const Choice& a, const Choice& b, bool feeds_others) {
-    if (a.uses[static_cast<std::size_t>(Axis::drop)] > b.uses[static_cast<std::size_t>(Axis::drop)])
-        return false;
-    if (a.scheme.fed_from == site::FedFrom::spare_way && b.scheme.fed_from != a.scheme.fed_from)
-        return false;  // ways may run out
+/// What of a choice its route decides and those behind it may feel.
+struct RouteMark {
+    Figures uses{};
+    bool own = false;
+    bool bonds = false;
+    int phases = 1;
+};
+
+RouteMark route_mark(const Choice& c) {
+    return {c.uses, c.own_electrode(), c.bonds, c.scheme.phases};
+}
+
+bool leaves_no_less(const RouteMark& a, const RouteMark& b, bool feeds_others) {
+    constexpr auto drop = static_cast<std::size_t>(Axis::drop);
+    if (a.uses[drop] > b.uses[drop]) return false;
     if (!feeds_others) return true;
-    if (a.own_electrode() != b.own_electrode() || a.scheme.phases < b.scheme.phases) return false;
-    if (a.scheme.device->rating < b.scheme.device->rating || (b.bonds && !a.bonds)) return false;
+    if (a.own != b.own || a.phases < b.phases || (b.bonds && !a.bonds)) return false;
     for (std::size_t i = 0; i < axes; ++i) {
         if (a.uses[i] > b.uses[i]) return false;
     }
     return true;
+}
+
+bool includes(const std::vector<price::Item>& all, const std::vector<price::Item>& some) {
+    return std::all_of(some.begin(), some.end(), [&](price::Item item) {
+        return std::find(all.begin(), all.end(), item) != all.end();
+    });
+}
+
+/// What of a choice its head decides, and its price.
+struct HeadMark {
+    double price = 0;
+    Amperes rating;
+    bool way = false;  ///< takes a way of the board, which may be wanted for another run
+    std::vector<price::Item> once;
+};
+
+/// For no more, all that the other can do.
+bool serves_no_less(const HeadMark& a, const HeadMark& b, bool feeds_others) {
+    if (a.price > b.price || (a.way && !b.way)) return false;
+    if (feeds_others && a.rating < b.rating) return false;
+    return includes(b.once, a.once);
 }
 
 /// Works through all schemes of one run for boards of one earth.
@@ -120,13 +149,14 @@ public:
           place_(place),
           floor_(floor),
           run_(tree.order[place].run),
+          tax_(1 + at.book.amount(price::Item::vat_percent) / 100),
           feeds_others_(std::any_of(tree.order.begin(), tree.order.end(),
                                     [&](const Place& p) { return p.parent == place; })) {}
 
     void gather(RunChoices& out, Earth earth) {
         const auto& arriving = out.arriving[static_cast<std::size_t>(earth)];
         earth_ = earth;
-        worst_ok_.clear();
+        accepted_.clear();
         for (const int phases : study::phase_choices(at_.job, run_)) {
             if (arriving && arriving->best.phases < phases) continue;
             RunJudge best(at_, run_, phases, arriving ? &arriving->best : nullptr);
@@ -149,6 +179,10 @@ private:
         double price;
         price::Price<Silent> parts;
     };
+    struct Accepted {
+        RouteMark route;
+        std::vector<HeadMark> heads;
+    };
     struct HeadParts {
         Head head;
         double price;
@@ -165,7 +199,10 @@ private:
         if (routes.empty() || heads.empty()) return;
         const std::vector<HeadParts> live = live_heads(best, heads, routes.front());
         for (const RouteParts& route : live_routes(best, routes, heads.front(), in)) {
+            find_rivals(route.choice);
+            accepted_.push_back({route_mark(route.choice), {}});
             for (const HeadParts& head : live) pair(out, route, head, best, worst);
+            if (accepted_.back().heads.empty()) accepted_.pop_back();
         }
     }
 
@@ -235,34 +272,57 @@ private:
         parts.price = (p.run + p.ground + p.far_end + p.test_and_paper).number();
     }
 
+    /// Sound choices by routes that leave no less than this one, those alone that no other serves
+    /// as well as.
+    void find_rivals(const Choice& route) {
+        const RouteMark own = route_mark(route);
+        rivals_.clear();
+        for (const Accepted& other : accepted_) {
+            if (!leaves_no_less(other.route, own, feeds_others_)) continue;
+            for (const HeadMark& mark : other.heads) add_rival(mark);
+        }
+    }
+
+    void add_rival(const HeadMark& mark) {
+        if (beaten(mark)) return;
+        rivals_.erase(std::remove_if(rivals_.begin(), rivals_.end(),
+                                     [&](const HeadMark& rival) {
+                                         return serves_no_less(mark, rival, feeds_others_);
+                                     }),
+                      rivals_.end());
+        rivals_.push_back(mark);
+    }
+
+    bool beaten(const HeadMark& mark) const {
+        return std::any_of(rivals_.begin(), rivals_.end(), [&](const HeadMark& rival) {
+            return serves_no_less(rival, mark, feeds_others_);
+        });
+    }
+
     void pair(RunChoices& out, const RouteParts& route, const HeadParts& head, RunJudge& best,
               RunJudge* worst) {
+        const double net = route.price + head.price;
+        HeadMark mark{net * tax_, head.head.device->rating,
+                      head.head.fed_from == site::FedFrom::spare_way, route.choice.once};
+        mark.once.insert(mark.once.end(), head.once.begin(), head.once.end());
+        if (beaten(mark)) return;
         Choice c = route.choice;
         c.scheme.device = head.head.device;
         c.scheme.fed_from = head.head.fed_from;
         c.scheme.rcd = head.head.rcd;
         c.leaves.device = head.head.device;
-        c.once.insert(c.once.end(), head.once.begin(), head.once.end());
+        c.once = mark.once;
         price::Price<Silent> p = route.parts;
         p.house_end = head.house_end;
         price::add_up(p, at_.book);
         c.price = p.total.number();
-        for (const Choice& other : worst_ok_) {
-            if (other.price <= c.price && includes(c.once, other.once) &&
-                leaves_no_worse(other, c, feeds_others_))
-                return;
-        }
         study::Figures<Silent> figures = route.figures;
         if (!best.meets(Sees::both, c.scheme, floor_, figures)) return;
-        if (!worst || worst->judge(c.scheme, floor_).sound) worst_ok_.push_back(c);
+        if (!worst || worst->judge(c.scheme, floor_).sound) {
+            accepted_.back().heads.push_back(mark);
+            add_rival(mark);
+        }
         out.choices.push_back(std::move(c));
-    }
-
-    static bool includes(const std::vector<price::Item>& all,
-                         const std::vector<price::Item>& some) {
-        return std::all_of(some.begin(), some.end(), [&](price::Item item) {
-            return std::find(all.begin(), all.end(), item) != all.end();
-        });
     }
 
     const Workplace& at_;
@@ -270,9 +330,11 @@ private:
     std::size_t place_;
     Floor floor_;
     std::size_t run_;
+    double tax_;  ///< price with tax over price without
     bool feeds_others_;
     Earth earth_ = Earth::supply;
-    std::vector<Choice> worst_ok_;  ///< sound whatever arrives, but for drop
+    std::vector<Accepted> accepted_;  ///< sound whatever arrives, but for drop
+    std::vector<HeadMark> rivals_;    ///< of them those by routes that leave no less than this one
 };
 
 /// What may arrive behind the choices of the run that feeds this one.

@@ -17,8 +17,15 @@ constexpr std::size_t most_once = 6;  ///< things bought once: every set of them
 
 class Seeker {
 public:
-    Seeker(const Workplace& at, const Tree& tree, const Asked& asked)
-        : at_(at), tree_(tree), asked_(asked), choices_(choices_of(at, tree, asked.floor)) {}
+    Seeker(const Workplace& at, const Tree& tree, const Asked& asked, Depth depth)
+        : at_(at),
+          tree_(tree),
+          asked_(asked),
+          depth_(depth),
+          choices_(choices_of(at, tree, asked.floor, depth)) {}
+
+    /// Quickly made choices did not stand.
+    bool too_quick() const { return too_quick_; }
 
     Best seek() {
         for (const RunChoices& run : choices_) {
@@ -73,7 +80,7 @@ private:
     void seek_without(const std::vector<Ban>& bans) {
         for (;;) {
             if (!may_go_on()) return;
-            const Posed asked = posed(tree_, choices_, bans, bought_);
+            const Posed asked = posed(tree_, choices_, bans, bought_, depth_);
             const auto answer = spread::solve(asked.problem);
             if (!answer || answer->standing == spread::Standing::impossible) return;
             const double promised = answer->price + extra_;
@@ -92,7 +99,7 @@ private:
     }
 
     bool may_go_on() {
-        if (stopped_) return false;
+        if (stopped_ || too_quick_) return false;
         if (!asked_.go_on) return true;
         const Progress progress{best_.rounds, best_.found ? best_.found->total : no_limit,
                                 at_least_};
@@ -115,8 +122,8 @@ private:
             const FollowedRun& run = followed.runs[i];
             const double promised = choices_[i].choices[chosen[i]].price;
             if (run.judged.sound && run.alone <= promised + penny_part) continue;
-            if (run.behind && tighten(at_, tree_.order[i].run, asked_.floor, choices_[i],
-                                      chosen[i], run.incoming)) {
+            const Asking asking{tree_.order[i].run, asked_.floor, depth_};
+            if (run.behind && tighten(at_, asking, choices_[i], chosen[i], run.incoming)) {
                 stricter = true;
             } else if (joint == chosen.size()) {
                 joint = i;
@@ -124,6 +131,10 @@ private:
         }
         if (followed.sound) take(std::move(followed));
         if (stricter) return false;
+        if (joint < chosen.size() && depth_ == Depth::quick) {
+            too_quick_ = true;
+            return true;
+        }
         if (joint < chosen.size()) {
             without_this_way(joint, chosen, bans);
         } else if (!best_.found || !ways_free(schemes)) {
@@ -166,6 +177,8 @@ private:
     const Workplace& at_;
     const Tree& tree_;
     const Asked& asked_;
+    Depth depth_;
+    bool too_quick_ = false;
     std::vector<RunChoices> choices_;
     Items bought_;
     double extra_ = 0;
@@ -177,7 +190,10 @@ private:
 }  // namespace
 
 Best cheapest(const Workplace& at, const Tree& tree, const Asked& asked) {
-    return Seeker(at, tree, asked).seek();
+    Seeker quick(at, tree, asked, Depth::quick);
+    Best best = quick.seek();
+    if (!quick.too_quick()) return best;
+    return Seeker(at, tree, asked, Depth::full).seek();
 }
 
 }  // namespace toft::tree

@@ -14,86 +14,18 @@ using search::Route;
 using study::Incoming;
 using study::RunScheme;
 
-void better_of(Ohms& mine, Ohms other) { mine = other < mine ? other : mine; }
-void worse_of(Ohms& mine, Ohms other) { mine = mine < other ? other : mine; }
-
-/// Each figure of `best` no worse than that of `in`. Ratings are the solver's affair: the largest
-/// device stands in front of all.
-void take_best(Incoming& best, const Incoming& in) {
-    best.drop = std::min(best.drop, in.drop);
-    better_of(best.ze_working, in.ze_working);
-    better_of(best.ze_hot, in.ze_hot);
-    better_of(best.zn_working, in.zn_working);
-    better_of(best.zn_hot, in.zn_hot);
-    better_of(best.zl_hot, in.zl_hot);
-    better_of(best.ra_most, in.ra_most);
-    better_of(best.runs, in.runs);
-    worse_of(best.ze_least, in.ze_least);
-    worse_of(best.zn_least, in.zn_least);
-    worse_of(best.zl_least, in.zl_least);
-    best.phases = std::max(best.phases, in.phases);
-    if (best.device->rating < in.device->rating) best.device = in.device;
-}
-
-void take_worst(Incoming& worst, const Incoming& in) {
-    worst.drop = std::max(worst.drop, in.drop);
-    worse_of(worst.ze_working, in.ze_working);
-    worse_of(worst.ze_hot, in.ze_hot);
-    worse_of(worst.zn_working, in.zn_working);
-    worse_of(worst.zn_hot, in.zn_hot);
-    worse_of(worst.zl_hot, in.zl_hot);
-    worse_of(worst.ra_most, in.ra_most);
-    worse_of(worst.runs, in.runs);
-    better_of(worst.ze_least, in.ze_least);
-    better_of(worst.zn_least, in.zn_least);
-    better_of(worst.zl_least, in.zl_least);
-    worst.phases = std::max(worst.phases, in.phases);
-    if (worst.device->rating < in.device->rating) worst.device = in.device;
-}
-
-/// Loops that the choice itself adds, on top of the worst that may arrive.
-Incoming left_at_worst(const Choice& c, const Arriving& fed) {
-    const auto added = [](Ohms worst, Ohms best, Ohms left) { return worst + (left - best); };
-    const auto squares = [](Ohms worst, Ohms best, Ohms left) {
-        return root(squared(worst) + (squared(left) - squared(best)));
-    };
-    Incoming in = c.leaves;
-    in.drop = fed.worst.drop + (c.leaves.drop - fed.best.drop);
-    in.zn_working = added(fed.worst.zn_working, fed.best.zn_working, c.leaves.zn_working);
-    in.zn_hot = added(fed.worst.zn_hot, fed.best.zn_hot, c.leaves.zn_hot);
-    in.zl_hot = added(fed.worst.zl_hot, fed.best.zl_hot, c.leaves.zl_hot);
-    in.runs = added(fed.worst.runs, fed.best.runs, c.leaves.runs);
-    in.zn_least = squares(fed.worst.zn_least, fed.best.zn_least, c.leaves.zn_least);
-    in.zl_least = squares(fed.worst.zl_least, fed.best.zl_least, c.leaves.zl_least);
-    if (c.own_electrode()) {
-        in.ze_least = in.zn_least;
-        return in;
-    }
-    in.ra_most = fed.worst.ra_most;
-    in.ze_working = added(fed.worst.ze_working, fed.best.ze_working, c.leaves.ze_working);
-    in.ze_hot = added(fed.worst.ze_hot, fed.best.ze_hot, c.leaves.ze_hot);
-    in.ze_least = squares(fed.worst.ze_least, fed.best.ze_least, c.leaves.ze_least);
-    return in;
-}
-
 /// What a run fed from the house finds there.
-Figures arriving_at_house(const study::Setting<Silent>& s) {
+Incoming found_at_house(const study::Setting<Silent>& s) {
     Incoming in;
     in.ze_working = s.supply.ze_most;
     in.ze_hot = s.supply.ze_hot;
     in.zn_working = s.supply.zn_working;
     in.zn_hot = s.supply.zn_most;
+    in.zl_hot = s.supply.zl_most;
     in.ze_least = s.supply.ze_least;
     in.zn_least = s.supply.zn_least;
-    return figures_of(in);
-}
-
-/// The best of all figures at once may belong to no state there can be: a smallest loop is never
-/// larger than the largest.
-void keep_in_order(Incoming& best) {
-    better_of(best.ze_least, best.ze_working);
-    better_of(best.zn_least, best.zn_working);
-    better_of(best.zl_least, best.zl_hot);
+    in.zl_least = s.supply.zl_least;
+    return in;
 }
 
 /// What of a choice its route decides and those behind it may feel.
@@ -134,17 +66,19 @@ struct HeadMark {
 };
 
 /// For no more, all that the other can do.
-bool serves_no_less(const HeadMark& a, const HeadMark& b, bool feeds_others) {
+bool serves_no_less(const HeadMark& a, const HeadMark& b, bool rating_counts) {
     if (a.price > b.price || (a.way && !b.way)) return false;
-    if (feeds_others && a.rating < b.rating) return false;
+    if (rating_counts && a.rating < b.rating) return false;
     return includes(b.once, a.once);
 }
 
 /// Works through all schemes of one run for boards of one earth.
 class Gatherer {
 public:
-    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Floor& floor)
-        : at_(at),
+    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Floor& floor,
+             Depth depth)
+        : depth_(depth),
+          at_(at),
           tree_(tree),
           place_(place),
           floor_(floor),
@@ -154,24 +88,36 @@ public:
                                     [&](const Place& p) { return p.parent == place; })) {}
 
     void gather(RunChoices& out, Earth earth) {
-        const auto& arriving = out.arriving[static_cast<std::size_t>(earth)];
+        auto& arriving = out.arriving[static_cast<std::size_t>(earth)];
         earth_ = earth;
         accepted_.clear();
         for (const int phases : study::phase_choices(at_.job, run_)) {
-            if (arriving && arriving->best.phases < phases) continue;
-            RunJudge best(at_, run_, phases, arriving ? &arriving->best : nullptr);
-            std::optional<RunJudge> worst;
-            if (arriving) {
-                // Drop adds up by itself: it is left out of the worst.
-                Incoming in = arriving->worst;
-                in.drop = arriving->best.drop;
-                worst.emplace(at_, run_, phases, &in);
+            if (!arriving) {
+                RunJudge house(at_, run_, phases, nullptr);
+                gather(out, Judges{house, nullptr, nullptr});
+            } else if (phases <= arriving->best.phases) {
+                behind_runs(out, *arriving, phases);
             }
-            gather(out, best, worst ? &*worst : nullptr, arriving ? &arriving->best : nullptr);
         }
     }
 
 private:
+    /// The same run fed in different ways; null from the house, where there is but one.
+    struct Judges {
+        RunJudge& best;
+        RunJudge* worst;  ///< everything but drop, which adds up by itself, at its worst
+        const Incoming* in;
+    };
+
+    void behind_runs(RunChoices& out, Arriving& arriving, int phases) {
+        RunJudge best(at_, run_, phases, &arriving.best);
+        keep_within_drop(arriving, best.setting().drop_limit);
+        Incoming in = arriving.worst;
+        in.drop = arriving.best.drop;
+        RunJudge worst(at_, run_, phases, &in);
+        gather(out, Judges{best, &worst, &arriving.best});
+    }
+
     struct RouteParts {
         const Route* route;
         Choice choice;
@@ -190,18 +136,20 @@ private:
         Pounds house_end;
     };
 
-    void gather(RunChoices& out, RunJudge& best, RunJudge* worst, const Incoming* in) {
+    void gather(RunChoices& out, const Judges& judges) {
+        RunJudge& best = judges.best;
         search::Shop shop = search::shop_for(best.setting());
-        if (in) shop.feeds = {site::FedFrom::spare_way};
+        if (judges.in) shop.feeds = {site::FedFrom::spare_way};
         const std::vector<Route> routes = search::routes_of(shop, best.setting());
         const std::vector<Head> heads = search::heads_of(shop, best.setting());
         out.considered += static_cast<long>(routes.size() * heads.size());
         if (routes.empty() || heads.empty()) return;
         const std::vector<HeadParts> live = live_heads(best, heads, routes.front());
-        for (const RouteParts& route : live_routes(best, routes, heads.front(), in)) {
+        for (const RouteParts& route : live_routes(best, routes, heads.front(), judges.in)) {
             find_rivals(route.choice);
+            passed_.clear();
             accepted_.push_back({route_mark(route.choice), {}});
-            for (const HeadParts& head : live) pair(out, route, head, best, worst);
+            for (const HeadParts& head : live) pair(out, route, head, judges);
             if (accepted_.back().heads.empty()) accepted_.pop_back();
         }
     }
@@ -255,8 +203,12 @@ private:
         c.takes.fill(no_limit);
         c.leaves = study::left_at_board(judge.setting(), c.scheme, parts.figures);
         const Figures left = figures_of(c.leaves);
-        const Figures came = in ? figures_of(*in) : arriving_at_house(judge.setting());
+        const Figures came = figures_of(in ? *in : found_at_house(judge.setting()));
         for (std::size_t i = 0; i < axes; ++i) c.uses[i] = left[i] - came[i];
+        if (depth_ == Depth::quick) {
+            c.uses[static_cast<std::size_t>(Axis::ze_least)] = 0;
+            c.uses[static_cast<std::size_t>(Axis::zn_least)] = 0;
+        }
         const auto& s = judge.setting();
         c.takes[static_cast<std::size_t>(Axis::drop)] =
             s.drop_limit * (1 - floor_.headroom) - c.uses[static_cast<std::size_t>(Axis::drop)];
@@ -287,25 +239,40 @@ private:
         if (beaten(mark)) return;
         rivals_.erase(std::remove_if(rivals_.begin(), rivals_.end(),
                                      [&](const HeadMark& rival) {
-                                         return serves_no_less(mark, rival, feeds_others_);
+                                         return serves_no_less(mark, rival, rating_counts());
                                      }),
                       rivals_.end());
         rivals_.push_back(mark);
     }
 
-    bool beaten(const HeadMark& mark) const {
-        return std::any_of(rivals_.begin(), rivals_.end(), [&](const HeadMark& rival) {
-            return serves_no_less(rival, mark, feeds_others_);
+    bool rating_counts() const { return feeds_others_ && depth_ == Depth::full; }
+
+    /// A smaller device of the same make and place has passed on this route, for no more: what
+    /// rules declare, the larger only makes worse.
+    bool larger_than_needed(const Head& head) const {
+        return std::any_of(passed_.begin(), passed_.end(), [&](const Head& other) {
+            return other.fed_from == head.fed_from && other.rcd == head.rcd &&
+                   other.device->standard == head.device->standard &&
+                   other.device->curve == head.device->curve &&
+                   other.device->breaking.value == head.device->breaking.value &&
+                   other.device->rating < head.device->rating;
         });
     }
 
-    void pair(RunChoices& out, const RouteParts& route, const HeadParts& head, RunJudge& best,
-              RunJudge* worst) {
+    bool beaten(const HeadMark& mark) const {
+        return std::any_of(rivals_.begin(), rivals_.end(), [&](const HeadMark& rival) {
+            return serves_no_less(rival, mark, rating_counts());
+        });
+    }
+
+    void pair(RunChoices& out, const RouteParts& route, const HeadParts& head,
+              const Judges& judges) {
         const double net = route.price + head.price;
         HeadMark mark{net * tax_, head.head.device->rating,
                       head.head.fed_from == site::FedFrom::spare_way, route.choice.once};
         mark.once.insert(mark.once.end(), head.once.begin(), head.once.end());
         if (beaten(mark)) return;
+        const bool larger = depth_ == Depth::quick && larger_than_needed(head.head);
         Choice c = route.choice;
         c.scheme.device = head.head.device;
         c.scheme.fed_from = head.head.fed_from;
@@ -317,14 +284,19 @@ private:
         price::add_up(p, at_.book);
         c.price = p.total.number();
         study::Figures<Silent> figures = route.figures;
-        if (!best.meets(Sees::both, c.scheme, floor_, figures)) return;
-        if (!worst || worst->judge(c.scheme, floor_).sound) {
+        if (!judges.best.meets(Sees::both, c.scheme, floor_, figures)) return;
+        passed_.push_back(head.head);
+        if (!judges.worst || judges.worst->judge(c.scheme, floor_).sound) {
             accepted_.back().heads.push_back(mark);
             add_rival(mark);
+        } else if (larger) {
+            return;
         }
         out.choices.push_back(std::move(c));
     }
 
+    Depth depth_;
+    std::vector<Head> passed_;  ///< on the route in hand
     const Workplace& at_;
     const Tree& tree_;
     std::size_t place_;
@@ -337,39 +309,21 @@ private:
     std::vector<HeadMark> rivals_;    ///< of them those by routes that leave no less than this one
 };
 
-/// What may arrive behind the choices of the run that feeds this one.
-void add_arriving(const RunChoices& before, std::array<std::optional<Arriving>, 2>& arriving) {
-    for (const Choice& c : before.choices) {
-        auto& at = arriving[static_cast<std::size_t>(c.earth_left())];
-        const auto& fed = before.arriving[static_cast<std::size_t>(c.earth)];
-        Incoming worst = c.leaves;
-        if (fed) worst = left_at_worst(c, *fed);
-        if (!at) {
-            at = Arriving{c.leaves, worst};
-            at->best.residual.reset();
-            at->worst.residual.reset();
-            continue;
-        }
-        take_best(at->best, c.leaves);
-        take_worst(at->worst, worst);
-    }
-}
-
 }  // namespace
 
-std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Floor& floor) {
+std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Floor& floor,
+                                   Depth depth) {
     std::vector<RunChoices> all(tree.order.size());
+    const Incoming house =
+        found_at_house(RunJudge(at, tree.order.front().run, 0, nullptr).setting());
     for (std::size_t i = 0; i < tree.order.size(); ++i) {
-        Gatherer gatherer(at, tree, i, floor);
+        Gatherer gatherer(at, tree, i, floor, depth);
         const std::size_t parent = tree.order[i].parent;
         if (parent == from_house) {
             gatherer.gather(all[i], Earth::supply);
             continue;
         }
-        add_arriving(all[parent], all[i].arriving);
-        for (auto& arriving : all[i].arriving) {
-            if (arriving) keep_in_order(arriving->best);
-        }
+        all[i].arriving = arriving_behind(all[parent].choices, all[parent].arriving, house);
         for (const Earth earth : {Earth::supply, Earth::island}) {
             if (all[i].arriving[static_cast<std::size_t>(earth)]) gatherer.gather(all[i], earth);
         }

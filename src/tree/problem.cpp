@@ -18,7 +18,7 @@ void set(spread::Change& change, double amount) {
     change.sets = true;
 }
 
-spread::Option option_of(const Choice& c) {
+spread::Option option_of(const Choice& c, Depth depth) {
     spread::Option option;
     option.price = c.price;
     for (std::size_t i = 0; i < axes; ++i) {
@@ -27,7 +27,7 @@ spread::Option option_of(const Choice& c) {
     }
     const double in = c.scheme.device->rating.number();
     set(option.changes[rating], -in);
-    option.changes[rating].takes_at_most = -in;
+    if (depth == Depth::full) option.changes[rating].takes_at_most = -in;
     set(option.changes[phases], -c.scheme.phases);
     option.changes[phases].takes_at_most = -c.scheme.phases;
     const bool on_island = c.earth == Earth::island;
@@ -64,7 +64,7 @@ bool bought_all(const Choice& c, const std::vector<price::Item>& bought) {
 }  // namespace
 
 Posed posed(const Tree& tree, const std::vector<RunChoices>& choices, const std::vector<Ban>& bans,
-            const std::vector<price::Item>& bought) {
+            const std::vector<price::Item>& bought, Depth depth) {
     Posed posed;
     posed.problem.resources = resources;
     posed.problem.at_root[rating] = -plenty;
@@ -77,7 +77,7 @@ Posed posed(const Tree& tree, const std::vector<RunChoices>& choices, const std:
         for (std::size_t i = 0; i < choices[place].choices.size(); ++i) {
             const Choice& c = choices[place].choices[i];
             if (banned(c, place, i, bans) || !bought_all(c, bought)) continue;
-            branch.options.push_back(option_of(c));
+            branch.options.push_back(option_of(c, depth));
             posed.choice_of.back().push_back(i);
         }
         posed.problem.branches.push_back(std::move(branch));

@@ -21,6 +21,9 @@ enum class Axis : unsigned char {
 };
 inline constexpr std::size_t axes = 7;
 
+/// Bounds fault currents from above.
+constexpr bool of_levels(Axis axis) { return axis == Axis::ze_least || axis == Axis::zn_least; }
+
 using Figures = std::array<double, axes>;
 
 Figures figures_of(const study::Incoming& incoming);

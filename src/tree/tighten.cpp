@@ -56,18 +56,19 @@ Turn turning(const Cost& cost, const Choice& choice, const Incoming& best, const
 
 }  // namespace
 
-bool tighten(const Workplace& at, std::size_t run_index, const Floor& floor, RunChoices& run,
-             std::size_t choice, const Incoming& arriving) {
+bool tighten(const Workplace& at, const Asking& asking, RunChoices& run, std::size_t choice,
+             const Incoming& arriving) {
     const Choice original = run.choices[choice];
     Incoming best = run.arriving[static_cast<std::size_t>(original.earth)]->best;
     best.device = arriving.device;
     best.residual = arriving.residual;
     best.phases = arriving.phases;
-    const Cost cost(at, run_index, floor, original);
+    const Cost cost(at, asking.run, asking.floor, original);
     double beyond = no_limit;
     bool blamed = false;
     for (std::size_t i = 0; i < axes; ++i) {
         const auto axis = static_cast<Axis>(i);
+        if (asking.depth == Depth::quick && of_levels(axis)) continue;
         if (cost(moved(best, arriving, axis, 1)) <= original.price + penny_part) continue;
         const Turn turn = turning(cost, original, best, arriving, axis);
         const double limit = figures_of(moved(best, arriving, axis, turn.share))[i];

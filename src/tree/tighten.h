@@ -6,10 +6,17 @@
 
 namespace toft::tree {
 
+/// What is asked of which run of the job.
+struct Asking {
+    std::size_t run = 0;
+    Floor floor;
+    Depth depth = Depth::full;
+};
+
 /// Makes `run.choices[choice]` stricter, or splits a dearer one off it, so that the state `arriving`
 /// is no longer promised at its price. Every figure for itself must be to blame, all others at
 /// their best: false where only several together are.
-bool tighten(const Workplace& at, std::size_t run_index, const Floor& floor, RunChoices& run,
-             std::size_t choice, const study::Incoming& arriving);
+bool tighten(const Workplace& at, const Asking& asking, RunChoices& run, std::size_t choice,
+             const study::Incoming& arriving);
 
 }  // namespace toft::tree

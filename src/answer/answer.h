@@ -212,6 +212,12 @@ struct SchemeAnswer {
     std::vector<std::string> needs_a_person;
     std::vector<std::string> cautions;
     GuardAnswer guard;
+    double run_total = 0;  ///< price of its own run, with tax; of one run the whole price
+    /// The other runs of the same way to build a tree, each with its own figures and price, in order
+    /// from the house outwards; this scheme's own run leaves the house first.
+    std::vector<SchemeAnswer> further;
+    std::optional<study::Incoming> incoming;  ///< what the runs before leave; none: from the house
+    bool bonds_beyond = false;
     study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
 };
 
@@ -280,6 +286,10 @@ struct DemandAnswer {
 struct SearchAnswer {
     long candidates = 0, evaluated = 0, set_aside = 0, sound = 0, conditional = 0;
     double milliseconds = 0;
+    /// Of a tree of runs.
+    bool proved = true;      ///< the first scheme is the cheapest there is
+    double at_least = 0;     ///< pounds with tax: no sound way costs less
+    long rounds = 0;         ///< ways to build the tree that were followed through
 };
 
 struct SourceAnswer {
@@ -311,10 +321,23 @@ struct Question {
     bool all = false;
     double (*milliseconds)() = nullptr;  ///< a clock, if there is one
     study::GroundMemo* memo = nullptr;   ///< kept between questions of one job
+    std::size_t run = 0;                 ///< of the job, for what is asked of one run
+    const study::Incoming* incoming = nullptr;  ///< left by the runs before; null: from the house
+    bool bonds_beyond = false;                  ///< a building behind is bonded through the run
 };
+
+/// The run that is asked about, with so many phases.
+study::RunAt run_at(const Question& question, int phases);
 
 /// Designs the (valid) job.
 Answer design(const Question& question);
+
+/// The answer for one run of a tree: its schemes are that run's part of each. Empty schemes where
+/// there is no run of that id.
+Answer for_run(const Answer& answer, const std::string& run);
+
+/// The job with that run first, for whoever looks at one run.
+site::Job seen_from(const site::Job& job, const std::string& run);
 
 /// True when some scheme is sound once open facts turn out well but none is as things stand.
 bool only_conditional(const Answer& answer);

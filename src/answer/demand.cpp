@@ -78,7 +78,7 @@ std::vector<NoticeAnswer> notices_of(const study::Setting<Silent>& setting) {
 DemandAnswer demand_of(const study::Setting<Silent>& s) {
     DemandAnswer answer;
     answer.scenario = site::word(study::wanted_scenario(*s.job));
-    answer.run_a = s.demand.number();
+    answer.run_a = (s.others_beside ? s.demand + s.beside : s.demand).number();
     for (const site::Building& b : s.job->buildings) answer.buildings.push_back(building_of(s, b));
     answer.limits = limits_of(s.house.limits);
     Silent silent;

@@ -1,6 +1,7 @@
 #include "answer/answer.h"
 #include "answer/circuits.h"
 #include "answer/demand.h"
+#include "answer/design_parts.h"
 #include "answer/describe.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
@@ -287,6 +288,8 @@ void add_sources(const tables::Catalogue& catalogue, const std::vector<const Cit
     }
 }
 
+}  // namespace
+
 DroppedAnswer dropped_answer(const search::Dropped& d) {
     const std::string why = *d.says ? d.says : fmt::format("not so: {}", d.rule->title);
     DroppedAnswer a{d.rule->name, why, d.count, "", nearest_sentence(d), d.nearest_use};
@@ -294,9 +297,38 @@ DroppedAnswer dropped_answer(const search::Dropped& d) {
     return a;
 }
 
-}  // namespace
+study::RunAt run_at(const Question& question, int phases) {
+    study::RunAt at{question.run, phases, question.memo};
+    at.incoming = question.incoming;
+    at.bonds_beyond = question.bonds_beyond;
+    return at;
+}
+
+SchemeAnswer written(const Question& q, const search::Contender& contender,
+                     const study::Setting<Silent>& setting, Citations& citations) {
+    SchemeWriter writer(q, contender, setting);
+    SchemeAnswer answer = writer.write(1);
+    append(citations, writer.citations());
+    append(citations, citations_of(answer.guard));
+    return answer;
+}
+
+void add_assumed(const study::Setting<Silent>& setting, Answer& answer) {
+    for (const std::string& line : setting.assumed) add_once(answer.assumed, line);
+    if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits);
+    for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
+}
+
+void finish_sources(const Question& q, const Citations& citations, Answer& answer) {
+    add_sources(q.catalogue, citations, answer.sources);
+    std::sort(answer.sources.begin(), answer.sources.end(),
+              [](const SourceAnswer& a, const SourceAnswer& b) {
+                  return std::tie(a.key, a.basis) < std::tie(b.key, b.basis);
+              });
+}
 
 Answer design(const Question& question) {
+    if (question.job.runs.size() > 1) return design_tree(question);
     study::GroundMemo memo;
     Question q = question;
     if (!q.memo) q.memo = &memo;
@@ -309,7 +341,7 @@ Answer design(const Question& question) {
     options.all = q.all;
     options.memo = q.memo;
     const double start = q.milliseconds ? q.milliseconds() : 0;
-    const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
+    const search::Result found = search::search(q.catalogue, q.book, q.job, q.run, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
     answer.search = {found.candidates, found.evaluated,   found.set_aside,
                      found.sound,      found.conditional, took};
@@ -317,9 +349,9 @@ Answer design(const Question& question) {
 
     Silent silent;
     std::vector<study::Setting<Silent>> settings;
-    for (const int phases : study::phase_choices(q.job, 0)) {
+    for (const int phases : study::phase_choices(q.job, q.run)) {
         settings.push_back(
-            study::prepare(silent, q.catalogue, q.job, study::RunAt{0, phases, q.memo}, {}));
+            study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
     }
     for (const auto& setting : settings) {
@@ -345,11 +377,7 @@ Answer design(const Question& question) {
     for (const special::Advice& advice : answer.advice) {
         if (advice.footing) citations.push_back(advice.footing->citation);
     }
-    add_sources(q.catalogue, citations, answer.sources);
-    std::sort(answer.sources.begin(), answer.sources.end(),
-              [](const SourceAnswer& a, const SourceAnswer& b) {
-                  return std::tie(a.key, a.basis) < std::tie(b.key, b.basis);
-              });
+    finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
     answer.unknowns = effects_of_unknowns(q, settings.back().open, found);
     return answer;

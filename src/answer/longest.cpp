@@ -9,9 +9,9 @@ namespace {
 
 constexpr double most_stretch = 100;
 
-site::Job stretched(const site::Job& job, double factor) {
+site::Job stretched(const site::Job& job, std::size_t run, double factor) {
     site::Job longer = job;
-    for (site::Leg& leg : longer.runs[0].legs) {
+    for (site::Leg& leg : longer.runs[run].legs) {
         leg.length.low = leg.length.low * factor;
         leg.length.high = leg.length.high * factor;
     }
@@ -25,15 +25,15 @@ std::vector<std::pair<std::string, double>> longest_by_rule(const Question& q,
     std::vector<std::pair<std::string, double>> longest;
     Silent silent;
     const auto setting = study::prepare(silent, q.catalogue, q.job,
-                                        study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
+                                        run_at(q, scheme.phases), study::Corner{});
     const double length = setting.length_most.number();
     const auto& rules = rules::rulebook();
     for (std::size_t i = 0; i < rules.size(); ++i) {
         if (rules[i].info->longer != rules::Trend::worse) continue;
         const auto holds = [&](double factor) {
-            const site::Job longer = stretched(q.job, factor);
+            const site::Job longer = stretched(q.job, q.run, factor);
             const auto at = study::prepare(silent, q.catalogue, longer,
-                                           study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
+                                           run_at(q, scheme.phases), study::Corner{});
             return search::judge_one(at, scheme, i) != rules::Verdict::fails;
         };
         if (!holds(1)) continue;

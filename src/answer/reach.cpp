@@ -30,7 +30,7 @@ const site::Leg& longest_leg(const site::Run& run) {
 class Stretchable {
 public:
     Stretchable(const Question& q, const ReachWish& wish) : q_(q), job_(q.job) {
-        site::Run& run = job_.runs[0];
+        site::Run& run = job_.runs[q_.run];
         site::Leg leg = longest_leg(run);
         leg.family.clear();
         leg.cores.reset();
@@ -41,20 +41,20 @@ public:
         far.future_load = {};
         far.load_w = {};
         job_.wishes.offer = wish.families;
-        phases_ = study::phase_choices(q.job, 0).front();
+        phases_ = study::phase_choices(q.job, q.run).front();
     }
 
     void load(Amperes i) {
-        const std::string& to = job_.runs[0].to;
+        const std::string& to = job_.runs[q_.run].to;
         job_.buildings[site::building_index(job_, to)].load = {true, i, i,
                                                                site::Standing::declared};
     }
 
     study::Setting<Silent> at(double metres_long) {
-        site::Fact<Metres>& length = job_.runs[0].legs[0].length;
+        site::Fact<Metres>& length = job_.runs[q_.run].legs[0].length;
         length = {true, metres(metres_long), metres(metres_long), site::Standing::measured};
         Silent silent;
-        return study::prepare(silent, q_.catalogue, job_, study::RunAt{0, phases_, q_.memo},
+        return study::prepare(silent, q_.catalogue, job_, run_at(q_, phases_),
                               study::Corner{});
     }
 

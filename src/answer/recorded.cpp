@@ -24,7 +24,7 @@ std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>
 }  // namespace
 
 Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
-    setting_ = study::prepare(ledger_, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo},
+    setting_ = study::prepare(ledger_, q.catalogue, q.job, run_at(q, scheme.phases),
                               study::Corner{});
     study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
     study::work_out(ledger_, setting_, scheme, study::Stage::circuits, figures_);
@@ -50,7 +50,7 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
            1, "Ω");
     Silent silent;
     const auto plain_setting = study::prepare(
-        silent, q.catalogue, q.job, study::RunAt{0, scheme.phases, q.memo}, study::Corner{});
+        silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
     figures_of_price(price::price_of(ledger_, q.book, plain_setting, scheme,
                                      {remedies_of(findings_), price::wired(figures_)}));
 }
@@ -69,7 +69,7 @@ void Recorded::figures_of_run() {
     figure("rating_a", "rating of the cable Iz", f.iz, 1, "A");
     figure("voltage_drop_percent", "voltage drop of the run", f.drop_percent, 1, "%");
     figure("voltage_drop_total_percent", "voltage drop from the origin to the building's board",
-           f.drop_percent, 1, "%");
+           f.drop_path, 1, "%");
     figure("loop_impedance_far_ohm", "earth fault loop Zs at the far end, hot", f.zs_far, 1, "Ω");
     figure("fault_current_near_ka", "largest fault current at the near end", setting_.supply.pscc,
            1e-3, "kA");

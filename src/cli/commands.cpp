@@ -78,12 +78,53 @@ bool rank_like(const std::string& which) {
            which.find_first_not_of("0123456789") == std::string::npos;
 }
 
+/// The run that was named; of several, where none was, the first that leaves the house. None, with
+/// a complaint, where there is no such run.
+std::optional<std::size_t> run_named(const site::Job& job, const std::string& name, bool json) {
+    std::vector<std::string> ids;
+    for (std::size_t i = 0; i < job.runs.size(); ++i) {
+        const bool from_house = site::find_building(job, job.runs[i].from)->origin;
+        if (name.empty() ? from_house : job.runs[i].id == name) return i;
+        ids.push_back(job.runs[i].id);
+    }
+    fault_exit({{"unknown-run", "--run", "there is no run " + name, nearest_word(name, ids), ids}},
+               json, "nothing to look at:");
+    return std::nullopt;
+}
+
+/// An answer as one run of its job sees it.
+answer::Answer seen(const answer::Answer& answer, const site::Job& job, std::size_t run) {
+    return job.runs.size() > 1 ? answer::for_run(answer, job.runs[run].id) : answer;
+}
+
+/// A scheme, with what of a tree stands before and behind its run.
+struct Picked {
+    study::RunScheme scheme;
+    std::optional<study::Incoming> incoming;
+    bool bonds_beyond = false;
+};
+
 /// The scheme of that rank in the answer's list, or of that key among all buildable ones; the
-/// recommended one when nothing is named.
-std::optional<study::RunScheme> pick(const answer::Question& question, const std::string& which) {
-    if (!which.empty() && !rank_like(which)) return answer::find_scheme(question, which);
-    for (const answer::SchemeAnswer& s : answer::design(question).schemes) {
-        if (which.empty() || std::to_string(s.rank) == which) return s.scheme;
+/// recommended one when nothing is named. Of a tree, `question` then asks about the run as the
+/// recommended way, or that of the rank, leaves it.
+std::optional<Picked> pick(answer::Question& question, const std::string& which) {
+    const bool by_key = !which.empty() && !rank_like(which);
+    if (by_key && question.job.runs.size() == 1) {
+        const auto scheme = answer::find_scheme(question, which);
+        if (!scheme) return std::nullopt;
+        return Picked{*scheme, {}, false};
+    }
+    const answer::Answer answer = seen(answer::design(question), question.job, question.run);
+    for (const answer::SchemeAnswer& s : answer.schemes) {
+        if (!which.empty() && !by_key && std::to_string(s.rank) != which) continue;
+        Picked picked{s.scheme, s.incoming, s.bonds_beyond};
+        if (!by_key) return picked;
+        question.incoming = picked.incoming ? &*picked.incoming : nullptr;
+        const auto scheme = answer::find_scheme(question, which);
+        question.incoming = nullptr;
+        if (!scheme) return std::nullopt;
+        picked.scheme = *scheme;
+        return picked;
     }
     return std::nullopt;
 }
@@ -159,10 +200,15 @@ int ground(const GroundArguments& arguments) {
 int explain(const ExplainArguments& arguments) {
     return with_job(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const answer::Question question{bench.catalogue, bench.book, job};
-            const auto scheme = pick(question, arguments.scheme);
-            if (!scheme) return no_such_scheme(question, arguments);
-            const answer::Recorded recorded(question, *scheme);
+            answer::Question question{bench.catalogue, bench.book, job};
+            const auto run = run_named(job, arguments.run, arguments.json);
+            if (!run) return static_cast<int>(bad_input);
+            question.run = *run;
+            const auto picked = pick(question, arguments.scheme);
+            if (!picked) return no_such_scheme(question, arguments);
+            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            question.bonds_beyond = picked->bonds_beyond;
+            const answer::Recorded recorded(question, picked->scheme);
             const std::vector<std::string> names = recorded.names();
             if (arguments.name.empty()) {
                 for (const std::string& name : names) print(name + "\n");
@@ -174,7 +220,7 @@ int explain(const ExplainArguments& arguments) {
                                     nearest_word(arguments.name, names), names}},
                                   arguments.json, "nothing to explain:");
             }
-            const std::string key = study::scheme_key(*scheme);
+            const std::string key = study::scheme_key(picked->scheme);
             print(arguments.json ? codec::write_working(*working, key)
                                  : working_screen(*working, key));
             return static_cast<int>(done);
@@ -207,7 +253,9 @@ int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
 int dark(const DarkArguments& arguments) {
     return with_job(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const answer::Answer answer = designed(bench, job, false);
+            const auto run = run_named(job, arguments.run, arguments.json);
+            if (!run) return static_cast<int>(bad_input);
+            const answer::Answer answer = seen(designed(bench, job, false), job, *run);
             if (answer.schemes.empty()) {
                 complain(
                     "no scheme is sound, so there is nothing to go dark (toft design says "
@@ -287,10 +335,13 @@ int draw(const DrawArguments& arguments) {
         complain("toft: --upstream and --downstream are for --picture pair\n");
         return wrong_usage;
     }
-    return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
+    return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& stated) {
         const Faults devices = unknown_devices(bench, arguments);
         if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
-        const answer::Answer answer = designed(bench, job, false);
+        const auto run = run_named(stated, arguments.run, false);
+        if (!run) return static_cast<int>(bad_input);
+        const site::Job job = answer::seen_from(stated, stated.runs[*run].id);
+        const answer::Answer answer = seen(designed(bench, stated, false), stated, *run);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         if (!answer.schemes.empty() && index >= answer.schemes.size()) {
             return no_such_rank(answer, false, "nothing to draw:");

@@ -30,6 +30,7 @@ struct ExplainArguments {
     std::string job;
     std::string name;    ///< rule or figure; empty lists them
     std::string scheme;  ///< key or rank; empty for the first
+    std::string run;     ///< of a job of several; empty for the first from the house
     bool json = false;
 };
 
@@ -52,6 +53,7 @@ struct WhyArguments {
 struct DarkArguments {
     std::string job;
     int rank = 1;
+    std::string run;  ///< of a job of several; empty for the first from the house
     bool json = false;
 };
 
@@ -59,6 +61,7 @@ struct DrawArguments {
     std::string job;
     std::string out;  ///< its ending says which kind of file; empty for SVG to standard output
     int rank = 1;
+    std::string run;                ///< of a job of several; empty for the first from the house
     std::string picture = "place";  ///< a name of gallery::pictures()
     int dpi = 200;                  ///< of a PNG
     std::string date;               ///< a PDF names as its day of making; empty for today

@@ -97,6 +97,9 @@ std::string figures_part(const SchemeAnswer& s) {
          number(f.design_current_a, "A") + ", " + number(f.rating_a, "A") +
              fmt::format(" (leg {} decides)", f.governing_leg));
     line("voltage drop of the run", number(f.voltage_drop_percent, "%"));
+    if (f.voltage_drop_total_percent > f.voltage_drop_percent) {
+        line("  with the runs before it", number(f.voltage_drop_total_percent, "%"));
+    }
     line("loop Zs at the far end, hot; largest allowed",
          number(f.loop_impedance_far_ohm, "Ω") + "; " + number(f.loop_impedance_limit_ohm, "Ω"));
     line("  largest a cold test may read", number(f.loop_impedance_test_limit_ohm, "Ω"));
@@ -283,6 +286,17 @@ std::string advice_part(const Answer& a) {
     return text;
 }
 
+/// What is told of a run; its name stands over it where there are several.
+std::string run_parts(const SchemeAnswer& s, bool alone) {
+    std::string text;
+    if (!alone) {
+        text = heading(fmt::format("RUN {} TO {}, {} WITH TAX", s.run.id, s.building.name,
+                                   money(s.run_total))
+                           .c_str());
+    }
+    return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s);
+}
+
 std::string recommended_part(const Answer& a) {
     if (a.schemes.empty()) {
         return heading("NO SOUND SCHEME") +
@@ -303,13 +317,26 @@ std::string recommended_part(const Answer& a) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
     }
-    return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s) +
-           lists_part(s);
+    text += run_parts(s, s.further.empty());
+    for (const SchemeAnswer& part : s.further) text += run_parts(part, false);
+    return text + lists_part(s);
 }
 
 /// How many of the schemes were looked at how closely.
 std::string search_part(const Answer& a) {
     const answer::SearchAnswer& s = a.search;
+    if (s.rounds > 0) {
+        return "\n" +
+               wrapped("",
+                       fmt::format("{} schemes considered, run by run: {} could be part of the "
+                                   "cheapest whole. {}. Search {} ms; data {}",
+                                   s.candidates, s.evaluated,
+                                   s.proved ? fmt::format("No sound way costs less than {}",
+                                                          money(s.at_least))
+                                            : std::string("Stopped early: not proved"),
+                                   significant(s.milliseconds, 2), a.data_version),
+                       0);
+    }
     return "\n" +
            wrapped("",
                    fmt::format("{} schemes considered: {} judged one by one, {} of them sound and "

@@ -77,6 +77,8 @@ void add_draw(CLI::App& app, DrawArguments& a) {
                      "the device at the head of the run)");
     draw->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
+    draw->add_option("--run", a.run,
+                     "of a job of several runs, which (left out: the first from the house)");
     draw->add_option("--dpi", a.dpi, "dots an inch of a PNG (200)")
         ->check(CLI::Range(toft::print::least_dpi, toft::print::most_dpi));
     draw->add_option("--width", a.width,
@@ -92,6 +94,8 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_option("JOB", a.job, "job file, or - for standard input")->required();
     dark->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
+    dark->add_option("--run", a.run,
+                     "of a job of several runs, which (left out: the first from the house)");
     dark->add_flag("--json", a.json, "print it as JSON");
 }
 
@@ -138,6 +142,8 @@ void add_commands(CLI::App& app, Arguments& a) {
     explain->add_option(
         "--scheme", a.explain.scheme,
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
+    explain->add_option("--run", a.explain.run,
+                     "of a job of several runs, which (left out: the first from the house)");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
     auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");

@@ -77,6 +77,11 @@ std::string write_answer(const answer::Answer& a) {
         {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},
         {"set_aside", a.search.set_aside},     {"sound", a.search.sound},
         {"conditional", a.search.conditional}, {"milliseconds", rounded(a.search.milliseconds)}};
+    if (a.search.rounds > 0) {
+        json["search"]["proved"] = a.search.proved;
+        json["search"]["no_way_below"] = rounded(a.search.at_least);
+        json["search"]["followed_through"] = a.search.rounds;
+    }
     json["sources"] = Json::array();
     for (const auto& s : a.sources) {
         json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});

@@ -242,9 +242,25 @@ double rounded(double x) {
 
 Json finite(double x) { return std::isfinite(x) ? Json(rounded(x)) : Json(); }
 
+namespace {
+
+/// What one run brings to the document of its scheme.
+void add_part(const SchemeAnswer& part, bool of_tree, Json& json) {
+    json["buildings"][part.building.id] = building_json(part.building);
+    Json& run = json["runs"][part.run.id] = run_json(part.run);
+    for (const FindingAnswer& f : part.findings) json["findings"].push_back(finding_json(f));
+    for (const auto& pair : part.selectivity) {
+        json["selectivity"].push_back(selectivity_json(pair));
+    }
+    if (!of_tree) return;
+    run["price_total"] = rounded(part.run_total);
+    run["key"] = study::scheme_key(part.scheme);
+    json["buildings"][part.building.id]["residual"] = residual_json(part.guard);
+}
+
+}  // namespace
+
 Json scheme_json(const SchemeAnswer& s) {
-    Json findings = Json::array();
-    for (const FindingAnswer& f : s.findings) findings.push_back(finding_json(f));
     Json tell = Json::array();
     for (const TellAnswer& t : s.tell) {
         tell.push_back({{"who", t.who}, {"when", t.when}, {"why", t.why}});
@@ -260,12 +276,12 @@ Json scheme_json(const SchemeAnswer& s) {
     json["governed_by"] = s.governed_by;
     json["dependability"] = s.dependability;
     json["buildings"] = Json::object();
-    json["buildings"][s.building.id] = building_json(s.building);
     json["runs"] = Json::object();
-    json["runs"][s.run.id] = run_json(s.run);
-    json["findings"] = findings;
+    json["findings"] = Json::array();
     json["selectivity"] = Json::array();
-    for (const auto& pair : s.selectivity) json["selectivity"].push_back(selectivity_json(pair));
+    const bool of_tree = !s.further.empty();
+    add_part(s, of_tree, json);
+    for (const SchemeAnswer& part : s.further) add_part(part, of_tree, json);
     json["house_work"] = s.house_work;
     json["tell"] = tell;
     json["needs_a_person"] = s.needs_a_person;

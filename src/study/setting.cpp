@@ -53,6 +53,7 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
                    const Corner& corner) {
     const std::size_t run_index = at.run;
     Setting<L> setting;
+    setting.bonds_beyond = at.bonds_beyond;
     setting.phases = at.phases > 0 ? at.phases : phase_choices(job, run_index).front();
     setting.job = &job;
     setting.catalogue = &catalogue;

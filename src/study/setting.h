@@ -175,6 +175,7 @@ struct RunAt {
     int phases = 0;              ///< 1 or 3; 0: the first of phase_choices
     GroundMemo* memo = nullptr;  ///< shared by all settings of one job; null: none is kept
     const Incoming* incoming = nullptr;  ///< what runs before it leave; null: fed from the house
+    bool bonds_beyond = false;           ///< a building behind its own is bonded through it
 
     RunAt(std::size_t index) : run(index) {}
     RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)

@@ -1,0 +1,26 @@
+#pragma once
+// Pieces of an answer that one run and a tree of runs are both made of.
+
+#include "answer/answer.h"
+
+namespace toft::answer {
+
+using Citations = std::vector<const Citation*>;
+
+/// A scheme of the run asked about, of rank 1; what it rests on is added to `citations`.
+SchemeAnswer written(const Question& question, const search::Contender& contender,
+                     const study::Setting<Silent>& setting, Citations& citations);
+
+/// What the setting takes for granted, each sentence once.
+void add_assumed(const study::Setting<Silent>& setting, Answer& answer);
+
+/// Sources of everything cited, each with its basis, in order.
+void finish_sources(const Question& question, const Citations& citations, Answer& answer);
+
+/// Rules that schemes fell to, as they stand in an answer.
+DroppedAnswer dropped_answer(const search::Dropped& dropped);
+
+/// Designs all runs of a job of several at once.
+Answer design_tree(const Question& question);
+
+}  // namespace toft::answer

@@ -119,6 +119,7 @@ struct RunAnswer : CableAnswer {
     std::vector<StretchAnswer> stretches;  ///< from the near end; one unless the cable changes
     std::optional<double> bond_equivalent_mm2;
     std::string fed_from;
+    std::string feeder;  ///< name of the outbuilding whose board feeds it; empty for the house
     DeviceAnswer device;
     std::optional<RcdAnswer> rcd;  ///< at the head: a device of its own, or the RCBO's
     FigureAnswers figures;

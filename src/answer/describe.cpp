@@ -62,21 +62,27 @@ std::string place_words(const RunAnswer& run) {
                                         : "in a box of its own on the tails, behind an isolator";
     }
     if (fed_from == "new board") return "in a new small board on the tails, behind an isolator";
+    if (!run.feeder.empty()) return fmt::format("in a way of the board of {}", run.feeder);
     return "in a spare way of the house's board";
 }
 
 std::string protective_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     if (s.building.earthing == "own electrode") {
-        return run.stretches.back().armoured ? "give the building its own earth electrode; earth "
-                                               "the armour at the house only and "
-                                               "insulate it at the far end"
-                                             : "give the building its own earth electrode; leave "
-                                               "the cable's protective conductor "
-                                               "unconnected and insulated at the far end";
+        const char* near = run.feeder.empty() ? "the house" : "the near end";
+        return run.stretches.back().armoured
+                   ? fmt::format(
+                         "give the building its own earth electrode; earth the armour at "
+                         "{} only and insulate it at the far end",
+                         near)
+                   : "give the building its own earth electrode; leave "
+                     "the cable's protective conductor "
+                     "unconnected and insulated at the far end";
     }
-    const std::string whose =
-        s.building.earthing == "shared electrode" ? "the house's electrode" : "the house's earth";
+    const bool electrode = s.building.earthing == "shared electrode";
+    const std::string whose = !run.feeder.empty() ? "the earth of that board"
+                              : electrode         ? "the house's electrode"
+                                                  : "the house's earth";
     std::string by;
     for (const StretchAnswer& stretch : run.stretches) {
         const std::string here =

@@ -1,8 +1,8 @@
 #include "answer/answer.h"
 #include "answer/circuits.h"
 #include "answer/demand.h"
-#include "answer/design_parts.h"
 #include "answer/describe.h"
+#include "answer/design_parts.h"
 #include "answer/longest.h"
 #include "answer/recorded.h"
 #include "answer/selectivity.h"
@@ -132,6 +132,10 @@ private:
         r.stretches = stretches_of(s_, s);
         static_cast<CableAnswer&>(r) = longest(r.stretches);
         r.fed_from = site::word(s.fed_from);
+        if (!s_.house.at_house) {
+            const site::Building& from = *site::find_building(*s_.job, s_.run->from);
+            r.feeder = from.name.empty() ? from.id : from.name;
+        }
         r.device = {s.device->standard, s.device->curve, kind_of_device(s.device->kind),
                     s.device->rating.number(), s.device->breaking.value.number() / 1000};
         if (const auto residual = study::residual_at_head(s)) {
@@ -350,8 +354,7 @@ Answer design(const Question& question) {
     Silent silent;
     std::vector<study::Setting<Silent>> settings;
     for (const int phases : study::phase_choices(q.job, q.run)) {
-        settings.push_back(
-            study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
+        settings.push_back(study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
     }
     for (const auto& setting : settings) {

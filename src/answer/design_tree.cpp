@@ -128,8 +128,8 @@ private:
         of_run.incoming = run.behind ? &run.incoming : nullptr;
         of_run.bonds_beyond = run.bonds_beyond;
         Silent silent;
-        const auto setting = study::prepare(silent, q_.catalogue, q_.job,
-                                            run_at(of_run, run.scheme.phases), {});
+        const auto setting =
+            study::prepare(silent, q_.catalogue, q_.job, run_at(of_run, run.scheme.phases), {});
         add_assumed(setting, answer_);
         search::Contender contender = contender_of(run);
         contender.dependability = tree::dependability(q_.catalogue, run.scheme);
@@ -144,11 +144,10 @@ private:
     void together(const Followed& way, SchemeAnswer& whole) {
         whole.rank = static_cast<int>(answer_.schemes.size()) + 1;
         whole.headroom = way.headroom;
-        whole.governed_by =
-            way.governed_by
-                ? fmt::format("{} of {}", way.governed_by->name,
-                              q_.job.runs[tree_.order[way.governing_run].run].id)
-                : "";
+        whole.governed_by = way.governed_by
+                                ? fmt::format("{} of {}", way.governed_by->name,
+                                              q_.job.runs[tree_.order[way.governing_run].run].id)
+                                : "";
         whole.dependability = static_cast<int>(way.dependability);
         whole.sentence = named(whole, whole.sentence);
         whole.words = named(whole, whole.words);
@@ -236,8 +235,7 @@ private:
         for (const walk::Walk& walk : answer_.walks) add(citations_of(walk));
         for (const tree::Place& place : tree_.order) {
             const tree::RunJudge of_run(at_, place.run, 0, nullptr);
-            for (special::Advice& advice :
-                 special::advice_of(special::case_of(of_run.setting()))) {
+            for (special::Advice& advice : special::advice_of(special::case_of(of_run.setting()))) {
                 if (advice.footing) citations_.push_back(advice.footing->citation);
                 answer_.advice.push_back(std::move(advice));
             }

@@ -16,8 +16,8 @@ std::vector<Offer> offers(const Question& q) {
     Silent silent;
     std::vector<Offer> offers;
     for (const int phases : study::phase_choices(q.job, q.run)) {
-        const auto setting = study::prepare(silent, q.catalogue, q.job,
-                                            run_at(q, phases), study::Corner{});
+        const auto setting =
+            study::prepare(silent, q.catalogue, q.job, run_at(q, phases), study::Corner{});
         const search::Shop shop = search::shop_for(setting);
         offers.push_back({search::routes_of(shop, setting), search::heads_of(shop, setting)});
     }

@@ -24,16 +24,16 @@ std::vector<std::pair<std::string, double>> longest_by_rule(const Question& q,
                                                             const study::RunScheme& scheme) {
     std::vector<std::pair<std::string, double>> longest;
     Silent silent;
-    const auto setting = study::prepare(silent, q.catalogue, q.job,
-                                        run_at(q, scheme.phases), study::Corner{});
+    const auto setting =
+        study::prepare(silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
     const double length = setting.length_most.number();
     const auto& rules = rules::rulebook();
     for (std::size_t i = 0; i < rules.size(); ++i) {
         if (rules[i].info->longer != rules::Trend::worse) continue;
         const auto holds = [&](double factor) {
             const site::Job longer = stretched(q.job, q.run, factor);
-            const auto at = study::prepare(silent, q.catalogue, longer,
-                                           run_at(q, scheme.phases), study::Corner{});
+            const auto at = study::prepare(silent, q.catalogue, longer, run_at(q, scheme.phases),
+                                           study::Corner{});
             return search::judge_one(at, scheme, i) != rules::Verdict::fails;
         };
         if (!holds(1)) continue;

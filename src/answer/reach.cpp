@@ -54,8 +54,7 @@ public:
         site::Fact<Metres>& length = job_.runs[q_.run].legs[0].length;
         length = {true, metres(metres_long), metres(metres_long), site::Standing::measured};
         Silent silent;
-        return study::prepare(silent, q_.catalogue, job_, run_at(q_, phases_),
-                              study::Corner{});
+        return study::prepare(silent, q_.catalogue, job_, run_at(q_, phases_), study::Corner{});
     }
 
     const site::Job& job() const { return job_; }

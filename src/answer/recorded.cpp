@@ -24,8 +24,8 @@ std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>
 }  // namespace
 
 Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
-    setting_ = study::prepare(ledger_, q.catalogue, q.job, run_at(q, scheme.phases),
-                              study::Corner{});
+    setting_ =
+        study::prepare(ledger_, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
     study::work_out(ledger_, setting_, scheme, study::Stage::heat, figures_);
     study::work_out(ledger_, setting_, scheme, study::Stage::circuits, figures_);
     for (const rules::Rule& rule : rules::rulebook()) {
@@ -49,8 +49,8 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
                        limit * factor),
            1, "Ω");
     Silent silent;
-    const auto plain_setting = study::prepare(
-        silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
+    const auto plain_setting =
+        study::prepare(silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
     figures_of_price(price::price_of(ledger_, q.book, plain_setting, scheme,
                                      {remedies_of(findings_), price::wired(figures_)}));
 }

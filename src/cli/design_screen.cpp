@@ -290,9 +290,9 @@ std::string advice_part(const Answer& a) {
 std::string run_parts(const SchemeAnswer& s, bool alone) {
     std::string text;
     if (!alone) {
-        text = heading(fmt::format("RUN {} TO {}, {} WITH TAX", s.run.id, s.building.name,
-                                   money(s.run_total))
-                           .c_str());
+        text = heading(
+            fmt::format("RUN {} TO {}, {} WITH TAX", s.run.id, s.building.name, money(s.run_total))
+                .c_str());
     }
     return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s);
 }

@@ -143,7 +143,7 @@ void add_commands(CLI::App& app, Arguments& a) {
         "--scheme", a.explain.scheme,
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_option("--run", a.explain.run,
-                     "of a job of several runs, which (left out: the first from the house)");
+                        "of a job of several runs, which (left out: the first from the house)");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
     auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");

@@ -201,6 +201,7 @@ Json run_json(const RunAnswer& r) {
     json["stretches"] = stretches;
     json["bond_equivalent_mm2"] = optional_number(r.bond_equivalent_mm2);
     json["fed_from"] = r.fed_from;
+    json["feeder"] = word_or_null(r.feeder);
     json["device"] = device_json(r.device);
     json["rcd"] = r.rcd ? rcd_json(*r.rcd) : Json();
     json["figures"] = figures_json(r.figures);

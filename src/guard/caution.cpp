@@ -6,6 +6,9 @@ namespace toft::guard {
 
 namespace {
 
+constexpr const char* run_before_opens =
+    "a fault in the building may trip the RCD at the head of a run before as well: then every "
+    "building behind that one goes dark with it";
 constexpr const char* blinded =
     "the RCD of the house's board is of a type that what is fed out there can blind: smooth d.c. "
     "would stop it from seeing faults in the house too";
@@ -76,6 +79,8 @@ private:
             const bool apart = selective(v_, *house, own);
             add(apart ? run_hangs : freezer ? freezer_hangs : hangs_on_the_house);
         }
+        const Rcd* before = chain_.at(Post::before);
+        if (before && !selective(v_, *before, own)) add(run_before_opens);
         const Rcd* head = chain_.at(Post::head);
         if (head && !selective(v_, *head, own)) add(freezer ? rcbo_takes_freezer : rcbo_takes_all);
     }

@@ -24,6 +24,14 @@ void add_house(const View& view, Amperes behind_rcd, Chain& chain) {
     add(chain, rcd);
 }
 
+void add_before(const study::HeadResidual& before, Chain& chain) {
+    Rcd rcd;
+    rcd.post = Post::before;
+    rcd.sensitivity = before.sensitivity;
+    rcd.delayed = before.delayed;
+    add(chain, rcd);
+}
+
 const char* pair_words(const Pair& pair) {
     if (pair.time && pair.current) return "the one further out is sure to act first";
     if (pair.time) return "delayed, but its rating is less than three times the other's";
@@ -40,6 +48,8 @@ const char* post_words(Post post) {
     switch (post) {
         case Post::house:
             return "the RCD of the house's board";
+        case Post::before:
+            return "the RCD at the head of a run before";
         case Post::head:
             return "the RCD at the head of the run";
         case Post::circuit:
@@ -50,7 +60,9 @@ const char* post_words(Post post) {
 
 Chain chain_of(const View& view, const study::RunScheme& scheme, Amperes behind_rcd) {
     Chain chain;
-    if (scheme.fed_from == site::FedFrom::spare_way && behind_rcd > amperes(0)) {
+    if (!view.at_house) {
+        if (view.before) add_before(*view.before, chain);
+    } else if (scheme.fed_from == site::FedFrom::spare_way && behind_rcd > amperes(0)) {
         add_house(view, behind_rcd, chain);
     }
     if (const auto head = study::residual_at_head(scheme)) {

@@ -12,7 +12,7 @@
 namespace toft::guard {
 
 /// Where a device stands.
-enum class Post { house, head, circuit };
+enum class Post { house, before, head, circuit };
 
 const char* post_words(Post post);
 
@@ -38,7 +38,8 @@ struct Chain {
     }
 };
 
-/// The chain of a scheme. `behind_rcd`: of the house's board, the largest it may be (the
+/// The chain of a scheme. Fed from an outbuilding it starts with the nearest RCD on the runs
+/// before. `behind_rcd`: of the house's board, the largest it may be (the
 /// setting's); it counts where the run is fed from that board.
 Chain chain_of(const View& view, const study::RunScheme& scheme, Amperes behind_rcd);
 

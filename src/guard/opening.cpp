@@ -94,7 +94,7 @@ Certainty residual_at_head(const DarkCase& c, Trouble trouble) {
         return unless(selective(c.view, *rcd, c.chain.rcd[c.chain.count - 1]));
     }
     if (trouble != Trouble::run_earth && trouble != Trouble::run_weak) return no;
-    return c.chain.at(Post::house) ? possibly : surely;
+    return c.chain.at(Post::house) || c.chain.at(Post::before) ? possibly : surely;
 }
 
 Certainty of_head(const DarkCase& c, Trouble trouble, std::size_t circuit) {

@@ -15,10 +15,13 @@ struct View {
     const tables::Catalogue* catalogue = nullptr;
     int phases = 1;              ///< taken to the building
     bool own_electrode = false;  ///< the building's, apart from the house's earth
+    bool behind_island = false;  ///< the board it is fed from is earthed by an electrode of its own
+    std::optional<study::HeadResidual> before;  ///< nearest RCD on the runs before, if any
+    bool at_house = true;                       ///< fed from the house, not from an outbuilding
 
     const tables::Limits& limits() const { return catalogue->limits; }
     const tables::Guard& tables() const { return catalogue->guard; }
-    bool on_tt() const { return job->intake.earthing == site::Earthing::tt; }
+    bool on_tt() const { return behind_island || job->intake.earthing == site::Earthing::tt; }
     /// An earth fault returns through the ground: overcurrent devices may never see it.
     bool through_ground() const { return on_tt() || own_electrode; }
     bool used_as(site::Use use) const { return building->use == use; }
@@ -26,8 +29,14 @@ struct View {
 
 template <class L>
 View view_of(const study::Setting<L>& setting, const study::RunScheme& scheme) {
-    return {setting.job, setting.building_facts, setting.catalogue, scheme.phases,
-            scheme.earthing == study::BuildingEarthing::own_electrode};
+    return {setting.job,
+            setting.building_facts,
+            setting.catalogue,
+            scheme.phases,
+            scheme.earthing == study::BuildingEarthing::own_electrode,
+            setting.supply.island,
+            setting.house.residual_before,
+            setting.house.at_house};
 }
 
 /// Circuits of the building; where none is stated, one that stands for all.

@@ -61,11 +61,9 @@ Finding<L> intake_capacity(L& ledger, const Case<L>& c) {
                          : c.setting.demand;
     const bool alone = !within(number_of(plain(out)), number_of(plain(limit)));
     const auto way = house.demand.best();
-    Finding<L> f =
-        way ? keeps_under(ledger, intake_capacity_rule,
-                          demand::new_demand(ledger, house.demand.at(*way), out),
-                          limit)
-            : keeps_under(ledger, intake_capacity_rule, out, limit);
+    Finding<L> f = way ? keeps_under(ledger, intake_capacity_rule,
+                                     demand::new_demand(ledger, house.demand.at(*way), out), limit)
+                       : keeps_under(ledger, intake_capacity_rule, out, limit);
     if (alone) {
         f.says = alone_words;
     } else if (!way) {

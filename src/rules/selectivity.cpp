@@ -36,6 +36,24 @@ constexpr const char* both_dark =
     "a fault in one circuit may open the device at the house, and one along the run the operator's "
     "fuse: then the building or the house goes dark with it";
 
+constexpr const char* before_dark =
+    "a fault at the run's beginning or along it may open the device at the head of the run before "
+    "as well: the building it is fed from goes dark with it";
+constexpr const char* head_dark =
+    "a fault in one circuit may open the device at the head of the run as well: everything in the "
+    "building goes dark";
+constexpr const char* both_behind_dark =
+    "a fault in one circuit may open the device at the head of the run, and one along the run that "
+    "of the run before: then the building, or the one it is fed from, goes dark with it";
+
+/// What goes dark, by which of the two pairs is sure.
+const char* dark_words(bool at_house, bool before, bool building) {
+    if (before && building) return in_order;
+    if (before) return at_house ? building_dark : head_dark;
+    if (building) return at_house ? house_dark : before_dark;
+    return at_house ? both_dark : both_behind_dark;
+}
+
 template <class L>
 bool sure(const study::SelectivePair<L>& pair) {
     return pair.result.verdict == Selective::selective;
@@ -63,10 +81,7 @@ Finding<L> selectivity(L& ledger, const Case<L>& c) {
     }
     Finding<L> f = reaches(ledger, selectivity_rule, worst.result.to, worst.prospective);
     f.verdict = house && building ? Verdict::meets : Verdict::caution;
-    f.says = house && building ? in_order
-             : house           ? building_dark
-             : building        ? house_dark
-                               : both_dark;
+    f.says = dark_words(c.setting.house.at_house, house, building);
     return f;
 }
 

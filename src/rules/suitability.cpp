@@ -89,7 +89,7 @@ template <class L>
 Finding<L> suitability(L& ledger, const Case<L>& c) {
     Finding<L> f =
         plain_finding<L>(suitability_rule, Verdict::meets,
-                         "every cable may lie where it does; armour is earthed at the house");
+                         "every cable may lie where it does; armour is earthed at its near end");
     f = separate_finding(ledger, c, f);
     for (const auto& leg : c.setting.legs) {
         const char* against = objection(leg, c.scheme.stretch[leg.stretch]);

@@ -13,7 +13,7 @@
 namespace toft::site {
 struct Job;
 struct Building;
-}
+}  // namespace toft::site
 
 namespace toft::study {
 
@@ -27,13 +27,13 @@ struct Incoming {
     bool island = false;  ///< the earth there is a building's own electrode, not the supply's
     int phases = 1;       ///< at that board
     double drop = 0;      ///< per cent of U0, lost up to there
-    /// Earth fault loop and line-neutral loop there, the largest: conductors at working temperature,
-    /// and as hot as a fault may leave them.
+    /// Earth fault loop and line-neutral loop there, the largest: conductors at working
+    /// temperature, and as hot as a fault may leave them.
     Ohms ze_working, ze_hot, zn_working, zn_hot;
-    Ohms zl_hot;                        ///< of one line alone; three phases only
-    Ohms ze_least, zn_least, zl_least;  ///< the smallest
-    Ohms ra_most, ra_least;             ///< the electrode that its earth hangs on (TT)
-    Ohms runs;                          ///< line and neutral of the runs before, working
+    Ohms zl_hot;                             ///< of one line alone; three phases only
+    Ohms ze_least, zn_least, zl_least;       ///< the smallest
+    Ohms ra_most, ra_least;                  ///< the electrode that its earth hangs on (TT)
+    Ohms runs;                               ///< line and neutral of the runs before, working
     const tables::Device* device = nullptr;  ///< at the head of the run that feeds the board
     std::optional<HeadResidual> residual;    ///< the nearest in front of the board
 };

@@ -138,8 +138,8 @@ void beside(L& ledger, Setting<L>& s) {
         }
     }
     if (!s.others_beside) return;
-    s.beside = ledger.let({"I.beside", "demand of the other runs that leave the house"},
-                          s.beside * 1.0);
+    s.beside =
+        ledger.let({"I.beside", "demand of the other runs that leave the house"}, s.beside * 1.0);
 }
 
 /// The drop allowed to the run, never more than what any load behind it may lose in all.

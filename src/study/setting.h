@@ -67,7 +67,7 @@ struct SupplySetting {
     ValueIn<L, Ohms> ze_most{};  ///< external earth fault loop
     ValueIn<L, Ohms> ze_hot{};   ///< … with runs before this one as hot as a fault leaves them
     ValueIn<L, Ohms> ze_least{};
-    ValueIn<L, Ohms> zn_most{};    ///< external line-neutral loop, runs before this one hot
+    ValueIn<L, Ohms> zn_most{};     ///< external line-neutral loop, runs before this one hot
     ValueIn<L, Ohms> zn_working{};  ///< … at working temperature
     ValueIn<L, Ohms> zn_origin{};   ///< … of the supply alone
     ValueIn<L, Ohms> runs{};        ///< line and neutral of the runs before this one; or 0
@@ -87,11 +87,11 @@ struct HouseSetting {
     ValueIn<L, SquareMillimetres> earthing_least{};  ///< … the smallest
     ValueIn<L, SquareMillimetres> bonding_least{};   ///< main bonding at the house
     double spare_ways = 0;                           ///< of the poles that the run needs
-    Amperes max_device_least;     ///< largest device the board takes, the least that may be
-    bool at_house = true;         ///< false: the board is an outbuilding's, fed by another run
-    Amperes behind_rcd;           ///< sensitivity of the RCD in front of its ways; 0 for none
+    Amperes max_device_least;  ///< largest device the board takes, the least that may be
+    bool at_house = true;      ///< false: the board is an outbuilding's, fed by another run
+    Amperes behind_rcd;        ///< sensitivity of the RCD in front of its ways; 0 for none
     std::optional<HeadResidual> residual_before;  ///< at the head of a run before this one
-    bool isolator = false;        ///< in the tails, that the electrician may open
+    bool isolator = false;                        ///< in the tails, that the electrician may open
     bool breaking_known = false;  ///< what the house's board and its devices can break
     Amperes breaking_least;
     std::string takes;  ///< standard of the devices its ways take; empty: modern breakers
@@ -172,8 +172,8 @@ struct GroundMemo;  // study/ground_memo.h
 /// Which run of the job, and with how many phases.
 struct RunAt {
     std::size_t run = 0;
-    int phases = 0;              ///< 1 or 3; 0: the first of phase_choices
-    GroundMemo* memo = nullptr;  ///< shared by all settings of one job; null: none is kept
+    int phases = 0;                      ///< 1 or 3; 0: the first of phase_choices
+    GroundMemo* memo = nullptr;          ///< shared by all settings of one job; null: none is kept
     const Incoming* incoming = nullptr;  ///< what runs before it leave; null: fed from the house
     bool bonds_beyond = false;           ///< a building behind its own is bonded through it
 

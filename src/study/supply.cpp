@@ -175,12 +175,12 @@ void behind_runs(L& ledger, const Incoming& in, Setting<L>& s) {
     constexpr const char* from = "left by the runs before";
     out.system = in.system;
     out.island = in.island;
-    out.ra_most = ledger.stated({"RA.before", "electrode that the board's earth hangs on"},
-                                in.ra_most, from);
+    out.ra_most =
+        ledger.stated({"RA.before", "electrode that the board's earth hangs on"}, in.ra_most, from);
     out.ra_least = ledger.stated({"RA.before.least", "… the smallest"}, in.ra_least, from);
-    out.ze_most = ledger.stated({"Ze.board", "earth fault loop at the board it is fed from", 0, "",
-                                 "411.4.4"},
-                                in.ze_working, from);
+    out.ze_most = ledger.stated(
+        {"Ze.board", "earth fault loop at the board it is fed from", 0, "", "411.4.4"},
+        in.ze_working, from);
     out.ze_hot = ledger.stated({"Ze.board.hot", "… with the conductors hot"}, in.ze_hot, from);
     out.ze_least = ledger.stated({"Ze.board.least", "… the smallest"}, in.ze_least, from);
     out.zn_most = ledger.stated({"Zn.board.hot", "line-neutral loop at that board, conductors hot"},

@@ -37,14 +37,12 @@ std::set<double> grades_above(const Workplace& at, double grade) {
 }
 
 void put_in_order(std::vector<Best>& ways, site::Prefer prefer) {
-    std::stable_sort(ways.begin(), ways.end(), [](const Best& a, const Best& b) {
-        return a.found->total < b.found->total;
-    });
+    std::stable_sort(ways.begin(), ways.end(),
+                     [](const Best& a, const Best& b) { return a.found->total < b.found->total; });
     if (prefer == site::Prefer::price) return;
     std::stable_sort(ways.begin(), ways.end(), [&](const Best& a, const Best& b) {
-        return prefer == site::Prefer::headroom
-                   ? a.found->headroom > b.found->headroom
-                   : a.found->dependability > b.found->dependability;
+        return prefer == site::Prefer::headroom ? a.found->headroom > b.found->headroom
+                                                : a.found->dependability > b.found->dependability;
     });
 }
 

@@ -12,7 +12,6 @@ namespace {
 
 using study::RunScheme;
 
-
 constexpr std::size_t most_once = 6;  ///< things bought once: every set of them is tried
 
 class Seeker {

@@ -11,7 +11,7 @@
 namespace toft::tree {
 
 struct Progress {
-    long rounds = 0;      ///< proposals followed through
+    long rounds = 0;          ///< proposals followed through
     double price = no_limit;  ///< of the best found so far
     double at_least = 0;
 };

@@ -9,9 +9,9 @@ namespace {
 using study::Incoming;
 
 /// The largest loops: those to earth first, which start anew behind a building's own electrode.
-constexpr std::array<Ohms Incoming::*, growing> largest{
-    &Incoming::ze_working, &Incoming::ze_hot, &Incoming::zn_working,
-    &Incoming::zn_hot,     &Incoming::zl_hot, &Incoming::runs};
+constexpr std::array<Ohms Incoming::*, growing> largest{&Incoming::ze_working, &Incoming::ze_hot,
+                                                        &Incoming::zn_working, &Incoming::zn_hot,
+                                                        &Incoming::zl_hot,     &Incoming::runs};
 constexpr std::size_t to_earth = 2;
 
 void better_of(Ohms& mine, Ohms other) { mine = other < mine ? other : mine; }

@@ -27,15 +27,13 @@ struct Choice {
     Earth earth = Earth::supply;  ///< it is for a board so earthed
     double price = 0;             ///< with tax; at least
     std::vector<price::Item> once;
-    Figures uses{};               ///< what arrives and this together leave
-    Figures takes;                ///< the most that may arrive
-    study::Incoming leaves;       ///< where the runs before leave it the most they can
-    bool bonds = false;           ///< it may bond a building behind it
-    bool asks_bond = false;       ///< its building is bonded to the earth it is fed from
+    Figures uses{};          ///< what arrives and this together leave
+    Figures takes;           ///< the most that may arrive
+    study::Incoming leaves;  ///< where the runs before leave it the most they can
+    bool bonds = false;      ///< it may bond a building behind it
+    bool asks_bond = false;  ///< its building is bonded to the earth it is fed from
 
-    bool own_electrode() const {
-        return scheme.earthing == study::BuildingEarthing::own_electrode;
-    }
+    bool own_electrode() const { return scheme.earthing == study::BuildingEarthing::own_electrode; }
     /// The earth of its building's board.
     Earth earth_left() const { return own_electrode() ? Earth::island : earth; }
 };

@@ -162,12 +162,11 @@ private:
             study::Figures<Silent> figures;
             if (!judge.meets(Sees::head, scheme, floor_, figures)) continue;
             const Judged priced = judge.priced(scheme, figures, judge.asked());
-            live.push_back({head, priced.price.house_end.number(), priced.once,
-                            priced.price.house_end});
+            live.push_back(
+                {head, priced.price.house_end.number(), priced.once, priced.price.house_end});
         }
-        std::stable_sort(live.begin(), live.end(), [](const HeadParts& a, const HeadParts& b) {
-            return a.price < b.price;
-        });
+        std::stable_sort(live.begin(), live.end(),
+                         [](const HeadParts& a, const HeadParts& b) { return a.price < b.price; });
         return live;
     }
 
@@ -185,8 +184,7 @@ private:
             const std::vector<price::Item> asked = judge.asked();
             Silent silent;
             study::work_out(silent, judge.setting(), scheme, study::Stage::current, parts.figures);
-            study::work_out(silent, judge.setting(), scheme, study::Stage::circuits,
-                            parts.figures);
+            study::work_out(silent, judge.setting(), scheme, study::Stage::circuits, parts.figures);
             describe(judge, in, parts, asked);
             live.push_back(std::move(parts));
         }

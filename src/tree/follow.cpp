@@ -39,8 +39,7 @@ void add_up(const Workplace& at, Followed& all) {
         for (const price::Item item : run.judged.once) {
             if (std::find(all.once.begin(), all.once.end(), item) != all.once.end()) continue;
             all.once.push_back(item);
-            run.judged.price.remedies =
-                run.judged.price.remedies + pounds(at.book.amount(item));
+            run.judged.price.remedies = run.judged.price.remedies + pounds(at.book.amount(item));
         }
         price::add_up(run.judged.price, at.book);
         all.net += run.judged.price.net.number();
@@ -104,8 +103,7 @@ Followed follow(const Workplace& at, const Tree& tree, const std::vector<RunSche
                         run.evaluation.figures);
         left[i] = study::left_at_board(judge.setting(), schemes[i], run.evaluation.figures);
         all.sound = all.sound && run.judged.sound;
-        all.dependability =
-            std::min(all.dependability, dependability(at.catalogue, schemes[i]));
+        all.dependability = std::min(all.dependability, dependability(at.catalogue, schemes[i]));
         add_head(all, run, i);
     }
     all.ways_free = ways_suffice(at, order, all.runs);

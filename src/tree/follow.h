@@ -20,10 +20,10 @@ struct FollowedRun {
 struct Followed {
     std::vector<FollowedRun> runs;  ///< in the order of the tree
     bool sound = false;
-    bool ways_free = true;            ///< boards of the survey have a way for every run they feed
-    std::vector<price::Item> once;   ///< bought once for the whole place
-    double net = 0;                   ///< pounds
-    double total = 0;                 ///< with tax
+    bool ways_free = true;          ///< boards of the survey have a way for every run they feed
+    std::vector<price::Item> once;  ///< bought once for the whole place
+    double net = 0;                 ///< pounds
+    double total = 0;               ///< with tax
     double headroom = 1;
     double dependability = 0;
     const rules::RuleInfo* governed_by = nullptr;
@@ -39,7 +39,7 @@ struct Tree {
 Tree tree_of(const Workplace& at);
 
 /// `schemes` in the order of the tree.
-Followed follow(const Workplace& at, const Tree& tree,
-                const std::vector<study::RunScheme>& schemes, const Floor& floor);
+Followed follow(const Workplace& at, const Tree& tree, const std::vector<study::RunScheme>& schemes,
+                const Floor& floor);
 
 }  // namespace toft::tree

@@ -68,8 +68,7 @@ Judged RunJudge::priced(const RunScheme& scheme, const study::Figures<Silent>& f
                         std::vector<price::Item> remedies) const {
     Silent silent;
     Judged judged;
-    judged.price =
-        price::price_of(silent, at_.book, setting_, scheme, {{}, price::wired(figures)});
+    judged.price = price::price_of(silent, at_.book, setting_, scheme, {{}, price::wired(figures)});
     judged.once = std::move(remedies);
     return judged;
 }

@@ -25,8 +25,8 @@ struct Floor {
 };
 
 struct Judged {
-    bool sound = false;         ///< fails no rule, and keeps above the floor
-    price::Price<Silent> price;  ///< without what is bought once for the whole place
+    bool sound = false;             ///< fails no rule, and keeps above the floor
+    price::Price<Silent> price;     ///< without what is bought once for the whole place
     std::vector<price::Item> once;  ///< bought once for the whole place, in any order, each once
 };
 

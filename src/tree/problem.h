@@ -19,7 +19,7 @@ struct Posed {
 };
 
 /// Without what is banned or needs something bought once that is not in `bought`.
-Posed posed(const Tree& tree, const std::vector<RunChoices>& choices,
-            const std::vector<Ban>& bans, const std::vector<price::Item>& bought, Depth depth);
+Posed posed(const Tree& tree, const std::vector<RunChoices>& choices, const std::vector<Ban>& bans,
+            const std::vector<price::Item>& bought, Depth depth);
 
 }  // namespace toft::tree

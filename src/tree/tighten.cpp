@@ -8,8 +8,6 @@ namespace {
 
 using study::Incoming;
 
-
-
 /// What a choice costs, fed with what.
 class Cost {
 public:

@@ -13,9 +13,9 @@ struct Asking {
     Depth depth = Depth::full;
 };
 
-/// Makes `run.choices[choice]` stricter, or splits a dearer one off it, so that the state `arriving`
-/// is no longer promised at its price. Every figure for itself must be to blame, all others at
-/// their best: false where only several together are.
+/// Makes `run.choices[choice]` stricter, or splits a dearer one off it, so that the state
+/// `arriving` is no longer promised at its price. Every figure for itself must be to blame, all
+/// others at their best: false where only several together are.
 bool tighten(const Workplace& at, const Asking& asking, RunChoices& run, std::size_t choice,
              const study::Incoming& arriving);
 

@@ -1,4 +1,5 @@
 #include "demand/sentences.h"
+#include "study/path_load.h"
 #include "study/setting_parts.h"
 
 #include <algorithm>
@@ -43,11 +44,6 @@ void shares(L& ledger, const demand::BuildingDemand<L>& load, Setting<L>& s) {
     line_shares(ledger, load.lines, heaviest, s);
 }
 
-const char* line_word(std::size_t k) {
-    static constexpr const char* words[] = {"L1", "L2", "L3"};
-    return words[k];
-}
-
 template <class L>
 void say(Setting<L>& s, site::Scenario scenario) {
     const site::Building& b = *s.building_facts;
@@ -89,57 +85,14 @@ double whole_power_factor(const Setting<L>& s, site::Scenario scenario) {
     return most;
 }
 
-/// A building fed through the run's own.
-struct Behind {
-    const site::Building* building;
-    int number;
-};
-
-/// Adds what a building further on draws and sends: line to line, as though the most loaded lines
-/// of both were the same. Nothing is allowed for their not drawing their most at once.
-template <class L>
-void add_building(L& ledger, const Setting<L>& s, const Behind& behind,
-                  demand::BuildingDemand<L>& load, ValueIn<L, Amperes>& sent) {
-    const site::Scenario scenario = wanted_scenario(*s.job);
-    const site::Building& b = *behind.building;
-    const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, b.id.c_str()};
-    const auto more = demand::building_demand(ledger, place, b, scenario);
-    const int number = behind.number;
-    for (std::size_t k = 0; k < load.lines.each.size(); ++k) {
-        load.lines.each[k] =
-            ledger.let({"I.line.both", "current of a line with what is fed through", number, "", "",
-                        line_word(k)},
-                       load.lines.each[k] + more.lines.each[k]);
-    }
-    load.heaviest = ledger.let({"I.both", "most loaded line with what is fed through", number},
-                               load.heaviest + more.heaviest);
-    load.neutral = ledger.let({"I.N.both", "neutral with what is fed through", number},
-                              load.neutral + more.neutral);
-    load.total = ledger.let({"I.path", "demand with the building fed through", number},
-                            load.total + more.total);
-    sent = ledger.let({"I.sent.both", "sent out with the building fed through", number},
-                      sent + demand::sent_out(ledger, place, b, scenario));
-}
-
-/// What the other runs that leave the house draw, with all that is fed through them.
+/// What the other runs that leave the house add to the demand of its most loaded line.
 template <class L>
 void beside(L& ledger, Setting<L>& s) {
-    const site::Scenario scenario = wanted_scenario(*s.job);
-    for (const site::Run& run : s.job->runs) {
-        if (&run == s.run || run.from != s.run->from) continue;
-        std::vector<const site::Building*> fed{site::find_building(*s.job, run.to)};
-        for (const site::Building* b : fed_through(*s.job, *fed.front())) fed.push_back(b);
-        for (const site::Building* b : fed) {
-            const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases,
-                                         b->id.c_str()};
-            const auto more = demand::building_demand(ledger, place, *b, scenario).total;
-            s.beside = s.others_beside ? s.beside + more : more;
-            s.others_beside = true;
-        }
-    }
+    const auto out = load_of_all_runs(ledger, s);
+    s.others_beside = plain(s.demand) < plain(out);
     if (!s.others_beside) return;
-    s.beside =
-        ledger.let({"I.beside", "demand of the other runs that leave the house"}, s.beside * 1.0);
+    s.beside = ledger.let({"I.beside", "what the other runs that leave the house add"},
+                          out - s.demand);
 }
 
 /// The drop allowed to the run, never more than what any load behind it may lose in all.
@@ -175,20 +128,16 @@ ValueIn<L, double> drop_limit(L& ledger, const Setting<L>& s) {
 template <class L>
 void prepare_load(L& ledger, Setting<L>& s, const Incoming* incoming) {
     const site::Scenario scenario = wanted_scenario(*s.job);
-    const demand::Place<L> place{&s.catalogue->demand, s.supply.u0, s.phases, ""};
-    auto load = demand::building_demand(ledger, place, *s.building_facts, scenario);
-    auto sent = demand::sent_out(ledger, place, *s.building_facts, scenario);
+    const PathLoad<L> path = path_load(ledger, s);
+    const auto& load = path.load;
+    const auto& sent = path.sent;
     s.drop_before = incoming ? ledger.stated({"drop.before", "voltage lost before this run begins"},
                                              incoming->drop, "left by the runs before")
                              : ledger.stated({"drop.before", "nothing is lost before"}, 0.0,
                                              "fed from the house");
-    const auto behind = fed_through(*s.job, *s.building_facts);
-    s.feeds_others = !behind.empty();
-    for (std::size_t i = 0; i < behind.size(); ++i) {
-        add_building(ledger, s, Behind{behind[i], static_cast<int>(i) + 1}, load, sent);
-    }
-    if (!incoming) beside(ledger, s);
+    s.feeds_others = path.fed_through;
     s.demand = load.total;
+    if (!incoming && s.job->runs.size() > 1) beside(ledger, s);
     const Name name{"Ib", "design current of the run", 0, "", "433.1.1"};
     s.ib = plain(sent) > plain(load.total) ? ledger.let(name, most(load.total, sent))
                                            : ledger.let(name, load.total * 1.0);

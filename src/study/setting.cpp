@@ -1,29 +1,20 @@
 #include "study/setting.h"
 
 #include "study/ground_memo.h"
+#include "study/path_load.h"
 #include "study/selectivity.h"
 #include "study/setting_parts.h"
 
-#include <algorithm>
 
 namespace toft::study {
 
 std::vector<int> phase_choices(const site::Job& job, std::size_t run) {
     if (job.intake.phases == 1) return {1};
+    if (job.runs.size() > 1) return {phases_in_tree(job, run)};
     if (job.runs[run].phases) return {*job.runs[run].phases};
     const site::Building& b = *site::find_building(job, job.runs[run].to);
-    std::vector<const site::Building*> served = fed_through(job, b);
-    served.push_back(&b);
-    for (const site::Building* building : served) {
-        for (const site::Circuit& circuit : building->circuits) {
-            if (circuit.phases == 3) return {3};
-        }
-    }
-    for (const site::Run& further : job.runs) {
-        const bool behind = std::any_of(served.begin(), served.end(), [&](const auto* building) {
-            return further.from == building->id;
-        });
-        if (behind && further.phases == 3) return {3};
+    for (const site::Circuit& circuit : b.circuits) {
+        if (circuit.phases == 3) return {3};
     }
     // A current stated without its phases is that of one line.
     if (b.load.known) return {1};

@@ -64,7 +64,7 @@ public:
         const tree::Alternatives found = look();
         answer_.search.milliseconds = q_.milliseconds ? q_.milliseconds() - start : 0;
         for (const tree::Best& way : found.ways) {
-            if (!q_.all && answer_.schemes.size() == search::Options().most) break;
+            if (!q_.all && answer_.schemes.size() == most_shown()) break;
             answer_.schemes.push_back(scheme(*way.found));
         }
         if (found.ways.empty()) say_what_fell();
@@ -86,6 +86,12 @@ private:
         answer_.search.conditional = static_cast<long>(hoped.ways.size());
         if (!hoped.ways.empty()) count(hoped);
         return hoped;
+    }
+
+    /// Fewer the more runs each has.
+    std::size_t most_shown() const {
+        constexpr std::size_t most_parts = 48;
+        return std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
     }
 
     void count(const tree::Alternatives& found) {

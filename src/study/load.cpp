@@ -91,8 +91,8 @@ void beside(L& ledger, Setting<L>& s) {
     const auto out = load_of_all_runs(ledger, s);
     s.others_beside = plain(s.demand) < plain(out);
     if (!s.others_beside) return;
-    s.beside = ledger.let({"I.beside", "what the other runs that leave the house add"},
-                          out - s.demand);
+    s.beside =
+        ledger.let({"I.beside", "what the other runs that leave the house add"}, out - s.demand);
 }
 
 /// The drop allowed to the run, never more than what any load behind it may lose in all.

@@ -88,10 +88,10 @@ private:
         const auto count = static_cast<std::size_t>(board.phases);
         for (std::size_t k = 0; k < count; ++k) {
             const int number = board.phases == 1 ? 0 : static_cast<int>(k) + 1;
-            load.lines.each[k] = ledger_.let(
-                {"I.through", "current of a line with what is fed through", number, "", "",
-                 board.id},
-                load.lines.each[k] * 1.0);
+            load.lines.each[k] =
+                ledger_.let({"I.through", "current of a line with what is fed through", number, "",
+                             "", board.id},
+                            load.lines.each[k] * 1.0);
         }
         load.later = ledger_.stated({"I.later.in", "allowance for later", 0, "", "", board.id},
                                     amperes(0), "counted in the lines");
@@ -151,9 +151,8 @@ int phases_in_tree(const site::Job& job, std::size_t run) {
     const site::Building& end = *site::find_building(job, job.runs[run].to);
     if (needs_three(job, end)) return 3;
     const auto behind = fed_through(job, end);
-    const bool three = std::any_of(behind.begin(), behind.end(), [&](const site::Building* b) {
-        return needs_three(job, *b);
-    });
+    const bool three = std::any_of(behind.begin(), behind.end(),
+                                   [&](const site::Building* b) { return needs_three(job, *b); });
     return three ? 3 : 1;
 }
 

@@ -1,7 +1,7 @@
 #pragma once
-// What a run carries with all buildings fed through the one at its end. Nothing is allowed for their
-// not drawing their most at the same time. On three lines each single-phase run goes to the line
-// that then has least, the largest first. Page: docs/methods/tree.md.
+// What a run carries with all buildings fed through the one at its end. Nothing is allowed for
+// their not drawing their most at the same time. On three lines each single-phase run goes to the
+// line that then has least, the largest first. Page: docs/methods/tree.md.
 
 #include "demand/scenario.h"
 #include "study/setting.h"

@@ -5,7 +5,6 @@
 #include "study/selectivity.h"
 #include "study/setting_parts.h"
 
-
 namespace toft::study {
 
 std::vector<int> phase_choices(const site::Job& job, std::size_t run) {

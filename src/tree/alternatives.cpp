@@ -54,12 +54,13 @@ Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& as
     if (!all.cheapest.found) return all;
     keep(all.ways, all.cheapest);
     Asked floor = asked;
+    floor.thorough = false;
     for (const double grade : grades_above(at, all.cheapest.found->dependability)) {
         floor.floor = {asked.floor.headroom, grade};
         keep(all.ways, cheapest(at, tree, floor));
     }
     double headroom = all.cheapest.found->headroom;
-    for (;;) {
+    while (headroom < most_headroom) {
         headroom = (std::floor(headroom / headroom_step + 1e-9) + 1) * headroom_step;
         floor.floor = {headroom, asked.floor.dependability};
         Best way = cheapest(at, tree, floor);

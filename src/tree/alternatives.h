@@ -9,6 +9,8 @@ namespace toft::tree {
 /// Headroom is the least over all runs. Between two steps a dearer way with a little more of it may
 /// be left out.
 inline constexpr double headroom_step = 0.05;
+/// Beyond half of every limit no more is looked for.
+inline constexpr double most_headroom = 0.5;
 
 struct Alternatives {
     std::vector<Best> ways;  ///< each proved the cheapest of its headroom and dependability, or not

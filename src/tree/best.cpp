@@ -34,7 +34,7 @@ public:
         best_.at_least = no_limit;
         for (const auto& bought : sets_of(bought_once())) seek(bought);
         if (best_.found) best_.at_least = std::min(best_.at_least, best_.found->total);
-        best_.proved = !stopped_;
+        best_.proved = !stopped_ && !too_quick_;
         return std::move(best_);
     }
 
@@ -132,6 +132,7 @@ private:
         if (stricter) return false;
         if (joint < chosen.size() && depth_ == Depth::quick) {
             too_quick_ = true;
+            best_.at_least = std::min(best_.at_least, at_least_);
             return true;
         }
         if (joint < chosen.size()) {
@@ -192,6 +193,10 @@ Best cheapest(const Workplace& at, const Tree& tree, const Asked& asked) {
     Seeker quick(at, tree, asked, Depth::quick);
     Best best = quick.seek();
     if (!quick.too_quick()) return best;
+    if (!asked.thorough) {
+        best.proved = false;
+        return best;
+    }
     return Seeker(at, tree, asked, Depth::full).seek();
 }
 

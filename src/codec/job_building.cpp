@@ -37,6 +37,13 @@ void read_ways(Reader& in, site::Circuit& circuit) {
     circuit.leakage = in.fact<Amperes>("leakage_ma", {0, 500}, 1e-3);
     circuit.third_harmonic = in.fact<double>("third_harmonic_percent", {0, 100});
     circuit.later = in.answer("later");
+    circuit.keeps_supply = in.word<site::KeepsSupply>("keeps_supply");
+    const bool source =
+        circuit.kind == site::CircuitKind::battery || circuit.kind == site::CircuitKind::solar;
+    if (circuit.keeps_supply && !source) {
+        in.fault("contradiction", "keeps_supply",
+                 "only a battery or solar circuit keeps a supply; leave the key out here");
+    }
 }
 
 site::Circuit read_circuit(Reader& in) {

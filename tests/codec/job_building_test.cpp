@@ -115,5 +115,15 @@ TEST(BuildingOfAJob, FaultsOfItsPartsHaveTheirPointer) {
               "/buildings/1/circuits/0/cable/colour unknown-key"}));
 }
 
+TEST(BuildingOfAJob, ASourceMayKeepASupplyAndNothingElseCan) {
+    const auto b = shed(R"({"circuits": [{"name": "store", "kind": "battery",
+        "keeps_supply": "building"}, {"name": "roof", "kind": "solar"}]})");
+    EXPECT_EQ(b.circuits[0].keeps_supply, site::KeepsSupply::building);
+    EXPECT_FALSE(b.circuits[1].keeps_supply);
+    const char* kettle = R"({"circuits": [{"name": "kettle", "kind": "fixed load",
+        "load_w": 2000, "keeps_supply": "house"}]})";
+    EXPECT_EQ(said(kettle), Gist{"/buildings/1/circuits/0/keeps_supply contradiction"});
+}
+
 }  // namespace
 }  // namespace toft::codec

@@ -103,7 +103,7 @@ private:
             a.unit = f.rule->unit;
             a.says = f.says;
             a.at_least = f.at_least;
-            a.about_circuits = f.rule->needs == study::Stage::circuits;
+            a.about_circuits = f.rule->needs == study::Stage::circuits && !f.rule->only_cautions;
             a.verdict = c_.verdicts[i];
             // Selective nowhere is no figure to show: the words tell.
             const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
@@ -119,7 +119,7 @@ private:
         }
         for (std::size_t i = 0; i < recorded_.pairs().size(); ++i) {
             out_.selectivity.push_back(
-                selectivity_answer(recorded_.setting(), recorded_.pairs()[i], i));
+                selectivity_answer(recorded_.pairs()[i], recorded_.protected_by(i)));
         }
     }
 

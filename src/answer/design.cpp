@@ -26,11 +26,15 @@ namespace {
 using rules::Verdict;
 using study::BuildingEarthing;
 
-constexpr const char* taken_of_circuits =
-    "circuits: where the job does not say, their cable is clipped, single-phase in flat twin and "
-    "earth, in air of 30 °C, with no other loaded cable beside it, each behind an RCBO of 30 mA, "
-    "and a motor takes the usual multiple of its current to start: heat, insulation and bunching "
-    "need thicker cable";
+std::string taken_of_circuits(const tables::Catalogue& catalogue) {
+    const auto* air = tables::find_open_range(catalogue, "air_temperature");
+    return fmt::format(
+        "circuits: where the job does not say, their cable is clipped, single-phase in flat twin "
+        "and earth, in air of {} °C, with no other loaded cable beside it, each behind an RCBO of "
+        "30 mA, and a motor takes the usual multiple of its current to start: heat, insulation and "
+        "bunching need thicker cable",
+        significant(air ? air->high.value : 0, 3));
+}
 
 void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
@@ -323,7 +327,8 @@ Answer design(const Question& question) {
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
     }
     for (const auto& setting : settings) {
-        if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits);
+        if (!setting.circuits.judged.empty())
+            add_once(answer.assumed, taken_of_circuits(q.catalogue));
         for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
     }
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());

@@ -39,7 +39,7 @@ ValueIn<L, double> harmonic_factor(L& ledger, const std::vector<HarmonicStep>& s
             ? ledger.let({"Ch.row", "by the neutral's current", n}, k / over)
             : ledger.let({"Ch.row", "by the lines' current; the neutral within the rating", n},
                          least(k, 1.0 / over));
-    if (!harshest) return ledger.let(name, own * 1.0);
+    if (!harshest || at_end(*harshest) >= plain(own)) return ledger.let(name, own * 1.0);
     const auto before = ledger.table({"k.before", "tabulated factor of the harshest row before", n},
                                      harshest->factor);
     const auto end = ledger.stated({"n.before", "neutral over line at the end of that row", n},

@@ -21,12 +21,12 @@ LIMITS = {
     "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "body.current": ("mA", 0.5, 30),
     "body.resistance": ("kohm", 0.5, 2), "insert.length": ("m", 0.3, 2),
-    "circuit.ring": ("A", 30, 32), "circuit.radial": ("A", 16, 32),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
     "rod.section": ("m", 0.6, 3), "rod.deepest": ("m", 2.4, 30), "rod.most": ("rods", 1, 10),
     "ring.cable": ("A", 20, 30), "ring.section": ("mm2", 1.5, 4), "ring.point": ("A", 10, 32),
     "disconnection.final": ("s", 0.1, 0.8), "disconnection.final.sockets": ("A", 32, 63),
     "disconnection.final.others": ("A", 20, 32), "start.dip": ("%", 5, 30),
+    "start.moment": ("s", 0.05, 1),
     "source.rise": ("%", 0.5, 3),
     "notice.demand": ("A", 40, 100), "notice.generation": ("A", 10, 32),
     "notice.days": ("days", 7, 60)}

@@ -65,6 +65,8 @@ TABLES = {
         arrangement=Words(("bunched", "clipped", "tray", "buried direct", "buried in duct")),
         circuits=Number(1, 20), factor=Number(0.1, 1))),
     "cable/factor_insulation.csv": (1, dict(length_mm=Number(10, 1000), factor=Number(0.1, 1))),
+    "cable/factor_harmonic.csv": (1, dict(
+        third_to_percent=Number(5, 100), by=Words(("line", "neutral")), factor=Number(0.1, 1))),
     "cable/fault_k.csv": (3, dict(
         use=Words(("live", "core", "armour", "separate")),
         material=Words(("copper", "aluminium", "steel")), insulation=INSULATION,

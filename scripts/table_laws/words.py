@@ -24,7 +24,9 @@ RCD_NEEDS = (
 GUARD_BASES = (
     "type-plain", "type-drive", "type-vehicle", "type-source", "upstream-type", "smooth-dc",
     "leakage", "pair", "apart", "tt-origin", "tt-incomer", "surge", "surge-second", "surge-leads",
-    "arc", "vehicle", "livestock", "hot-tub", "sauna", "caravan", "boat", "container", "direction")
+    "arc", "vehicle", "livestock", "hot-tub", "sauna", "caravan", "boat", "container", "direction",
+    "two-way", "bands", "apart-earths", "island-earth", "island-switch", "island-faults",
+    "island-load")
 RCD_TYPES = ("A", "F", "B")
 BASES = ("published", "derived", "common practice", "memory")
 SKINS = ("dry", "water-wet", "salt-wet")

@@ -216,13 +216,6 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
     if (s.building.electrode && !s.building.electrode->measured) {
         s.cautions.push_back("The electrode is predicted from the soil; only a test proves it.");
     }
-    const site::Use use = setting.building_facts->use.value_or(site::Use::other);
-    if (use == site::Use::hot_tub || use == site::Use::pool_house ||
-        use == site::Use::caravan_pitch || use == site::Use::boat_mooring ||
-        use == site::Use::animal_house || use == site::Use::stable) {
-        s.needs_a_person.push_back(
-            fmt::format("{}: special rules apply that are not judged here", site::word(use)));
-    }
     if (has_part(setting, site::Metal::lightning_rod)) {
         s.needs_a_person.push_back("lightning protection: its bonding needs its designer");
     }

@@ -27,11 +27,15 @@ namespace {
 using rules::Verdict;
 using study::BuildingEarthing;
 
-constexpr const char* taken_of_circuits =
-    "circuits: where the job does not say, their cable is clipped, single-phase in flat twin and "
-    "earth, in air of 30 °C, with no other loaded cable beside it, each behind an RCBO of 30 mA, "
-    "and a motor takes the usual multiple of its current to start: heat, insulation and bunching "
-    "need thicker cable";
+std::string taken_of_circuits(const tables::Catalogue& catalogue) {
+    const auto* air = tables::find_open_range(catalogue, "air_temperature");
+    return fmt::format(
+        "circuits: where the job does not say, their cable is clipped, single-phase in flat twin "
+        "and earth, in air of {} °C, with no other loaded cable beside it, each behind an RCBO of "
+        "30 mA, and a motor takes the usual multiple of its current to start: heat, insulation and "
+        "bunching need thicker cable",
+        significant(air ? air->high.value : 0, 3));
+}
 
 void add_once(std::vector<std::string>& words, const std::string& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
@@ -104,7 +108,7 @@ private:
             a.unit = f.rule->unit;
             a.says = f.says;
             a.at_least = f.at_least;
-            a.about_circuits = f.rule->needs == study::Stage::circuits;
+            a.about_circuits = f.rule->needs == study::Stage::circuits && !f.rule->only_cautions;
             a.verdict = c_.verdicts[i];
             // Selective nowhere is no figure to show: the words tell.
             const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
@@ -120,7 +124,7 @@ private:
         }
         for (std::size_t i = 0; i < recorded_.pairs().size(); ++i) {
             out_.selectivity.push_back(
-                selectivity_answer(recorded_.setting(), recorded_.pairs()[i], i));
+                selectivity_answer(recorded_.pairs()[i], recorded_.protected_by(i)));
         }
     }
 
@@ -319,7 +323,7 @@ SchemeAnswer written(const Question& q, const search::Contender& contender,
 
 void add_assumed(const study::Setting<Silent>& setting, Answer& answer) {
     for (const std::string& line : setting.assumed) add_once(answer.assumed, line);
-    if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits);
+    if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits(*setting.catalogue));
     for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
 }
 
@@ -358,7 +362,8 @@ Answer design(const Question& question) {
         for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
     }
     for (const auto& setting : settings) {
-        if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits);
+        if (!setting.circuits.judged.empty())
+            add_once(answer.assumed, taken_of_circuits(q.catalogue));
         for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
     }
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());

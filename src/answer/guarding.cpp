@@ -2,6 +2,7 @@
 
 #include "answer/answer.h"
 #include "guard/caution.h"
+#include "study/selectivity.h"
 
 #include <fmt/format.h>
 
@@ -50,8 +51,11 @@ GuardAnswer guard_of(const study::Setting<Silent>& setting, const study::RunSche
     }
     out.pairs = guard::pairs_of(view, chain);
     out.remarks = guard::remarks_of(view, chain, electrode_of(setting, view));
-    out.dark =
-        guard::darkness_of({view, scheme, chain, guard::fault_sizes(setting, scheme), setting.ib});
+    Silent silent;
+    study::Figures<Silent> figures;
+    study::work_out(silent, setting, scheme, study::Stage::circuits, figures);
+    out.dark = guard::darkness_of({view, scheme, chain, guard::fault_sizes(figures), setting.ib,
+                                   study::circuit_devices(setting, figures)});
     const guard::Cautions cautions = guard::cautions_of(view, chain);
     out.cautions.assign(cautions.says.begin(), cautions.says.begin() + cautions.count);
     for (const guard::Remark& remark : out.remarks) {

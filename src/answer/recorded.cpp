@@ -161,8 +161,9 @@ void Recorded::figures_of_circuits() {
 
 void Recorded::figures_of_pairs(const study::RunScheme& scheme) {
     pairs_.push_back(study::cut_out_pair(ledger_, setting_, scheme));
-    for (std::size_t i = 0; i < setting_.far.size(); ++i) {
-        pairs_.push_back(study::far_pair(ledger_, setting_, scheme, figures_, i));
+    far_ = study::far_devices(setting_, figures_);
+    for (std::size_t i = 0; i < far_.size(); ++i) {
+        pairs_.push_back(study::far_pair(ledger_, setting_, scheme, figures_, far_[i]));
     }
     for (std::size_t i = 0; i < pairs_.size(); ++i) {
         const std::string name = "selectivity." + std::to_string(i + 1) + "_a";

@@ -35,6 +35,12 @@ public:
     /// Devices in series, from the operator's fuse outwards.
     const std::vector<study::SelectivePair<Recording>>& pairs() const { return pairs_; }
 
+    /// What pair `index` protects; null for the first, the operator's fuse over the head of the
+    /// run.
+    const study::FarDevice* protected_by(std::size_t index) const {
+        return index == 0 ? nullptr : &far_[index - 1];
+    }
+
     /// Lines behind a finding's use; empty where it has none.
     std::vector<Line> lines_of(const rules::Finding<Recording>& finding) const;
 
@@ -71,6 +77,7 @@ private:
     study::Figures<Recording> figures_;
     study::TouchFigures<Recording> touch_;
     std::vector<rules::Finding<Recording>> findings_;
+    std::vector<study::FarDevice> far_;
     std::vector<study::SelectivePair<Recording>> pairs_;
     std::vector<Figure> named_;
 };

@@ -14,23 +14,33 @@ std::string words_of(const tables::Device* device, const char* otherwise) {
     return device ? tables::device_words(*device) : otherwise;
 }
 
+const char* from_words(study::FarFrom from) {
+    switch (from) {
+        case study::FarFrom::survey:
+            return "";
+        case study::FarFrom::design:
+            return ", as designed here";
+        case study::FarFrom::load:
+            return ", chosen by the load";
+    }
+    return "";
+}
+
 std::string amps(double value) { return significant(value, 4) + " A"; }
 
 }  // namespace
 
-SelectivityAnswer selectivity_answer(const study::Setting<Recording>& setting,
-                                     const study::SelectivePair<Recording>& pair,
-                                     std::size_t index) {
+SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair,
+                                     const study::FarDevice* far) {
     SelectivityAnswer a;
     a.upstream = words_of(pair.upstream, "the operator's fuse");
     a.downstream = words_of(pair.downstream, "a circuit's device");
-    if (index == 0) {
+    if (!far) {
         a.protects = "the house";
     } else {
-        const study::FarDevice& far = setting.far[index - 1];
         a.protects = "the outbuilding";
-        if (!far.circuits.empty()) a.downstream += " (" + far.circuits + ")";
-        if (far.taken && far.device) a.downstream += ", chosen by the load";
+        if (!far->circuits.empty()) a.downstream += " (" + far->circuits + ")";
+        if (far->device) a.downstream += from_words(far->from);
     }
     a.verdict = device::selective_word(pair.result.verdict);
     a.to_a = pair.result.to.value.number();

@@ -6,10 +6,10 @@
 
 namespace toft::answer {
 
-/// One pair; `index` is 0 for the operator's fuse over the head of the run, then by setting.far.
-SelectivityAnswer selectivity_answer(const study::Setting<Recording>& setting,
-                                     const study::SelectivePair<Recording>& pair,
-                                     std::size_t index);
+/// One pair; `far` is the device it protects, null for the operator's fuse over the head of the
+/// run.
+SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair,
+                                     const study::FarDevice* far);
 
 /// "selective up to 610 A, but of overloads of 100 to 200 A nothing is promised".
 std::string selectivity_words(const SelectivityAnswer& pair);

@@ -23,8 +23,8 @@ struct DropInput {
     const tables::Duty& duty;
     const LegFactors<L>& factors;
     int phases = 1;
-    ValueIn<L, Amperes> ib{};            ///< in one line of one cable
-    ValueIn<L, double> neutral_share{};  ///< current of the neutral over that of the line, 0 to 1;
+    ValueIn<L, Amperes> ib{};            ///< that heats one cable, in one line
+    ValueIn<L, double> neutral_share{};  ///< current of the neutral over that of the line, 0 to 3;
                                          ///< three phases only
     ValueIn<L, Celsius> surroundings{};  ///< temperature of air or ground
     ValueIn<L, Metres> length{};

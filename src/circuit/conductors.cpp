@@ -55,13 +55,11 @@ public:
 
     Conductors<L> all() {
         Conductors<L> out;
-        out.iz = ledger_.let({"Iz", "rating of the circuit's cable", laid_.number, "", "433.1.1"},
-                             cable::leg_rating(ledger_, laid_.cable.duty(laid_.phases),
-                                               laid_.factors, laid_.number));
+        out.iz = rating();
         out.load = cable::leg_drop(
                        ledger_, cable::DropInput<L>{laid_.catalogue.cable_constants, make_,
                                                     laid_.cable.duty(laid_.phases), laid_.factors,
-                                                    laid_.phases, laid_.current, even(),
+                                                    laid_.phases, heating(), neutral_share(),
                                                     laid_.surroundings, laid_.length, laid_.number})
                        .loop;
         const auto& constants = laid_.catalogue.cable_constants;
@@ -86,8 +84,25 @@ public:
     }
 
 private:
-    /// Three lines of one circuit are loaded alike: none of the neutral's current is met.
-    ValueIn<L, double> even() {
+    ValueIn<L, Amperes> rating() {
+        const auto alike =
+            cable::leg_rating(ledger_, laid_.cable.duty(laid_.phases), laid_.factors, laid_.number);
+        const Name name{"Iz", "rating of the circuit's cable", laid_.number, "", "433.1.1"};
+        if (!laid_.neutral.loaded) return ledger_.let(name, alike);
+        return ledger_.let(name, alike * laid_.neutral.leaves);
+    }
+
+    ValueIn<L, Amperes> heating() {
+        if (!laid_.neutral.loaded) return laid_.current;
+        return ledger_.let(
+            {"I.heats", "current that would heat as much without harmonics", laid_.number},
+            laid_.current / laid_.neutral.leaves);
+    }
+
+    /// Three lines of one circuit are loaded alike: of the neutral's current none is met but third
+    /// harmonics.
+    ValueIn<L, double> neutral_share() {
+        if (laid_.neutral.loaded) return laid_.neutral.over_line;
         return ledger_.stated({"n.N", "current of the neutral over that of the line", laid_.number},
                               laid_.phases == 3 ? 0.0 : 1.0, "one circuit");
     }

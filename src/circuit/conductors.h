@@ -9,6 +9,14 @@
 
 namespace toft::circuit {
 
+/// What third harmonics of a three-phase circuit do to its neutral and its cable's rating.
+template <class L>
+struct Neutral {
+    bool loaded = false;             ///< there are any
+    ValueIn<L, double> over_line{};  ///< its current over that of a line
+    ValueIn<L, double> leaves{};     ///< share of the rating that is left to the lines
+};
+
 /// A cable laid for one circuit.
 template <class L>
 struct Laid {
@@ -20,6 +28,7 @@ struct Laid {
     ValueIn<L, Amperes> current{};  ///< that heats one conductor while the drop is counted
     int phases = 1;
     int number = 0;
+    Neutral<L> neutral;
 };
 
 template <class L>

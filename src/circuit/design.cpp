@@ -14,13 +14,11 @@ namespace toft::circuit {
 
 namespace {
 
-constexpr Seconds at_once = seconds(0.1);  // the shortest time that holds are promised for
-
 /// The largest current the device is sure to hold for a moment.
-const Cited<Amperes>* held_at_once(const tables::Device& device) {
+const Cited<Amperes>* held_for(const tables::Device& device, Seconds moment) {
     const Cited<Amperes>* most = nullptr;
     for (const tables::CurvePoint& p : device.holds) {
-        if (p.time < at_once) continue;
+        if (p.time < moment) continue;
         if (!most || p.current.value > most->value) most = &p.current;
     }
     return most;
@@ -113,7 +111,7 @@ private:
     }
 
     void start() {
-        if (const auto* held = held_at_once(device_)) {
+        if (const auto* held = held_for(device_, catalogue_.limits.start_moment.value)) {
             against(Matter::start_trip, s_.start,
                     ledger_.table({"I.held", "current the device is sure to hold for a moment", n_},
                                   *held));

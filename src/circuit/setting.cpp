@@ -1,6 +1,8 @@
 #include "circuit/setting.h"
 
+#include "cable/harmonics.h"
 #include "circuit/design.h"
+#include "circuit/laying.h"
 
 #include <fmt/format.h>
 
@@ -13,32 +15,6 @@ namespace {
 using site::CircuitKind;
 using tables::Family;
 using tables::Kind;
-
-cable::Laying laying_of(site::LegMethod method) {
-    switch (method) {
-        case site::LegMethod::tray:
-            return cable::Laying::tray;
-        case site::LegMethod::free_air:
-            return cable::Laying::free_air;
-        case site::LegMethod::in_conduit:
-            return cable::Laying::conduit;
-        case site::LegMethod::in_trunking:
-            return cable::Laying::trunking;
-        case site::LegMethod::in_insulation:
-            return cable::Laying::insulated;
-        case site::LegMethod::above_ceiling:
-            return cable::Laying::above_ceiling;
-        case site::LegMethod::buried_direct:
-            return cable::Laying::direct;
-        case site::LegMethod::buried_in_duct:
-            return cable::Laying::duct;
-        case site::LegMethod::overhead:
-            return cable::Laying::overhead;
-        case site::LegMethod::clipped:
-            break;
-    }
-    return cable::Laying::clipped;
-}
 
 /// The family a circuit is wired in: stated, or what the trade fits indoors.
 Family family_of(const site::Circuit& circuit) {
@@ -64,6 +40,7 @@ public:
         : ledger_(ledger),
           catalogue_(catalogue),
           wishes_(job.wishes),
+          ground_(job.ground),
           u0_(job.intake.u0),
           c_(building.circuits[place]),
           kind_(*tables::find_circuit_kind(catalogue, site::word(c_.kind))) {
@@ -76,6 +53,7 @@ public:
 
     CircuitSetting<L> prepare() {
         laying();
+        harmonics();
         current();
         ways();
         limits();
@@ -90,21 +68,17 @@ private:
         return ledger_.stated({symbol, meaning, s_.number, unit}, value, "survey");
     }
 
+    /// What nobody states of the circuit's surroundings is read at the worse end of its range, as
+    /// for a leg of the run.
     void laying() {
-        cable::Surroundings around;
-        around.laying = laying_of(c_.method.value_or(site::LegMethod::clipped));
-        around.temperature = celsius(30);
-        around.depth = metres(0.5);
-        around.leg = s_.number;
         const auto length = c_.length.known ? c_.length.high : c_.loop_length.high / 2.0;
-        if (around.laying == cable::Laying::insulated) around.in_insulation = length;
+        const cable::Surroundings around = surround(length);
         const cable::FactorTables tables{catalogue_.cable_constants,
                                          catalogue_.makes[static_cast<std::size_t>(family_of(c_))],
                                          catalogue_.limits.buried_cc};
         Silent silent;
         s_.factors = cable::leg_factors(ledger_, tables, around);
         s_.plain_factors = cable::leg_factors(silent, tables, around);
-        s_.surroundings = survey("ta", "temperature around the circuit's cable", celsius(30));
         if (!s_.ring) {
             s_.length = survey("L", "length of the circuit to its last point", length);
             return;
@@ -114,6 +88,49 @@ private:
         s_.length =
             ledger_.let({"L", "length that both halves of the ring together amount to", s_.number},
                         round / 4.0);
+    }
+
+    cable::Surroundings surround(Metres length) {
+        cable::Surroundings around;
+        around.laying = laying_of(c_.method.value_or(site::LegMethod::clipped));
+        around.leg = s_.number;
+        const bool ground = tables::in_ground(around.laying);
+        const Name name{"ta", "temperature around the circuit's cable", s_.number};
+        if (ground && ground_.temperature.known) {
+            s_.surroundings = ledger_.stated(name, ground_.temperature.high, "survey");
+        } else {
+            const Cited<double>& worse =
+                worse_of(ground ? "ground_temperature" : "air_temperature");
+            s_.surroundings =
+                ledger_.table(name, Cited<Celsius>{celsius(worse.value), worse.citation});
+        }
+        around.temperature = plain(s_.surroundings);
+        if (ground) {
+            const auto& resistivity = ground_.thermal_resistivity;
+            around.thermal_resistivity =
+                resistivity.known ? resistivity.high : worse_of("thermal_resistivity").value;
+            around.depth = metres(worse_of("depth").value);
+        }
+        if (around.laying == cable::Laying::insulated) around.in_insulation = length;
+        return around;
+    }
+
+    /// The loader promises a range for every fact that may be left open.
+    const Cited<double>& worse_of(const char* fact) const {
+        return tables::find_open_range(catalogue_, fact)->high;
+    }
+
+    void harmonics() {
+        const site::Fact<double>& third = c_.third_harmonic;
+        s_.neutral.loaded = s_.phases == 3 && third.known && third.high > 0;
+        if (!s_.neutral.loaded) return;
+        const auto share = survey("h.3", "third harmonic of the line current", third.high, "%");
+        s_.neutral.over_line =
+            ledger_.let({"n.N", "current of the neutral over that of the line", s_.number},
+                        share * 3.0 / 100.0);
+        s_.neutral.leaves = cable::harmonic_factor(
+            ledger_, catalogue_.cable_constants.harmonic,
+            cable::ThirdHarmonics<L>{share, s_.neutral.over_line, s_.number});
     }
 
     /// Ib: from the load, else from its device, else what is usual of its kind.
@@ -252,13 +269,21 @@ private:
 
     Laid<Silent> plain_laid(const tables::Cable& cable) const {
         const Amperes each = plain(s_.drop_current) / (s_.ring ? 2.0 : 1.0);
-        return {catalogue_,       cable, s_.plain_factors, plain(s_.surroundings),
-                plain(s_.length), each,  s_.phases,        s_.number};
+        return {catalogue_,
+                cable,
+                s_.plain_factors,
+                plain(s_.surroundings),
+                plain(s_.length),
+                each,
+                s_.phases,
+                s_.number,
+                {s_.neutral.loaded, plain(s_.neutral.over_line), plain(s_.neutral.leaves)}};
     }
 
     L& ledger_;
     const tables::Catalogue& catalogue_;
     const site::Wishes& wishes_;
+    const site::Ground& ground_;
     Volts u0_;
     const site::Circuit& c_;
     const tables::CircuitKindRow& kind_;
@@ -273,7 +298,8 @@ Laid<L> laid_for(L& ledger, const tables::Catalogue& catalogue, const CircuitSet
     const auto each = s.ring ? ledger.let({"I.half", "current of each half of the ring", s.number},
                                           s.drop_current / 2.0)
                              : s.drop_current;
-    return {catalogue, cable, s.factors, s.surroundings, s.length, each, s.phases, s.number};
+    return {catalogue, cable,    s.factors, s.surroundings, s.length,
+            each,      s.phases, s.number,  s.neutral};
 }
 
 template <class L>

@@ -35,6 +35,7 @@ struct CircuitSetting {
     cable::LegFactors<L> factors;
     cable::LegFactors<Silent> plain_factors;
     ValueIn<L, Celsius> surroundings{};
+    Neutral<L> neutral;
     ValueIn<L, Amperes> ib{};
     ValueIn<L, Amperes> drop_current{};  ///< what the voltage drop goes by: Ib, of a ring less
     ValueIn<L, double> power_factor{};

@@ -37,6 +37,7 @@ void read_ways(Reader& in, site::Circuit& circuit) {
     circuit.leakage = in.fact<Amperes>("leakage_ma", {0, 500}, 1e-3);
     circuit.third_harmonic = in.fact<double>("third_harmonic_percent", {0, 100});
     circuit.later = in.answer("later");
+    circuit.keeps_supply = in.word<site::KeepsSupply>("keeps_supply");
 }
 
 site::Circuit read_circuit(Reader& in) {
@@ -113,11 +114,31 @@ site::Building read_building(Reader& in) {
     return b;
 }
 
+/// A supply that is kept where nothing here looks at it.
+void say_what_keeps_unseen(const site::Building& b, site::Job& job) {
+    for (const site::Circuit& c : b.circuits) {
+        if (c.keeps_supply.value_or(site::KeepsSupply::nothing) == site::KeepsSupply::nothing) {
+            continue;
+        }
+        if (c.kind != site::CircuitKind::battery && c.kind != site::CircuitKind::solar) {
+            job.unused.push_back(fmt::format(
+                "circuit {}: only solar and batteries keep a supply; keeps_supply is not used",
+                c.name));
+        } else if (b.origin) {
+            job.unused.push_back(fmt::format(
+                "circuit {} keeps a supply at the house: faults and drop on the run while the "
+                "mains is off are not judged",
+                c.name));
+        }
+    }
+}
+
 }  // namespace
 
 void read_buildings(Reader& in, site::Job& job) {
     for (Reader& building : in.objects("buildings", 200)) {
         job.buildings.push_back(read_building(building));
+        say_what_keeps_unseen(job.buildings.back(), job);
     }
 }
 

@@ -106,6 +106,11 @@ site::Run read_run(Reader& in, const tables::Catalogue& catalogue) {
     run.fed_from = in.word<site::FedFrom>("fed_from");
     run.phases = read_phases(in);
     run.device = read_device(in, "device", &catalogue);
+    const auto& carried = site::words<site::AlsoCarried>();
+    for (const std::string& word : in.list_of("also_carries", carried)) {
+        const auto at = std::find(carried.begin(), carried.end(), word) - carried.begin();
+        run.also_carries.push_back(static_cast<site::AlsoCarried>(at));
+    }
     if (in.takes("existing")) {
         in.fault("not-supported", "existing",
                  "existing cables are not judged by this version; leave the key out to plan a new "

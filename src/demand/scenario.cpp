@@ -129,6 +129,11 @@ void from_circuits(L& ledger, const Place<L>& place, const site::Building& build
     out.heaviest = out.lines.each[most_loaded(out.lines, place.phases)];
     out.neutral =
         place.phases == 1 ? out.heaviest : neutral_current(ledger, out.lines, third, place.of);
+    const auto& [d, e, f] = third.each;
+    out.harmonics = plain(d) + plain(e) + plain(f) > amperes(0);
+    if (!out.harmonics) return;
+    out.third = ledger.let({"I.3rd.mean", "mean third harmonic of the lines", 0, "", "", place.of},
+                           (d + e + f) / 3.0);
 }
 
 /// One figure for the whole building, the same on every line.

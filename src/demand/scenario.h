@@ -21,6 +21,8 @@ struct BuildingDemand {
     Lines<L> lines;                  ///< without the allowance for later
     ValueIn<L, Amperes> heaviest{};  ///< of them
     ValueIn<L, Amperes> neutral{};   ///< three lines: what they leave; one line: that of the line
+    bool harmonics = false;          ///< some are stated, and there are three lines
+    ValueIn<L, Amperes> third{};     ///< mean third harmonic of the three lines, where there are
     ValueIn<L, Amperes> later{};     ///< allowance for later; on every line
     ValueIn<L, Amperes> total{};     ///< heaviest and later together
 };

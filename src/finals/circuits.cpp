@@ -7,6 +7,31 @@ namespace toft::rules {
 using circuit::Matter;
 using study::Stage;
 
+namespace {
+
+/// What sets one of these rules apart.
+struct OnCircuits {
+    const char *name, *title, *clause, *unit, *reads;
+    bool adds = false;
+    Trend heavier = Trend::none;
+};
+
+/// A run may let another cable or device be chosen for the circuit: use may go either way with it.
+constexpr RuleInfo on_circuits(const OnCircuits& own) {
+    return {.name = own.name,
+            .title = own.title,
+            .clause = own.clause,
+            .unit = own.unit,
+            .needs = Stage::circuits,
+            .adds = own.adds,
+            .longer = Trend::either,
+            .thicker = Trend::either,
+            .heavier = own.heavier,
+            .reads = own.reads};
+}
+
+}  // namespace
+
 const RuleInfo circuit_rating_rule{
     .name = "circuit-rating",
     .title = "each circuit's device carries its load, and its cable the device",
@@ -17,74 +42,51 @@ const RuleInfo circuit_rating_rule{
     .reads = "the circuits' loads, cables, devices and how they lie",
 };
 
-const RuleInfo circuit_breaking_rule{
-    .name = "circuit-breaking",
-    .title = "each circuit's device can break the largest fault at the building's board",
-    .clause = "434.5.1",
-    .unit = "A",
-    .needs = Stage::circuits,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .reads = "the fault current at the origin, the legs' lengths, the circuits' devices",
-};
+const RuleInfo circuit_breaking_rule = on_circuits(
+    {.name = "circuit-breaking",
+     .title = "each circuit's device can break the largest fault at the building's board",
+     .clause = "434.5.1",
+     .unit = "A",
+     .reads = "the fault current at the origin, the legs' lengths, the circuits' devices"});
 
-const RuleInfo circuit_drop_rule{
-    .name = "circuit-drop",
-    .title = "run and circuit together leave enough voltage at the last point",
-    .clause = "525, Appendix 4 item 6",
-    .unit = "%",
-    .needs = Stage::circuits,
-    .adds = true,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .heavier = Trend::either,
-    .reads = "what the run loses, the circuits' loads and lengths, the wishes",
-};
+const RuleInfo circuit_drop_rule =
+    on_circuits({.name = "circuit-drop",
+                 .title = "run and circuit together leave enough voltage at the last point",
+                 .clause = "525, Appendix 4 item 6",
+                 .unit = "%",
+                 .reads = "what the run loses, the circuits' loads and lengths, the wishes",
+                 .adds = true,
+                 .heavier = Trend::either});
 
-const RuleInfo circuit_disconnection_rule{
-    .name = "circuit-disconnection",
-    .title = "an earth fault at the last point of each circuit clears in time",
-    .clause = "411.3.2.2, 411.4.4, 411.5.3",
-    .unit = "Ω",
-    .needs = Stage::circuits,
-    .adds = true,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .reads = "Ze, the legs' lengths, the circuits' lengths and devices",
-};
+const RuleInfo circuit_disconnection_rule =
+    on_circuits({.name = "circuit-disconnection",
+                 .title = "an earth fault at the last point of each circuit clears in time",
+                 .clause = "411.3.2.2, 411.4.4, 411.5.3",
+                 .unit = "Ω",
+                 .reads = "Ze, the legs' lengths, the circuits' lengths and devices",
+                 .adds = true});
 
-const RuleInfo circuit_heat_rule{
-    .name = "circuit-heat",
-    .title = "the conductors of each circuit survive the smallest and the largest fault",
-    .clause = "434.5.2, 543.1.3",
-    .needs = Stage::circuits,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .reads = "the loops at the building's board, the circuits' lengths and devices",
-};
+const RuleInfo circuit_heat_rule = on_circuits(
+    {.name = "circuit-heat",
+     .title = "the conductors of each circuit survive the smallest and the largest fault",
+     .clause = "434.5.2, 543.1.3",
+     .unit = "",
+     .reads = "the loops at the building's board, the circuits' lengths and devices"});
 
-const RuleInfo motor_start_rule{
-    .name = "motor-start",
-    .title = "motors start: their device holds, and enough voltage is left",
-    .clause = "525.102, 552.1",
-    .unit = "%",
-    .needs = Stage::circuits,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .reads = "the line-neutral loop, the legs' lengths, the starting currents, the wishes",
-};
+const RuleInfo motor_start_rule = on_circuits(
+    {.name = "motor-start",
+     .title = "motors start: their device holds, and enough voltage is left",
+     .clause = "525.102, 552.1",
+     .unit = "%",
+     .reads = "the line-neutral loop, the legs' lengths, the starting currents, the wishes"});
 
-const RuleInfo voltage_rise_rule{
-    .name = "voltage-rise",
-    .title = "a source behind the run does not lift the voltage so far that it has to switch off",
-    .clause = "551, ESQCR 27",
-    .unit = "%",
-    .needs = Stage::circuits,
-    .adds = true,
-    .longer = Trend::either,
-    .thicker = Trend::either,
-    .reads = "the legs' lengths, the sources' power and the lengths of their circuits",
-};
+const RuleInfo voltage_rise_rule = on_circuits(
+    {.name = "voltage-rise",
+     .title = "a source behind the run does not lift the voltage so far that it has to switch off",
+     .clause = "551, ESQCR 27",
+     .unit = "%",
+     .reads = "the legs' lengths, the sources' power and the lengths of their circuits",
+     .adds = true});
 
 namespace {
 

@@ -44,10 +44,7 @@ const char* trouble_word(Trouble trouble) {
     return "";
 }
 
-FaultSizes fault_sizes(const study::Setting<Silent>& setting, const study::RunScheme& scheme) {
-    Silent silent;
-    study::Figures<Silent> f;
-    study::work_out(silent, setting, scheme, study::Stage::current, f);
+FaultSizes fault_sizes(const study::Figures<Silent>& f) {
     return {std::max({f.ln_far, f.lll_far, f.ll_far}), f.le_far,
             std::max({f.ln_near, f.lll_near, f.ll_near}), f.le_near};
 }

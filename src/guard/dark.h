@@ -73,7 +73,8 @@ struct FaultSizes {
     Amperes near_earth{};
 };
 
-FaultSizes fault_sizes(const study::Setting<Silent>& setting, const study::RunScheme& scheme);
+/// Of figures worked out up to `current`.
+FaultSizes fault_sizes(const study::Figures<Silent>& figures);
 
 /// What a table of darkness is worked out from.
 struct DarkCase {
@@ -82,6 +83,9 @@ struct DarkCase {
     const Chain& chain;
     FaultSizes sizes;
     Amperes load{};  ///< design current of the run
+    /// Overcurrent device of each circuit of the building; one that is null or missing is as the
+    /// survey states it.
+    std::vector<const tables::Device*> devices;
 };
 
 Darkness darkness_of(const DarkCase& c);

@@ -14,7 +14,8 @@ constexpr Certainty surely = Certainty::surely;
 
 Certainty unless(bool held) { return held ? no : possibly; }
 
-const tables::Device* stated_device(const DarkCase& c, std::size_t circuit) {
+const tables::Device* own_device(const DarkCase& c, std::size_t circuit) {
+    if (circuit < c.devices.size() && c.devices[circuit]) return c.devices[circuit];
     const auto& named = circuit_at(c.view, circuit).device;
     return named ? find_device(*c.view.catalogue, *named) : nullptr;
 }
@@ -29,7 +30,7 @@ Certainty overcurrent(const DarkCase& c, Trouble trouble, std::size_t circuit,
                       const tables::Device* upstream) {
     if (trouble == Trouble::weak_earth) return no;
     if (!upstream) return possibly;
-    const tables::Device* own = stated_device(c, circuit);
+    const tables::Device* own = own_device(c, circuit);
     switch (trouble) {
         case Trouble::solid_earth:
             return unless(holds_out(*upstream, c.view.catalogue->rcd_general.longest_5.value,
@@ -44,7 +45,7 @@ Certainty overcurrent(const DarkCase& c, Trouble trouble, std::size_t circuit,
 /// The current that is sure to open the circuit's breaker, on top of all other load.
 Certainty overloaded(const DarkCase& c, std::size_t circuit, const tables::Device* upstream,
                      Amperes beside) {
-    const tables::Device* own = stated_device(c, circuit);
+    const tables::Device* own = own_device(c, circuit);
     if (!own || !upstream) return possibly;
     return unless(carries(*upstream, own->rating * own->i2.value + c.load + beside));
 }

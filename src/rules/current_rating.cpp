@@ -16,8 +16,10 @@ const RuleInfo current_rating_rule{
     .graded = true,
     .longer = Trend::either,
     .thicker = Trend::better,
+    .heavier = Trend::either,  // allowances shift the share of third harmonics
     .larger = Trend::worse,
-    .reads = "the legs' methods, temperatures, grouping, soil and depth",
+    .reads =
+        "the legs' methods, temperatures, grouping, soil and depth, the load's third harmonics",
 };
 
 template <class L>

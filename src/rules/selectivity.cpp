@@ -11,7 +11,7 @@ const RuleInfo selectivity_rule{
     .clause = "536.4",
     .unit = "A",
     .sees = Sees::both,
-    .needs = study::Stage::current,
+    .needs = study::Stage::circuits,
     .only_cautions = true,
     .longer = Trend::either,
     .thicker = Trend::either,
@@ -72,8 +72,9 @@ Finding<L> selectivity(L& ledger, const Case<L>& c) {
     study::SelectivePair<L> worst = study::cut_out_pair(ledger, c.setting, c.scheme);
     const bool house = sure(worst);
     bool building = true;
-    for (std::size_t i = 0; i < c.setting.far.size(); ++i) {
-        const auto pair = study::far_pair(ledger, c.setting, c.scheme, c.figures, i);
+    const auto far = study::far_devices(c.setting, c.figures);
+    for (std::size_t i = 0; i < far.size(); ++i) {
+        const auto pair = study::far_pair(ledger, c.setting, c.scheme, c.figures, far[i]);
         building = building && sure(pair);
         if (sure(worst) == sure(pair) ? shortfall(worst) < shortfall(pair) : sure(worst)) {
             worst = pair;

@@ -94,11 +94,12 @@ struct Circuit {
     Answer continuous = Answer::unknown;
     Fact<double> starting_multiple;  ///< starting current over running current
     Fact<double> starts_per_hour;
-    Fact<double> duty_percent;       ///< share of ten minutes that a welder is at work
-    Answer drive = Answer::unknown;  ///< fed through a variable-speed drive or inverter
-    Fact<Amperes> leakage;           ///< standing current in the protective conductor
-    Fact<double> third_harmonic;     ///< per cent of the line current
-    Answer later = Answer::unknown;  ///< not there today
+    Fact<double> duty_percent;                ///< share of ten minutes that a welder is at work
+    Answer drive = Answer::unknown;           ///< fed through a variable-speed drive or inverter
+    Fact<Amperes> leakage;                    ///< standing current in the protective conductor
+    Fact<double> third_harmonic;              ///< per cent of the line current
+    Answer later = Answer::unknown;           ///< not there today
+    std::optional<KeepsSupply> keeps_supply;  ///< solar and batteries: when the mains fails
 };
 
 struct Building {
@@ -151,6 +152,7 @@ struct Run {
     std::optional<FedFrom> fed_from;
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
+    std::vector<AlsoCarried> also_carries;
 };
 
 struct Wishes {

@@ -69,6 +69,18 @@ const Words& words<CircuitKind>() {
 }
 
 template <>
+const Words& words<KeepsSupply>() {
+    static const Words list{"nothing", "building", "house"};
+    return list;
+}
+
+template <>
+const Words& words<AlsoCarried>() {
+    static const Words list{"two-way lighting", "switching", "alarm", "telephone", "data"};
+    return list;
+}
+
+template <>
 const Words& words<PinArray>() {
     static const Words list{"Wenner", "Schlumberger"};
     return list;

@@ -84,6 +84,10 @@ enum class CircuitKind {
     water_heater,
     storage_heater
 };
+/// What a source feeds when the mains fails: nothing, the building it stands in, the house too.
+enum class KeepsSupply { nothing, building, house };
+/// What is to go the run's way besides the supply.
+enum class AlsoCarried { two_way_lighting, switching, alarm, telephone, data };
 enum class PinArray { wenner, schlumberger };
 enum class Season { wet, dry };
 enum class ElectrodeKind { rods, buried_wire, ring, plate, mesh, foundation };

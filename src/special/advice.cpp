@@ -10,13 +10,13 @@ Case case_of(const study::Setting<Silent>& setting) {
     view.building = setting.building_facts;
     view.catalogue = setting.catalogue;
     view.phases = setting.phases;
-    return {view, setting.length_least, setting.length_most};
+    return {view, setting.run, setting.length_least, setting.length_most};
 }
 
 std::vector<Advice> advice_of(const Case& c) {
     std::vector<Advice> all;
     for (const auto part : {surge, arc_faults, vehicle_charging, animals, pool_or_tub, sauna,
-                            movable, container, feeding_back}) {
+                            movable, container, feeding_back, kept_supply, also_carried}) {
         part(c, all);
     }
     return all;

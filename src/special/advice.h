@@ -21,6 +21,7 @@ struct Advice {
 /// What is looked at besides the building.
 struct Case {
     guard::View view;
+    const site::Run* run = nullptr;
     Metres run_least{};  ///< length of the run
     Metres run_most{};
 };

@@ -14,6 +14,8 @@ void sauna(const Case& c, std::vector<Advice>& all);
 void movable(const Case& c, std::vector<Advice>& all);
 void container(const Case& c, std::vector<Advice>& all);
 void feeding_back(const Case& c, std::vector<Advice>& all);
+void kept_supply(const Case& c, std::vector<Advice>& all);
+void also_carried(const Case& c, std::vector<Advice>& all);
 
 inline const tables::Footing* footing(const Case& c, const char* key) {
     return tables::find_footing(c.view.tables(), key);

@@ -29,6 +29,10 @@ void work_out_rating(L& ledger, const Setting<L>& s, const RunScheme& scheme, Fi
         if (i == 0 || plain(iz) < plain(f.iz)) f.governing_leg = leg;
         f.iz = i == 0 ? iz : least(f.iz, iz);
     }
+    if (s.harmonics) {
+        f.iz = ledger.let({"Iz.even", "rating on the worst leg, lines without harmonics"}, f.iz) *
+               s.harmonic_factor;
+    }
     f.iz = ledger.let({"Iz", "rating of the cable on its worst leg", 0, "", "433.1.1"}, f.iz);
 }
 
@@ -43,11 +47,17 @@ ImpedanceIn<L> met_on(L& ledger, const Setting<L>& s, const Stretch& laid, std::
     const auto ib = laid.parallel == 1
                         ? s.ib
                         : ledger.let({"Ib.each", "current of each cable", number}, s.ib * share);
-    auto loop = cable::leg_drop(ledger, cable::DropInput<L>{s.catalogue->cable_constants,
-                                                            make_of(*s.catalogue, laid), duty,
-                                                            factors, s.phases, ib, s.neutral_share,
-                                                            leg.surroundings, leg.length, number})
-                    .loop;
+    const auto heats =
+        s.harmonics
+            ? ledger.let({"I.heats", "current that would heat as much without harmonics", number},
+                         ib / s.harmonic_factor)
+            : ib;
+    auto loop =
+        cable::leg_drop(
+            ledger, cable::DropInput<L>{s.catalogue->cable_constants, make_of(*s.catalogue, laid),
+                                        duty, factors, s.phases, heats, s.neutral_share,
+                                        leg.surroundings, leg.length, number})
+            .loop;
     if (laid.parallel == 1) return loop;
     return {loop.r * share, loop.x * share};
 }

@@ -19,7 +19,7 @@ enum class Stage { none, rating, drop, current, circuits, heat };
 /// working temperature; a tenth of the way from there to the highest temperature a fault may leave,
 /// for faults that end before they heat much; and that highest temperature.
 enum class Heat { cold, working, early, fault };
-inline constexpr double early_share = 0.1;
+using circuit::early_share;
 
 /// Fault currents that bound the energy any fault of one stretch may let through.
 template <class L>

@@ -1,3 +1,4 @@
+#include "circuit/laying.h"
 #include "study/setting_parts.h"
 
 #include <algorithm>
@@ -8,31 +9,6 @@ namespace {
 
 using cable::Laying;
 using site::LegMethod;
-
-Laying laying_of(LegMethod method) {
-    switch (method) {
-        case LegMethod::tray:
-            return Laying::tray;
-        case LegMethod::free_air:
-            return Laying::free_air;
-        case LegMethod::in_conduit:
-            return Laying::conduit;
-        case LegMethod::in_trunking:
-            return Laying::trunking;
-        case LegMethod::above_ceiling:
-            return Laying::above_ceiling;
-        case LegMethod::overhead:
-            return Laying::overhead;
-        case LegMethod::in_insulation:
-            return Laying::insulated;
-        case LegMethod::buried_direct:
-            return Laying::direct;
-        case LegMethod::buried_in_duct:
-            return Laying::duct;
-        default:
-            return Laying::clipped;
-    }
-}
 
 const tables::DepthAdvice* advice_for(const tables::Catalogue& catalogue, const site::Leg& leg) {
     if (!leg.surface) return nullptr;
@@ -55,7 +31,7 @@ const tables::HeightAdvice* height_for(const tables::Catalogue& catalogue, const
 cable::Surroundings surround(Settler& settler, const site::Ground& ground, const site::Leg& leg,
                              const std::string& at, Metres& shallowest) {
     cable::Surroundings around;
-    around.laying = laying_of(leg.method);
+    around.laying = circuit::laying_of(leg.method);
     const bool in_ground = tables::in_ground(around.laying);
     const auto temperature =
         in_ground
@@ -220,7 +196,7 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         const int number = static_cast<int>(i) + 1;
         LegSetting<L> out;
         out.method = legs[i].method;
-        out.laying = laying_of(legs[i].method);
+        out.laying = circuit::laying_of(legs[i].method);
         out.advice = advice_for(*s.catalogue, legs[i]);
         out.height_advice = height_for(*s.catalogue, legs[i]);
         cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);

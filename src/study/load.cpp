@@ -1,3 +1,4 @@
+#include "cable/harmonics.h"
 #include "demand/sentences.h"
 #include "study/path_load.h"
 #include "study/setting_parts.h"
@@ -42,6 +43,27 @@ void shares(L& ledger, const demand::BuildingDemand<L>& load, Setting<L>& s) {
     const auto heaviest = ledger.let({"I.most", "the most loaded line"}, load.heaviest * 1.0);
     s.neutral_share = ledger.let(name, load.neutral / heaviest);
     line_shares(ledger, load.lines, heaviest, s);
+    s.harmonics = load.harmonics;
+    if (!s.harmonics) return;
+    const auto share =
+        ledger.let({"h.3", "third harmonic in per cent of the most loaded line", 0, "%"},
+                   100.0 * load.third / heaviest);
+    s.harmonic_factor = cable::harmonic_factor(ledger, s.catalogue->cable_constants.harmonic,
+                                               cable::ThirdHarmonics<L>{share, s.neutral_share, 0});
+}
+
+constexpr const char* no_harmonics =
+    "where no third harmonic is stated there is none: drives, chargers and LED lamps have some, "
+    "and "
+    "it loads the neutral";
+
+/// Of every circuit it is said how much third harmonic it draws.
+bool harmonics_told(const site::Building& b) {
+    if (!demand::by_circuits(b)) return false;
+    for (const site::Circuit& c : b.circuits) {
+        if (!c.third_harmonic.known) return false;
+    }
+    return true;
 }
 
 template <class L>
@@ -52,6 +74,7 @@ void say(Setting<L>& s, site::Scenario scenario) {
                                 ? "single-phase circuits are taken as spread over the lines as "
                                   "evenly as they allow"
                                 : "the load is taken as spread evenly over three lines");
+        if (!harmonics_told(b)) s.assumed.push_back(no_harmonics);
     }
     for (std::string& said : demand::demand_sentences(s.catalogue->demand, b, scenario)) {
         s.assumed.push_back(std::move(said));

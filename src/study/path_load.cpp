@@ -78,9 +78,17 @@ private:
                 line = line + more.total;
             }
             load.neutral = load.neutral + more.neutral;
+            if (one.phases == board.phases) add_harmonics(more, load);
             out.sent = out.sent + one.carries.sent;
         }
         finish(board, harmonics, out);
+    }
+
+    static void add_harmonics(const demand::BuildingDemand<L>& more,
+                              demand::BuildingDemand<L>& load) {
+        if (!more.harmonics) return;
+        load.third = load.harmonics ? load.third + more.third : more.third;
+        load.harmonics = true;
     }
 
     void finish(const Board& board, bool harmonics, PathLoad<L>& out) {

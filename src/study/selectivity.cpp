@@ -1,6 +1,7 @@
 #include "study/selectivity.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace toft::study {
 
@@ -16,18 +17,20 @@ const tables::Device* named(const tables::Catalogue& catalogue, const site::Name
     return nullptr;
 }
 
-Amperes carried(const tables::Catalogue& catalogue, const site::Circuit& circuit, Volts u0) {
-    const Watts p{circuit.load_w.known ? circuit.load_w.high : 0};
-    const double pf = circuit.power_factor.known ? circuit.power_factor.low : 1;
-    const Amperes load = apparent(p, pf) / u0 / static_cast<double>(circuit.phases);
-    switch (circuit.kind) {
-        case site::CircuitKind::socket_ring:
-            return most(load, catalogue.limits.circuit_ring.value);
-        case site::CircuitKind::socket_radial:
-            return most(load, catalogue.limits.circuit_radial.value);
-        default:
-            return load;
+/// What nobody designed is taken to draw: its watts, and sockets no less than is usual of them.
+/// Nothing where nobody says what it draws and nothing is usual.
+std::optional<Amperes> carried(const tables::Catalogue& catalogue, const site::Circuit& circuit,
+                               Volts u0) {
+    const auto* usual = tables::find_usual(catalogue.demand, site::word(circuit.kind));
+    if (!circuit.load_w.known) {
+        return usual ? std::optional(usual->rating.value) : std::nullopt;
     }
+    const double pf = circuit.power_factor.known ? circuit.power_factor.low : 1;
+    const Amperes load =
+        apparent(Watts{circuit.load_w.high}, pf) / u0 / static_cast<double>(circuit.phases);
+    const bool sockets = circuit.kind == site::CircuitKind::socket_ring ||
+                         circuit.kind == site::CircuitKind::socket_radial;
+    return sockets && usual ? most(load, usual->rating.value) : load;
 }
 
 /// The type B RCBO of the least rating that carries it; null where none does.
@@ -62,28 +65,41 @@ SelectivePair<L> paired(L& ledger, const tables::Device* up, const tables::Devic
 
 }  // namespace
 
-std::vector<FarDevice> far_devices(const tables::Catalogue& catalogue,
-                                   const site::Building& building, Volts u0,
-                                   const std::vector<const tables::Device*>& gentlest) {
+template <class L>
+std::vector<const tables::Device*> circuit_devices(const Setting<L>& s, const Figures<L>& f) {
+    const auto& circuits = s.building_facts->circuits;
+    std::vector<const tables::Device*> all(circuits.size());
+    for (std::size_t i = 0; i < circuits.size(); ++i) {
+        if (circuits[i].device) all[i] = named(*s.catalogue, *circuits[i].device);
+    }
+    if (!f.circuits_done) return all;
+    for (const auto& design : f.circuits) all[design.place] = design.option.device;
+    return all;
+}
+
+template <class L>
+std::vector<FarDevice> far_devices(const Setting<L>& s, const Figures<L>& f) {
+    const auto known = circuit_devices(s, f);
     std::vector<FarDevice> all;
-    for (std::size_t i = 0; i < building.circuits.size(); ++i) {
-        const site::Circuit& circuit = building.circuits[i];
-        const tables::Device* device = i < gentlest.size() ? gentlest[i] : nullptr;
-        if (circuit.device) {
-            device = named(catalogue, *circuit.device);
-        } else if (!device) {
-            device = chosen(catalogue, carried(catalogue, circuit, u0));
+    for (std::size_t i = 0; i < known.size(); ++i) {
+        const site::Circuit& circuit = s.building_facts->circuits[i];
+        const tables::Device* device = known[i];
+        FarFrom from = circuit.device ? FarFrom::survey : FarFrom::design;
+        if (!device && !circuit.device) {
+            from = FarFrom::load;
+            const auto load = carried(*s.catalogue, circuit, plain(s.supply.u0));
+            if (load) device = chosen(*s.catalogue, *load);
         }
         const auto same = std::find_if(all.begin(), all.end(),
-                                       [&](const FarDevice& f) { return f.device == device; });
+                                       [&](const FarDevice& d) { return d.device == device; });
         if (same == all.end()) {
-            all.push_back({device, circuit.name, !circuit.device});
+            all.push_back({device, circuit.name, from, static_cast<int>(all.size()) + 2});
         } else {
             same->circuits += ", " + circuit.name;
-            same->taken = same->taken || !circuit.device;
+            same->from = std::max(same->from, from);
         }
     }
-    if (all.empty()) all.push_back({nullptr, "", true});
+    if (all.empty()) all.push_back({nullptr, "", FarFrom::load, 2});
     return all;
 }
 
@@ -94,21 +110,26 @@ SelectivePair<L> cut_out_pair(L& ledger, const Setting<L>& setting, const RunSch
 
 template <class L>
 SelectivePair<L> far_pair(L& ledger, const Setting<L>& setting, const RunScheme& scheme,
-                          const Figures<L>& f, std::size_t index) {
-    const int part = static_cast<int>(index) + 2;
-    const Name name{"Ipf.far", "largest fault current at the building", part};
+                          const Figures<L>& f, const FarDevice& far) {
+    const Name name{"Ipf.far", "largest fault current at the building", far.part};
     const auto one_line = most(f.ln_far, f.le_far);
     const auto largest = setting.phases == 3 ? ledger.let(name, most(one_line, f.lll_far))
                                              : ledger.let(name, one_line);
-    return paired(ledger, scheme.device, setting.far[index].device, part, largest);
+    return paired(ledger, scheme.device, far.device, far.part, largest);
 }
 
+template std::vector<const tables::Device*> circuit_devices(const Setting<Silent>&,
+                                                            const Figures<Silent>&);
+template std::vector<const tables::Device*> circuit_devices(const Setting<Recording>&,
+                                                            const Figures<Recording>&);
+template std::vector<FarDevice> far_devices(const Setting<Silent>&, const Figures<Silent>&);
+template std::vector<FarDevice> far_devices(const Setting<Recording>&, const Figures<Recording>&);
 template SelectivePair<Silent> cut_out_pair(Silent&, const Setting<Silent>&, const RunScheme&);
 template SelectivePair<Recording> cut_out_pair(Recording&, const Setting<Recording>&,
                                                const RunScheme&);
 template SelectivePair<Silent> far_pair(Silent&, const Setting<Silent>&, const RunScheme&,
-                                        const Figures<Silent>&, std::size_t);
+                                        const Figures<Silent>&, const FarDevice&);
 template SelectivePair<Recording> far_pair(Recording&, const Setting<Recording>&, const RunScheme&,
-                                           const Figures<Recording>&, std::size_t);
+                                           const Figures<Recording>&, const FarDevice&);
 
 }  // namespace toft::study

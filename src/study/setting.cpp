@@ -2,7 +2,6 @@
 
 #include "study/ground_memo.h"
 #include "study/path_load.h"
-#include "study/selectivity.h"
 #include "study/setting_parts.h"
 
 namespace toft::study {
@@ -24,20 +23,6 @@ site::Scenario wanted_scenario(const site::Job& job) {
     return job.wishes.scenario.value_or(site::Scenario::likely);
 }
 
-namespace {
-
-/// By place in the building's list, null where a circuit cannot be designed.
-template <class L>
-std::vector<const tables::Device*> gentlest_devices(const Setting<L>& setting) {
-    std::vector<const tables::Device*> all(setting.building_facts->circuits.size());
-    for (const auto& circuit : setting.circuits.judged) {
-        all[circuit.place] = circuit.options.front().device;
-    }
-    return all;
-}
-
-}  // namespace
-
 template <class L>
 Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job, RunAt at,
                    const Corner& corner) {
@@ -55,8 +40,6 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     prepare_house(ledger, settler, setting, at.incoming);
     setting.circuits =
         circuit::prepare(ledger, catalogue, job, *setting.building_facts, setting.phases);
-    setting.far = far_devices(catalogue, *setting.building_facts, plain(setting.supply.u0),
-                              gentlest_devices(setting));
     prepare_load(ledger, setting, at.incoming);
     prepare_building(ledger, settler, setting);
     prepare_legs(ledger, settler, setting, run_index);

@@ -119,13 +119,6 @@ struct BuildingSetting {
     ValueIn<L, Volts> lift_most{};     ///< of the ground there, the supply's neutral lost
 };
 
-/// A device of the building's circuits.
-struct FarDevice {
-    const tables::Device* device = nullptr;  ///< null where none is known
-    std::string circuits;                    ///< that it protects
-    bool taken = false;                      ///< for some of them not stated but chosen by the load
-};
-
 /// Current of one line together with that of the neutral, over the design current: in step with
 /// the line's own and at right angles to it.
 template <class L>
@@ -144,21 +137,22 @@ struct Setting {
     SupplySetting<L> supply;
     HouseSetting<L> house;
     BuildingSetting<L> building;
-    int phases = 1;              ///< that the run takes to the building
-    std::vector<FarDevice> far;  ///< devices of the building's circuits; never empty
+    int phases = 1;  ///< that the run takes to the building
     std::vector<LegSetting<L>> legs;
     std::vector<StretchSetting<L>> stretches;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
-    ValueIn<L, Amperes> demand{};         ///< of the run's building and all fed through it, of the
-                                          ///< most loaded line
-    bool feeds_others = false;            ///< further buildings are fed through this one
-    bool others_beside = false;           ///< further runs leave the house
-    ValueIn<L, Amperes> beside{};         ///< demand of those
-    bool bonds_beyond = false;            ///< a building behind is bonded through this run
-    ValueIn<L, Amperes> ib{};             ///< design current of the run, of its most loaded line
-    ValueIn<L, double> neutral_share{};   ///< current of the neutral over that of the line
-    std::array<LineShare<L>, 3> lines{};  ///< where the lines are not loaded alike
+    ValueIn<L, Amperes> demand{};          ///< of the run's building and all fed through it, of the
+                                           ///< most loaded line
+    bool feeds_others = false;             ///< further buildings are fed through this one
+    bool others_beside = false;            ///< further runs leave the house
+    ValueIn<L, Amperes> beside{};          ///< demand of those
+    bool bonds_beyond = false;             ///< a building behind is bonded through this run
+    ValueIn<L, Amperes> ib{};              ///< design current of the run, of its most loaded line
+    ValueIn<L, double> neutral_share{};    ///< current of the neutral over that of the line
+    bool harmonics = false;                ///< third harmonics are stated of what the run feeds
+    ValueIn<L, double> harmonic_factor{};  ///< by which they lower its rating, where they are
+    std::array<LineShare<L>, 3> lines{};   ///< where the lines are not loaded alike
     ValueIn<L, double> power_factor{};
     ValueIn<L, double> drop_before{};  ///< per cent, lost before this run begins
     ValueIn<L, double> drop_limit{};   ///< per cent, for this run and those before it

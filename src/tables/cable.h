@@ -142,6 +142,13 @@ struct Make {
     bool insulation_factor = true;
 };
 
+/// A row of the factors for third harmonics in three loaded lines and their neutral.
+struct HarmonicStep {
+    double to = 0;  ///< third harmonic in per cent of the line current, from the row before on
+    bool by_neutral = false;  ///< the neutral's current is held against the rating, not the lines'
+    Cited<double> factor;
+};
+
 /// Factors and constants that belong to no one family.
 struct CableConstants {
     Material copper;
@@ -160,6 +167,7 @@ struct CableConstants {
     std::vector<TablePoint> grouped_direct;
     std::vector<TablePoint> grouped_duct;
     std::vector<TablePoint> insulation;  ///< Ci over millimetres of cable in thermal insulation
+    std::vector<HarmonicStep> harmonic;  ///< rising
 
     const Material& material(Metal metal) const {
         return metal == Metal::copper ? copper : metal == Metal::aluminium ? aluminium : steel;

@@ -16,18 +16,4 @@ const Footing* find_footing(const Guard& guard, std::string_view key) {
     return nullptr;
 }
 
-const LoadType* find_type(const Guard& guard, std::string_view kind) {
-    for (const LoadType& row : guard.types) {
-        if (row.kind == kind) return &row;
-    }
-    return nullptr;
-}
-
-const LoadLeakage* find_leakage(const Guard& guard, std::string_view kind) {
-    for (const LoadLeakage& row : guard.leakages) {
-        if (row.kind == kind) return &row;
-    }
-    return nullptr;
-}
-
 }  // namespace toft::tables

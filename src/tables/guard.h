@@ -46,7 +46,5 @@ struct Guard {
 /// The row of that key or kind, or null.
 const GuardNeed* find_need(const Guard& guard, std::string_view key);
 const Footing* find_footing(const Guard& guard, std::string_view key);
-const LoadType* find_type(const Guard& guard, std::string_view kind);
-const LoadLeakage* find_leakage(const Guard& guard, std::string_view kind);
 
 }  // namespace toft::tables

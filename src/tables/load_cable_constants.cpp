@@ -35,6 +35,7 @@ public:
                {"buried direct", &k.grouped_direct},
                {"buried in duct", &k.grouped_duct}});
         insulation();
+        harmonic();
     }
 
 private:
@@ -124,6 +125,21 @@ private:
         }
         sort_points(constants_.insulation);
         if (constants_.insulation.empty()) missing(file, "no rows");
+    }
+
+    void harmonic() {
+        const char* const file = "cable/factor_harmonic.csv";
+        Sheet sheet = open(file);
+        auto& steps = constants_.harmonic;
+        for (std::size_t i = 0; i < sheet.rows(); ++i) {
+            const double to = sheet.number(i, "third_to_percent");
+            if (!steps.empty() && to <= steps.back().to) sheet.fault(i, "the shares must rise");
+            const std::string by = sheet.word(i, "by");
+            if (by != "line" && by != "neutral")
+                sheet.fault(i, by + " is neither line nor neutral");
+            steps.push_back({to, by == "neutral", sheet.figure(i, "factor")});
+        }
+        if (steps.empty()) missing(file, "no rows");
     }
 
     EmbeddedFiles files_;

@@ -100,13 +100,16 @@ void fill_circuit_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.final_sockets, "disconnection.final.sockets");
     pick.pick(l.final_others, "disconnection.final.others");
     pick.pick(l.start_dip, "start.dip");
+    pick.pick(l.start_moment, "start.moment");
     pick.pick(l.source_rise, "source.rise");
     pick.pick(l.notice_demand, "notice.demand");
     pick.pick(l.notice_generation, "notice.generation");
     pick.pick(l.notice_days, "notice.days");
-    pick.pick(l.circuit_ring, "circuit.ring");
-    pick.pick(l.circuit_radial, "circuit.radial");
 }
+
+/// Facts that are read at the worse end of their range wherever nobody states them.
+constexpr const char* always_ranged[] = {"air_temperature", "ground_temperature",
+                                         "thermal_resistivity", "depth"};
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet separate(files, "cable/separate.csv", c.citations, faults);
@@ -150,6 +153,11 @@ void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     for (std::size_t i = 0; i < open.rows(); ++i) {
         c.open_ranges.push_back({open.word(i, "fact"), open.figure(i, "low"),
                                  open.figure(i, "high"), open.word(i, "unit")});
+    }
+    for (const char* fact : always_ranged) {
+        if (find_open_range(c, fact)) continue;
+        faults.push_back(
+            {"data", "rules/unknown.csv", fmt::format("there is no range for {}", fact), "", {}});
     }
 }
 

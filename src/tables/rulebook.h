@@ -66,12 +66,11 @@ struct Limits {
     Cited<Amperes> final_sockets;      ///< largest circuit that time goes for, with sockets …
     Cited<Amperes> final_others;       ///< … and without
     Cited<double> start_dip;           ///< per cent
+    Cited<Seconds> start_moment;       ///< a device that holds as long holds a start
     Cited<double> source_rise;         ///< per cent
     Cited<Amperes> notice_demand;      ///< a charge point or heat pump above it: ask first
     Cited<Amperes> notice_generation;  ///< of one phase; above it: ask first
     Cited<double> notice_days;         ///< within which what need not be asked is told
-    Cited<Amperes> circuit_ring;       ///< device of a ring of sockets where none is stated
-    Cited<Amperes> circuit_radial;     ///< … of a radial of sockets
 };
 
 /// A row of the main bonding table for combined supplies: neutrals over `over` and up to `to`.

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace toft::answer {
 namespace {
 
@@ -144,16 +146,26 @@ TEST(Describe, CautionsOfTheRulesReachTheReader) {
     }
 }
 
-TEST(Describe, SpecialPlacesNeedAPerson) {
-    for (site::Use use : {site::Use::hot_tub, site::Use::pool_house, site::Use::stable}) {
+TEST(Describe, SpecialPlacesNeedAPersonAndAreNamedOnce) {
+    const std::pair<site::Use, std::string> places[] = {
+        {site::Use::hot_tub, "pool or tub"},   {site::Use::pool_house, "pool or tub"},
+        {site::Use::stable, "animals"},        {site::Use::animal_house, "animals"},
+        {site::Use::caravan_pitch, "caravan"}, {site::Use::boat_mooring, "boat"}};
+    for (const auto& [use, about] : places) {
         site::Job job = support::plain_job();
         job.buildings[1].use = use;
         const Answer a = design(question_of(job));
         ASSERT_FALSE(a.schemes.empty());
-        std::string all;
-        for (const std::string& p : a.schemes.front().needs_a_person) all += p + "\n";
-        EXPECT_TRUE(says(all, site::word(use))) << site::word(use);
-        EXPECT_TRUE(says(all, "licensed person")) << site::word(use);
+        const auto& said = a.schemes.front().needs_a_person;
+        EXPECT_EQ(std::count_if(said.begin(), said.end(),
+                                [&, &what = about](const std::string& line) {
+                                    return line.rfind(what + ":", 0) == 0;
+                                }),
+                  1)
+            << site::word(use);
+        EXPECT_TRUE(std::any_of(said.begin(), said.end(), [](const std::string& line) {
+            return says(line, "licensed person");
+        })) << site::word(use);
     }
 }
 

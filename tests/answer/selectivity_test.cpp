@@ -26,7 +26,7 @@ std::vector<SelectivityAnswer> pairs_of(const site::Job& job, const tables::Devi
         q, support::scheme(support::cable(3, 10), study::Protective::core_and_armour, head));
     std::vector<SelectivityAnswer> all;
     for (std::size_t i = 0; i < recorded.pairs().size(); ++i) {
-        all.push_back(selectivity_answer(recorded.setting(), recorded.pairs()[i], i));
+        all.push_back(selectivity_answer(recorded.pairs()[i], recorded.protected_by(i)));
     }
     return all;
 }

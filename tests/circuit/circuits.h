@@ -39,6 +39,15 @@ inline site::Job job_with(std::vector<site::Circuit> circuits) {
     return job;
 }
 
+/// A heater's like on three phases, with that much third harmonic in per cent.
+inline site::Circuit three_phase(double watts, double length_m, double harmonic) {
+    site::Circuit c = heater(watts, length_m);
+    c.name = "Press";
+    c.phases = 3;
+    c.third_harmonic = support::measured(harmonic);
+    return c;
+}
+
 /// A board that loses `drop_percent` and stands behind loops of that many ohms.
 inline Feed<Silent> board(double drop_percent = 1, double loop_ohm = 0.4) {
     Feed<Silent> feed;
@@ -55,7 +64,9 @@ inline Feed<Silent> board(double drop_percent = 1, double loop_ohm = 0.4) {
 inline CircuitDesign<Silent> designed(const site::Job& job, const Feed<Silent>& feed = board(),
                                       std::size_t which = 0) {
     Silent silent;
-    const auto circuits = prepare(silent, support::catalogue(), job, job.buildings[1], 1).judged;
+    const int phases = feed.three_phase ? 3 : 1;
+    const auto circuits =
+        prepare(silent, support::catalogue(), job, job.buildings[1], phases).judged;
     CircuitDesign<Silent> design;
     circuit::design(silent, support::catalogue(), circuits.at(which), feed, design);
     return design;

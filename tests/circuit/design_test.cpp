@@ -185,5 +185,25 @@ TEST(CircuitDesign, BothDepthsGiveTheSameNumbersAndEveryFormulaItsResult) {
     for (const std::string& wrong : support::wrong_lines(ledger.lines())) ADD_FAILURE() << wrong;
 }
 
+// A whole drawer of loads: more third harmonic never gets by with a thinner cable.
+TEST(CircuitDesign, MoreThirdHarmonicNeverAllowsASmallerCable) {
+    Feed<Silent> three = board(1, 0.2);
+    three.three_phase = true;
+    bool grew = false;
+    for (double watts = 5000; watts <= 30000; watts += 2500) {
+        SquareMillimetres before{};
+        for (double percent = 0; percent <= 100; percent += 5) {
+            const auto d = designed(job_with({three_phase(watts, 12, percent)}), three);
+            const SquareMillimetres now = d.option.cable->section;
+            if (percent > 0) {
+                EXPECT_GE(now, before) << watts << " W, " << percent << " %";
+                grew = grew || now > before;
+            }
+            before = now;
+        }
+    }
+    EXPECT_TRUE(grew);
+}
+
 }  // namespace
 }  // namespace toft::circuit

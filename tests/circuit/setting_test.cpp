@@ -104,5 +104,25 @@ TEST(CircuitSetting, PanelsGenerate) {
     EXPECT_EQ(prepared(job_with({c})).judged.at(0).duty, Duty::generates);
 }
 
+// Nobody states how deep a circuit lies nor how warm its surroundings are: as for a leg of the
+// run the worse end of the range counts, and what is said of the ground is taken.
+TEST(CircuitSetting, WhatNobodySaysOfItsSurroundingsIsReadAtTheWorseEnd) {
+    const auto& c = support::catalogue();
+    const auto worse = [&](const char* fact) { return find_open_range(c, fact)->high.value; };
+    site::Circuit heat = heater(3000, 12);
+    EXPECT_EQ(prepared(job_with({heat})).judged.at(0).surroundings,
+              celsius(worse("air_temperature")));
+    heat.cable = site::CircuitCable{"armoured XLPE copper", square_millimetres(4), {}};
+    heat.method = site::LegMethod::buried_direct;
+    site::Job job = job_with({heat});
+    job.ground.temperature = {};
+    EXPECT_EQ(prepared(job).judged.at(0).surroundings, celsius(worse("ground_temperature")));
+    job.ground.temperature = support::measured(celsius(12));
+    EXPECT_EQ(prepared(job).judged.at(0).surroundings, celsius(12));
+    const double dry = prepared(job).judged.at(0).factors.total;
+    job.ground.thermal_resistivity = support::measured(1.0);
+    EXPECT_GT(prepared(job).judged.at(0).factors.total, dry);
+}
+
 }  // namespace
 }  // namespace toft::circuit

@@ -115,5 +115,28 @@ TEST(BuildingOfAJob, FaultsOfItsPartsHaveTheirPointer) {
               "/buildings/1/circuits/0/cable/colour unknown-key"}));
 }
 
+TEST(BuildingOfAJob, ASourceMayKeepASupplyAndOfNothingElseItIsUsed) {
+    const char* sources = R"({"circuits": [{"name": "store", "kind": "battery",
+        "keeps_supply": "building"}, {"name": "roof", "kind": "solar"}]})";
+    const auto b = shed(sources);
+    EXPECT_EQ(b.circuits[0].keeps_supply, site::KeepsSupply::building);
+    EXPECT_FALSE(b.circuits[1].keeps_supply);
+    EXPECT_TRUE(loaded(shed_with(sources)).unused.empty());
+    EXPECT_EQ(said(R"({"circuits": [{"name": "store", "kind": "battery",
+        "keeps_supply": "everything"}]})"),
+              Gist{"/buildings/1/circuits/0/keeps_supply unknown-word"});
+    const auto kettle = loaded(shed_with(R"({"circuits": [{"name": "kettle",
+        "kind": "fixed load", "load_w": 2000, "keeps_supply": "house"}]})"));
+    ASSERT_EQ(kettle.unused.size(), 1u);
+    EXPECT_NE(kettle.unused[0].find("circuit kettle: only solar and batteries"), std::string::npos);
+}
+
+TEST(BuildingOfAJob, WhatTheHousesBatteryDoesToTheRunIsSaidToBeLeftOut) {
+    const auto job = loaded(small_with("/buildings/0/circuits", Tree::parse(R"([{"name": "wall",
+        "kind": "battery", "load_w": 3000, "keeps_supply": "house"}])")));
+    ASSERT_EQ(job.unused.size(), 1u);
+    EXPECT_NE(job.unused[0].find("are not judged"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace toft::codec

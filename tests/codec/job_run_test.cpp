@@ -39,6 +39,15 @@ TEST(RunOfAJob, ItsFeedMayBeNamedOrLeftOpen) {
     EXPECT_EQ(said_at("/runs/0/fed_from", "\"tail\""), Gist{"/runs/0/fed_from unknown-word"});
 }
 
+TEST(RunOfAJob, MoreThanTheSupplyMayGoItsWay) {
+    const char* key = "/runs/0/also_carries";
+    EXPECT_TRUE(loaded(small_job()).runs.at(0).also_carries.empty());
+    EXPECT_EQ(loaded(job_pointed(key, R"(["data", "two-way lighting"])")).runs.at(0).also_carries,
+              (std::vector{site::AlsoCarried::data, site::AlsoCarried::two_way_lighting}));
+    EXPECT_EQ(said_at(key, R"(["date"])"), Gist{"/runs/0/also_carries/0 unknown-word"});
+    EXPECT_EQ(said_at(key, R"("data")"), Gist{"/runs/0/also_carries wrong-kind"});
+}
+
 TEST(RunOfAJob, ALegHasAMethodAndAPositiveLength) {
     for (const char* length :
          {"0", "-3", "0.01", "1e6", "{\"value\": -1}", "{\"low\": 0, \"high\": 2}"}) {

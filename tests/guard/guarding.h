@@ -3,6 +3,7 @@
 
 #include "guard/chain.h"
 #include "guard/dark.h"
+#include "study/selectivity.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
 
@@ -70,7 +71,11 @@ inline Darkness darkness(const site::Job& job, const study::RunScheme& scheme,
     const auto setting = support::prepared(job);
     const View v = view_of(setting, scheme);
     const Chain chain = chain_of(v, scheme, behind);
-    return darkness_of({v, scheme, chain, fault_sizes(setting, scheme), setting.ib});
+    Silent silent;
+    study::Figures<Silent> figures;
+    study::work_out(silent, setting, scheme, study::Stage::circuits, figures);
+    return darkness_of({v, scheme, chain, fault_sizes(figures), setting.ib,
+                        study::circuit_devices(setting, figures)});
 }
 
 /// How dark the part of that name goes in the event of that name.

@@ -17,7 +17,7 @@ struct Sized {
     Certainty head(Trouble trouble, Amperes fault) {
         v = view(job);
         chain = chain_of(v, scheme, amperes(0));
-        const DarkCase c{v, scheme, chain, {fault, fault, fault, fault}, amperes(2)};
+        const DarkCase c{v, scheme, chain, {fault, fault, fault, fault}, amperes(2), {}};
         return opening(c, trouble, 0, {Station::head, 0, ""});
     }
 };
@@ -37,6 +37,19 @@ TEST(Opening, AShortIsHeldOutOnlyAgainstABreakerThatIsKnown) {
     one.job.buildings[1].circuits[0].device = site::NamedDevice{"BS EN 61009", "B", amperes(6)};
     EXPECT_EQ(one.head(Trouble::short_circuit, amperes(150)), Certainty::no);
     EXPECT_EQ(one.head(Trouble::short_circuit, amperes(900)), Certainty::possibly);
+}
+
+// What nobody stated but the design chose is known.
+TEST(Opening, TheBreakerOfTheDesignIsKnownToo) {
+    site::Circuit heater = circuit(CircuitKind::fixed_load, "heater");
+    heater.load_w = measured(1000.0);
+    Darkness d = darkness(job_with({heater}), on_tails());
+    EXPECT_EQ(opens(d, "overload of heater", Station::head), Certainty::possibly);
+    heater.length = measured(metres(9));
+    site::Job job = job_with({heater});
+    job.buildings[1].load = measured(amperes(5));
+    d = darkness(job, on_tails());
+    EXPECT_EQ(opens(d, "overload of heater", Station::head), Certainty::no);
 }
 
 TEST(Opening, ALargerFaultNeverOpensLessSurely) {

@@ -2,6 +2,7 @@
 
 #include "base/root.h"
 #include "cable/drop.h"
+#include "cable/harmonics.h"
 #include "network/loop.h"
 #include "support/catalogue.h"
 
@@ -107,6 +108,29 @@ Results flat_cable(const PublishedCase& c) {
     return {{"cpc", cable.cpc.number()},
             {"r1r2", both.number()},
             {"Zs", network::largest_loop(ledger, unnamed, ohms(c.number("Ze", 0)), path).number()}};
+}
+
+/// The smallest cable that carries the lines of a three-phase load, PVC clipped in air of 30 C.
+Results rating_with_harmonics(const PublishedCase& c) {
+    Silent ledger;
+    const double share = c.number("h3") * 100;
+    const auto& steps = support::catalogue().cable_constants.harmonic;
+    const double factor =
+        share > 0 ? cable::harmonic_factor(ledger, steps,
+                                           cable::ThirdHarmonics<Silent>{share, 3 * share / 100, 1})
+                  : 1;
+    const cable::FactorTables tables{support::catalogue().cable_constants,
+                                     support::make(tables::Family::unarmoured_pvc_copper),
+                                     support::catalogue().limits.buried_cc};
+    const auto factors = cable::leg_factors(ledger, tables, tabulated_for(Laying::clipped));
+    double section = 0;
+    for (const tables::Cable& cable : support::catalogue().cables) {
+        if (cable.family != tables::Family::unarmoured_pvc_copper || cable.cores != 5) continue;
+        const Amperes iz = cable::leg_rating(ledger, cable.duty(3), factors, 1) * factor;
+        if (iz.number() < c.number("I")) continue;
+        if (section == 0 || cable.section.number() < section) section = cable.section.number();
+    }
+    return {{"I.rating", c.number("I") / factor}, {"S", section}};
 }
 
 }  // namespace toft::published

@@ -20,5 +20,7 @@ Results armour_of_cable(const support::PublishedCase& c);
 
 /// `cpc` of flat cable, `r1r2` at 20 °C, and `Zs` behind a length of it.
 Results flat_cable(const support::PublishedCase& c);
+/// Rating that three lines with a share of third harmonic ask for, and the cable that has it.
+Results rating_with_harmonics(const support::PublishedCase& c);
 
 }  // namespace toft::published

@@ -13,6 +13,7 @@
 #include "published/device_methods.h"
 #include "published/earth_methods.h"
 #include "published/guard_methods.h"
+#include "published/motor_methods.h"
 #include "published/shock_methods.h"
 #include "published/soil_methods.h"
 #include "study/figures.h"
@@ -299,6 +300,9 @@ const std::map<std::string, std::function<Results(const PublishedCase&)>>& metho
         {"household demand", household_demand},
         {"circuit current", circuit_current},
         {"neutral with third harmonics", neutral_with_harmonics},
+        {"rating with third harmonics", rating_with_harmonics},
+        {"motor's current", motor_current},
+        {"voltage a motor takes", motor_voltage},
         {"operators' bounds", operators_bounds}};
     return known;
 }

@@ -177,5 +177,54 @@ TEST(Figures, TheLargestLoopIsTheOneThatJustOperatesTheDevice) {
     }
 }
 
+/// Three lines with a load of that much third harmonic, in per cent.
+site::Job with_harmonics(double percent) {
+    site::Job job = support::on_three_phases(support::plain_job());
+    site::Circuit lamps;
+    lamps.name = "lamps";
+    lamps.phases = 3;
+    lamps.load_w = support::measured(13800.0);
+    lamps.third_harmonic = support::measured(percent);
+    job.buildings[1].load = {};
+    job.buildings[1].circuits = {lamps};
+    return job;
+}
+
+RunScheme four_cores() {
+    return support::scheme(support::cable(4, 10), Protective::armour, support::fuse(32));
+}
+
+// Table E.52.1 of IEC 60364-5-52, recalled.
+TEST(Figures, ThirdHarmonicsTakeTheirShareOfTheRating) {
+    const auto iz = [](double percent) {
+        return worked_out(with_harmonics(percent), four_cores(), Stage::rating).iz;
+    };
+    EXPECT_NEAR(iz(30) / iz(0), 0.86, 1e-12);
+    EXPECT_NEAR(iz(40) / iz(0), 0.86 / 1.2, 1e-12);
+    for (double percent = 0; percent < 100; percent += 2.5) {
+        EXPECT_LE(iz(percent + 2.5), iz(percent) * (1 + 1e-12)) << percent;
+    }
+}
+
+TEST(Figures, ThirdHarmonicsWarmTheCableAndSoRaiseTheDrop) {
+    const auto drop = [](double percent) {
+        return worked_out(with_harmonics(percent), four_cores(), Stage::drop).drop;
+    };
+    for (double percent = 0; percent < 100; percent += 2.5) {
+        EXPECT_GE(drop(percent + 2.5), drop(percent)) << percent;
+    }
+}
+
+TEST(Figures, TheWorkingWithThirdHarmonicsAgreesToo) {
+    for (const double percent : {20.0, 40.0, 60.0}) {
+        const site::Job job = with_harmonics(percent);
+        const Recorded r = recorded(job, four_cores());
+        EXPECT_EQ(numbers(worked_out(job, four_cores(), Stage::heat)), numbers(r.figures));
+        for (const std::string& wrong : support::wrong_lines(r.ledger.lines())) {
+            ADD_FAILURE() << wrong;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace toft::study

@@ -106,6 +106,35 @@ TEST(Load, ThirdHarmonicsOfEvenLinesComeBackOnTheNeutral) {
     EXPECT_NEAR(prepared(job).neutral_share, 0.9, 1e-12);
 }
 
+TEST(Load, ThirdHarmonicsLowerWhatTheRunMayCarryAndWithoutThemNothingDoes) {
+    site::Circuit lamps = circuit(site::CircuitKind::kiln, 6900, 1);
+    lamps.phases = 3;
+    EXPECT_FALSE(prepared(support::on_three_phases(job_of({lamps}))).harmonics);
+    EXPECT_TRUE(assumes(prepared(support::on_three_phases(job_of({lamps}))), "third harmonic"));
+    lamps.third_harmonic = measured(30.0);
+    const site::Job job = support::on_three_phases(job_of({lamps}));
+    EXPECT_TRUE(prepared(job).harmonics);
+    EXPECT_NEAR(prepared(job).harmonic_factor, 0.86, 1e-12);
+    EXPECT_FALSE(assumes(prepared(job), "third harmonic"));
+}
+
+// Half of the load has 60 %: 30 % of each line.
+TEST(Load, TheShareOfTheRunIsThatOfAllItsCircuitsTogether) {
+    site::Circuit lamps = circuit(site::CircuitKind::kiln, 6900, 1);
+    lamps.phases = 3;
+    site::Circuit heat = lamps;
+    lamps.third_harmonic = measured(60.0);
+    const site::Job job = support::on_three_phases(job_of({lamps, heat}));
+    EXPECT_NEAR(prepared(job).neutral_share, 0.9, 1e-12);
+    EXPECT_NEAR(prepared(job).harmonic_factor, 0.86, 1e-12);
+}
+
+TEST(Load, OnOnePhaseTheNeutralCarriesWhatTheLineDoesAndNoFactorApplies) {
+    site::Circuit lamps = circuit(site::CircuitKind::kiln, 2300, 1);
+    lamps.third_harmonic = measured(30.0);
+    EXPECT_FALSE(prepared(job_of({lamps})).harmonics);
+}
+
 TEST(Load, TheWholeHasThePowerFactorOfItsParts) {
     const site::Job job = job_of({circuit(site::CircuitKind::motor, 800, 0.8),
                                   circuit(site::CircuitKind::fixed_load, 1000, 1)});

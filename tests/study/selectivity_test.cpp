@@ -18,17 +18,35 @@ site::Circuit far_circuit(const char* name, CircuitKind kind, double watts) {
     return c;
 }
 
+struct PairWorked {
+    Setting<Silent> setting;
+    Figures<Silent> figures;
+};
+
+PairWorked selectivity_worked(const site::Job& job, const RunScheme& scheme,
+                              Stage stage = Stage::circuits) {
+    Silent silent;
+    PairWorked w{support::prepared(job), {}};
+    work_out(silent, w.setting, scheme, stage, w.figures);
+    return w;
+}
+
+RunScheme ten_behind(const tables::Device& head) {
+    return support::scheme(support::cable(3, 10), Protective::core, head);
+}
+
 std::vector<FarDevice> far_of(std::vector<site::Circuit> circuits) {
-    site::Building building;
-    building.circuits = std::move(circuits);
-    return far_devices(support::catalogue(), building, volts(230));
+    site::Job job = support::plain_job();
+    job.buildings[1].circuits = std::move(circuits);
+    const PairWorked w = selectivity_worked(job, ten_behind(support::fuse(63)));
+    return far_devices(w.setting, w.figures);
 }
 
 TEST(FarDevices, AreTheLeastThatCarryTheCircuitWhereNoneIsStated) {
     const auto all = far_of({far_circuit("heater", CircuitKind::fixed_load, 3000)});
     ASSERT_EQ(all.size(), 1u);
     EXPECT_EQ(all[0].device, &support::device("BS EN 61009", "B", 16));
-    EXPECT_TRUE(all[0].taken);
+    EXPECT_EQ(all[0].from, FarFrom::load);
 }
 
 TEST(FarDevices, SocketsHaveTheDeviceOfTheirKind) {
@@ -37,6 +55,40 @@ TEST(FarDevices, SocketsHaveTheDeviceOfTheirKind) {
     ASSERT_EQ(all.size(), 2u);
     EXPECT_EQ(all[0].device->rating, amperes(32));
     EXPECT_EQ(all[1].device->rating, amperes(20));
+}
+
+TEST(FarDevices, OfACircuitWithoutWattsWhatIsUsualCounts) {
+    site::Circuit shower = far_circuit("shower", CircuitKind::shower, 0);
+    shower.load_w = {};
+    EXPECT_EQ(far_of({shower})[0].device->rating, amperes(50));
+    site::Circuit lathe = far_circuit("lathe", CircuitKind::motor, 0);
+    lathe.load_w = {};
+    EXPECT_EQ(far_of({lathe})[0].device, nullptr);
+}
+
+// A motor that takes twelve times its current for a moment is designed behind a type C (a B holds
+// three times its rating), though a B would carry it while it runs.
+TEST(FarDevices, WhereTheCircuitIsDesignedItsOwnDeviceCounts) {
+    site::Circuit saw = far_circuit("saw", CircuitKind::motor, 1500);
+    saw.starting_multiple = support::measured(12.0);
+    EXPECT_EQ(far_of({saw})[0].device->curve, "B");
+    saw.length = support::measured(metres(8));
+    const auto all = far_of({saw});
+    ASSERT_EQ(all.size(), 1u);
+    EXPECT_EQ(all[0].device->curve, "C");
+    EXPECT_EQ(all[0].from, FarFrom::design);
+}
+
+TEST(FarDevices, AreThoseOfTheDesign) {
+    site::Job job = support::plain_job();
+    site::Circuit heater = far_circuit("heater", CircuitKind::fixed_load, 3000);
+    heater.length = support::measured(metres(12));
+    job.buildings[1].circuits = {heater};
+    const PairWorked w = selectivity_worked(job, ten_behind(support::fuse(63)));
+    ASSERT_EQ(w.figures.circuits.size(), 1u);
+    EXPECT_EQ(circuit_devices(w.setting, w.figures)[0], w.figures.circuits[0].option.device);
+    const PairWorked early = selectivity_worked(job, ten_behind(support::fuse(63)), Stage::current);
+    EXPECT_EQ(circuit_devices(early.setting, early.figures)[0], nullptr);
 }
 
 TEST(FarDevices, AStatedDeviceStandsAndEachIsNamedOnce) {
@@ -48,7 +100,7 @@ TEST(FarDevices, AStatedDeviceStandsAndEachIsNamedOnce) {
     ASSERT_EQ(all.size(), 1u);
     EXPECT_EQ(all[0].device, &support::breaker("C", 32));
     EXPECT_EQ(all[0].circuits, "kiln, saw");
-    EXPECT_FALSE(all[0].taken);
+    EXPECT_EQ(all[0].from, FarFrom::survey);
 }
 
 TEST(FarDevices, ADeviceThatTheTablesDoNotHoldIsNotKnown) {
@@ -56,18 +108,6 @@ TEST(FarDevices, ADeviceThatTheTablesDoNotHoldIsNotKnown) {
     odd.device = site::NamedDevice{"BS EN 60898", "B", amperes(33)};
     EXPECT_EQ(far_of({odd})[0].device, nullptr);
     EXPECT_EQ(far_of({})[0].device, nullptr);
-}
-
-struct PairWorked {
-    Setting<Silent> setting;
-    Figures<Silent> figures;
-};
-
-PairWorked selectivity_worked(const site::Job& job, const RunScheme& scheme) {
-    Silent silent;
-    PairWorked w{support::prepared(job), {}};
-    work_out(silent, w.setting, scheme, Stage::current, w.figures);
-    return w;
 }
 
 site::Job with_cut_out(const char* standard, double rating) {
@@ -106,7 +146,8 @@ TEST(SelectivePairs, AtTheBuildingTheLargestFaultThereCounts) {
     job.buildings[1].circuits = {far_circuit("heater", CircuitKind::fixed_load, 1200)};
     const auto scheme = support::scheme(support::cable(3, 10), Protective::core, support::fuse(63));
     const PairWorked w = selectivity_worked(job, scheme);
-    const auto pair = far_pair(silent, w.setting, scheme, w.figures, 0);
+    const auto pair =
+        far_pair(silent, w.setting, scheme, w.figures, far_devices(w.setting, w.figures)[0]);
     EXPECT_EQ(pair.upstream, &support::fuse(63));
     EXPECT_EQ(pair.downstream, &support::device("BS EN 61009", "B", 6));
     EXPECT_EQ(pair.prospective, most(w.figures.ln_far, w.figures.le_far));

@@ -35,6 +35,10 @@ struct Bounded {
     Trial best;
 };
 
+/// What a choice contributes to `own` of its twig at least.
+double own_of(const Compact& compact, const Slopes& slopes, std::uint32_t twig,
+              const Choice& choice);
+
 /// `own`, `leaving`, `at_root` and `least` for given `arriving`.
 void evaluate(const Compact& compact, Slopes& slopes);
 
@@ -42,6 +46,8 @@ void evaluate(const Compact& compact, Slopes& slopes);
 /// for itself allows; empty if that leads into a dead end.
 Trial tried(const Compact& compact, const Slopes& slopes);
 
-Bounded bounded(const Compact& compact);
+/// The best after so many steps at most, from slopes of nothing. Steps are the better measured, the
+/// closer `known` is to the least price of all.
+Bounded bounded(const Compact& compact, int steps = 150, double known = no_limit);
 
 }  // namespace toft::spread

@@ -4,9 +4,9 @@
 //
 // The grid of a resource is a power of two so fine that any sum of its amounts is a multiple of it
 // with fewer than 53 bits. So a sum is the same in whatever order it is made, and a requirement
-// reckoned back from a limit says exactly what adding up from the root would say. What snapping
-// moves is at most 2^-52 of the largest sum an amount; the tolerance of base/limit.h is added to
-// limits before they are rounded down.
+// reckoned back from a limit says exactly what adding up from the root would say. An amount is
+// moved by at most 2^-48 of the largest sum along any way, a price by 2^-50 of the sum of prices;
+// the tolerance of base/limit.h is added to limits before they are rounded down.
 
 #include "spread/problem.h"
 
@@ -35,6 +35,8 @@ struct Twig {
     std::vector<Choice> choices;  ///< in the caller's order
     Figures low{};                ///< least that can arrive
     Figures high{};               ///< most that can arrive and still be borne
+    /// Whether a limit of its own may bind, rather than only those of what it feeds.
+    std::array<bool, most_resources> limits{};
 };
 
 struct Compact {
@@ -43,12 +45,19 @@ struct Compact {
     std::vector<std::uint32_t> roots;
     std::vector<Twig> twigs;  ///< a branch, then all behind it, then its next sibling
     bool impossible = false;  ///< some branch is left without a choice
+    /// Branches that are settled and no longer in `twigs`, each with its option.
+    std::vector<std::pair<std::size_t, std::uint32_t>> settled;
+    double settled_price = 0;
 
     /// Which of a node are fed from it; `none` is the root.
     const std::vector<std::uint32_t>& fed_from(std::uint32_t node) const {
         return node == none ? roots : twigs[node].children;
     }
 };
+
+/// Strikes choices that cannot work or are beaten, and sets `low`, `high` and `limits` anew from
+/// what is left.
+void narrow(Compact& compact);
 
 /// The problem must have no faults (spread/check.h).
 Compact compacted(const Problem& problem);

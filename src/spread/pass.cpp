@@ -8,6 +8,9 @@ namespace toft::spread {
 
 namespace {
 
+constexpr std::uint64_t ask_after = 1000;  ///< offers between two questions whether to go on
+constexpr std::uint32_t small = 12;        ///< branches of a part that is always worked out in full
+
 template <std::size_t K>
 using Offers = std::vector<Offer<K>>;
 
@@ -33,20 +36,19 @@ public:
     Pass(const Compact& compact, const std::vector<Stage>& plan, const Slopes& slopes,
          const PassOrder& order)
         : compact_(compact), plan_(plan), slopes_(slopes), order_(order), parts_(plan.size()) {
-        room_ = order.price + order.guard - slopes.least;
+        least_ = slopes.least;
+        passed_.least = least_;
         nothing_behind_.resize(1);
         nothing_behind_[0].most.fill(no_limit);
     }
 
     Passed run() {
         for (std::uint32_t s = 0; s < plan_.size(); ++s) {
+            if (plan_[s].covers <= small) passed_.least = least_;
             set_figures(s);
             const double before = plan_[s].twig == none ? join(s) : grow(s);
             finish(s, before);
-            if (order_.go_on && !order_.go_on(passed_.offers)) {
-                passed_.stopped = true;
-                return passed_;
-            }
+            if (stopped(0)) return passed_;
             if (parts_[s].offers.empty()) return passed_;
         }
         read_best();
@@ -54,6 +56,18 @@ public:
     }
 
 private:
+    /// Asks the caller if at least so many offers were made since the last question.
+    bool stopped(std::uint64_t since) {
+        if (!passed_.stopped && order_.go_on && passed_.offers >= asked_ + since) {
+            asked_ = passed_.offers;
+            passed_.stopped = !order_.go_on(asked_);
+        }
+        return passed_.stopped;
+    }
+
+    /// By how much the bound may be exceeded before an offer is of no use.
+    double room() const { return order_.price + order_.guard - least_; }
+
     void set_figures(std::uint32_t s) {
         const Stage& stage = plan_[s];
         Part<K>& part = parts_[s];
@@ -78,7 +92,7 @@ private:
             if (offer.most[i] < part.low[i]) return;
             if (offer.most[i] >= part.high[i]) offer.most[i] = no_limit;
         }
-        if (part.value(offer) - before <= room_) part.offers.push_back(offer);
+        if (part.value(offer) - before <= room()) part.offers.push_back(offer);
     }
 
     double grow(std::uint32_t s) {
@@ -89,7 +103,7 @@ private:
         const double before =
             slopes_.own[stage.twig] + (stage.left == none ? 0 : parts_[stage.left].least);
         for (std::uint32_t c = 0; c < twig.choices.size(); ++c) {
-            for (std::uint32_t from = 0; from < below.size(); ++from) {
+            for (std::uint32_t from = 0; from < below.size() && !stopped(ask_after); ++from) {
                 consider(part, grown(twig.choices[c], below[from], from, c), before);
             }
         }
@@ -132,12 +146,12 @@ private:
         std::vector<double> over;
         for (const Offer<K>& b : right.offers) over.push_back(right.value(b) - right.least);
         std::size_t thinned = 0;
-        for (std::uint32_t i = 0; i < left.offers.size(); ++i) {
+        for (std::uint32_t i = 0; i < left.offers.size() && !stopped(ask_after); ++i) {
             const Offer<K>& a = left.offers[i];
-            const double room = room_ - (left.value(a) - left.least);
+            const double room_left = room() - (left.value(a) - left.least);
             const auto end = std::min<std::size_t>(useful_right[i] + 1, right.offers.size());
             for (std::uint32_t j = 0; j < end; ++j) {
-                if (i > useful_left[j] || over[j] > room) continue;
+                if (i > useful_left[j] || over[j] > room_left) continue;
                 const Offer<K>& b = right.offers[j];
                 Offer<K> both{a.price + b.price, a.most, i, j};
                 for (std::size_t r = 0; r < K; ++r) both.most[r] = std::min(a.most[r], b.most[r]);
@@ -190,7 +204,7 @@ private:
         double least = no_limit;
         for (const Offer<K>& offer : part.offers) least = std::min(least, part.value(offer));
         part.least = std::max(least, before);
-        if (!part.offers.empty()) room_ -= part.least - before;
+        if (!part.offers.empty()) least_ += part.least - before;
     }
 
     /// Keeps the offers of which the cheapest solutions may come, and those that bear most.
@@ -206,7 +220,7 @@ private:
         }
         const auto end = by_value.begin() + static_cast<std::ptrdiff_t>(order_.cap);
         std::nth_element(by_value.begin(), end, by_value.end());
-        const double bound = order_.price + order_.guard - room_ + end->first - before;
+        const double bound = least_ + end->first - before;
         passed_.cut = std::min(passed_.cut, order_.price < no_limit ? bound : -no_limit);
         std::vector<std::uint32_t> kept;
         for (auto it = by_value.begin(); it != end; ++it) kept.push_back(it->second);
@@ -221,7 +235,7 @@ private:
 
     void read_best() {
         passed_.best.picks.assign(compact_.twigs.size(), 0);
-        passed_.best.price = parts_.back().offers.front().price;
+        passed_.best.price = compact_.settled_price + parts_.back().offers.front().price;
         std::vector<std::pair<std::uint32_t, std::uint32_t>> open{
             {static_cast<std::uint32_t>(plan_.size() - 1), 0}};
         while (!open.empty()) {
@@ -245,7 +259,8 @@ private:
     const PassOrder& order_;
     std::vector<Part<K>> parts_;
     Offers<K> nothing_behind_;
-    double room_ = 0;  ///< by how much the bound may be exceeded before an offer is of no use
+    double least_ = 0;  ///< no solution that is looked for and was not cut costs less
+    std::uint64_t asked_ = 0;
     Passed passed_;
 };
 

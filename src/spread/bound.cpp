@@ -125,7 +125,8 @@ struct Ascent {
                 }
                 gradient[t][i] = before + sent - reckoned_in(t, i);
                 const bool held = dearer[t][i] <= 0 && !may_fall[t][i] && gradient[t][i] < 0;
-                const double g = held ? 0 : gradient[t][i] / scale[i];
+                const bool fixed = !may_fall[t][i] && !twig.limits[i];
+                const double g = held || fixed ? 0 : gradient[t][i] / scale[i];
                 square += g * g;
             }
         }
@@ -142,6 +143,7 @@ struct Ascent {
     void step(double length) {
         for (std::size_t t = 0; t < compact.twigs.size(); ++t) {
             for (std::size_t i = 0; i < compact.resources; ++i) {
+                if (!may_fall[t][i] && !compact.twigs[t].limits[i]) continue;
                 double& d = dearer[t][i];
                 d += length * gradient[t][i] / (scale[i] * scale[i]);
                 if (!may_fall[t][i]) d = std::max(d, 0.0);

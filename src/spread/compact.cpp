@@ -161,6 +161,7 @@ bool pass_up(Compact& compact) {
     std::vector<Figures> borne(compact.twigs.size(), free);  // at the end of each
     for (std::size_t t = compact.twigs.size(); t-- > 0;) {
         Twig& twig = compact.twigs[t];
+        twig.limits.fill(false);
         Figures most;
         most.fill(-no_limit);
         for (Choice& choice : twig.choices) {
@@ -169,6 +170,7 @@ bool pass_up(Compact& compact) {
                 const double back = !choice.sets[i]             ? below - choice.amount[i]
                                     : choice.amount[i] <= below ? no_limit
                                                                 : -no_limit;
+                if (choice.up[i] < back && choice.up[i] < twig.high[i]) twig.limits[i] = true;
                 if (back < choice.up[i]) {
                     choice.up[i] = back;
                     changed = true;
@@ -253,6 +255,7 @@ bool can_bind(const Compact& compact, std::size_t i) {
 void move_resource(Compact& compact, std::size_t from, std::size_t to) {
     compact.at_root[to] = compact.at_root[from];
     for (Twig& twig : compact.twigs) {
+        twig.limits[to] = twig.limits[from];
         twig.low[to] = twig.low[from];
         twig.high[to] = twig.high[from];
         for (Choice& choice : twig.choices) {

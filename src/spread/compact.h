@@ -35,6 +35,8 @@ struct Twig {
     std::vector<Choice> choices;  ///< in the caller's order
     Figures low{};                ///< least that can arrive
     Figures high{};               ///< most that can arrive and still be borne
+    /// Whether a limit of its own may bind, rather than only those of what it feeds.
+    std::array<bool, most_resources> limits{};
 };
 
 struct Compact {

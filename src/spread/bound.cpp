@@ -96,7 +96,7 @@ struct Ascent {
 
     void look() {
         raise_slopes();
-        slopes.least = 0;
+        slopes.least = compact.settled_price;
         for (std::size_t i = 0; i < compact.resources; ++i) {
             slopes.least += slopes.at_root[i] * compact.at_root[i];
         }
@@ -164,10 +164,21 @@ double dearest(const Compact& compact) {
 
 }  // namespace
 
+double own_of(const Compact& compact, const Slopes& slopes, std::uint32_t twig,
+              const Choice& choice) {
+    double own = choice.price;
+    for (std::size_t i = 0; i < compact.resources; ++i) {
+        own += least_part(compact.twigs[twig], choice, i, slopes.arriving[twig][i],
+                          slopes.leaving[twig][i])
+                   .value;
+    }
+    return own;
+}
+
 void evaluate(const Compact& compact, Slopes& slopes) {
     add_up(compact, slopes);
     slopes.own.resize(compact.twigs.size());
-    slopes.least = 0;
+    slopes.least = compact.settled_price;
     for (std::size_t i = 0; i < compact.resources; ++i) {
         slopes.least += slopes.at_root[i] * compact.at_root[i];
     }

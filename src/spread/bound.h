@@ -35,6 +35,10 @@ struct Bounded {
     Trial best;
 };
 
+/// What a choice contributes to `own` of its twig at least.
+double own_of(const Compact& compact, const Slopes& slopes, std::uint32_t twig,
+              const Choice& choice);
+
 /// `own`, `leaving`, `at_root` and `least` for given `arriving`.
 void evaluate(const Compact& compact, Slopes& slopes);
 

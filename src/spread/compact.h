@@ -45,6 +45,9 @@ struct Compact {
     std::vector<std::uint32_t> roots;
     std::vector<Twig> twigs;  ///< a branch, then all behind it, then its next sibling
     bool impossible = false;  ///< some branch is left without a choice
+    /// Branches that are settled and no longer in `twigs`, each with its option.
+    std::vector<std::pair<std::size_t, std::uint32_t>> settled;
+    double settled_price = 0;
 
     /// Which of a node are fed from it; `none` is the root.
     const std::vector<std::uint32_t>& fed_from(std::uint32_t node) const {

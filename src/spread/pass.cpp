@@ -8,6 +8,8 @@ namespace toft::spread {
 
 namespace {
 
+constexpr std::uint32_t small = 12;  ///< branches of a part that is always worked out in full
+
 template <std::size_t K>
 using Offers = std::vector<Offer<K>>;
 
@@ -33,13 +35,15 @@ public:
     Pass(const Compact& compact, const std::vector<Stage>& plan, const Slopes& slopes,
          const PassOrder& order)
         : compact_(compact), plan_(plan), slopes_(slopes), order_(order), parts_(plan.size()) {
-        room_ = order.price + order.guard - slopes.least;
+        least_ = slopes.least;
+        passed_.least = least_;
         nothing_behind_.resize(1);
         nothing_behind_[0].most.fill(no_limit);
     }
 
     Passed run() {
         for (std::uint32_t s = 0; s < plan_.size(); ++s) {
+            if (plan_[s].covers <= small) passed_.least = least_;
             set_figures(s);
             const double before = plan_[s].twig == none ? join(s) : grow(s);
             finish(s, before);
@@ -54,6 +58,9 @@ public:
     }
 
 private:
+    /// By how much the bound may be exceeded before an offer is of no use.
+    double room() const { return order_.price + order_.guard - least_; }
+
     void set_figures(std::uint32_t s) {
         const Stage& stage = plan_[s];
         Part<K>& part = parts_[s];
@@ -78,7 +85,7 @@ private:
             if (offer.most[i] < part.low[i]) return;
             if (offer.most[i] >= part.high[i]) offer.most[i] = no_limit;
         }
-        if (part.value(offer) - before <= room_) part.offers.push_back(offer);
+        if (part.value(offer) - before <= room()) part.offers.push_back(offer);
     }
 
     double grow(std::uint32_t s) {
@@ -134,10 +141,10 @@ private:
         std::size_t thinned = 0;
         for (std::uint32_t i = 0; i < left.offers.size(); ++i) {
             const Offer<K>& a = left.offers[i];
-            const double room = room_ - (left.value(a) - left.least);
+            const double room_left = room() - (left.value(a) - left.least);
             const auto end = std::min<std::size_t>(useful_right[i] + 1, right.offers.size());
             for (std::uint32_t j = 0; j < end; ++j) {
-                if (i > useful_left[j] || over[j] > room) continue;
+                if (i > useful_left[j] || over[j] > room_left) continue;
                 const Offer<K>& b = right.offers[j];
                 Offer<K> both{a.price + b.price, a.most, i, j};
                 for (std::size_t r = 0; r < K; ++r) both.most[r] = std::min(a.most[r], b.most[r]);
@@ -190,7 +197,7 @@ private:
         double least = no_limit;
         for (const Offer<K>& offer : part.offers) least = std::min(least, part.value(offer));
         part.least = std::max(least, before);
-        if (!part.offers.empty()) room_ -= part.least - before;
+        if (!part.offers.empty()) least_ += part.least - before;
     }
 
     /// Keeps the offers of which the cheapest solutions may come, and those that bear most.
@@ -206,7 +213,7 @@ private:
         }
         const auto end = by_value.begin() + static_cast<std::ptrdiff_t>(order_.cap);
         std::nth_element(by_value.begin(), end, by_value.end());
-        const double bound = order_.price + order_.guard - room_ + end->first - before;
+        const double bound = least_ + end->first - before;
         passed_.cut = std::min(passed_.cut, order_.price < no_limit ? bound : -no_limit);
         std::vector<std::uint32_t> kept;
         for (auto it = by_value.begin(); it != end; ++it) kept.push_back(it->second);
@@ -221,7 +228,7 @@ private:
 
     void read_best() {
         passed_.best.picks.assign(compact_.twigs.size(), 0);
-        passed_.best.price = parts_.back().offers.front().price;
+        passed_.best.price = compact_.settled_price + parts_.back().offers.front().price;
         std::vector<std::pair<std::uint32_t, std::uint32_t>> open{
             {static_cast<std::uint32_t>(plan_.size() - 1), 0}};
         while (!open.empty()) {
@@ -245,7 +252,7 @@ private:
     const PassOrder& order_;
     std::vector<Part<K>> parts_;
     Offers<K> nothing_behind_;
-    double room_ = 0;  ///< by how much the bound may be exceeded before an offer is of no use
+    double least_ = 0;  ///< no solution that is looked for and was not cut costs less
     Passed passed_;
 };
 

@@ -12,7 +12,7 @@ namespace toft::spread {
 
 struct PassOrder {
     std::size_t cap = 0;      ///< most offers kept of a part
-    double price = no_limit;  ///< of the best solution known
+    double price = no_limit;  ///< solutions up to that price are looked for
     double guard = 0;         ///< below that, two sums of prices are not told apart
     std::function<bool(std::uint64_t)> go_on;  ///< asked after each part with the offers made
 };
@@ -20,6 +20,7 @@ struct PassOrder {
 struct Passed {
     Trial best;  ///< cheapest among what was not cut; empty if none costs `price` or less
     double cut = no_limit;  ///< no solution with anything that was cut costs less
+    double least = 0;       ///< the bound when only small parts of the tree were known
     std::uint64_t offers = 0;
     bool stopped = false;
 };

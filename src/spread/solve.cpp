@@ -2,6 +2,7 @@
 
 #include "base/limit.h"
 #include "spread/check.h"
+#include "spread/core.h"
 #include "spread/pass.h"
 
 #include <algorithm>
@@ -13,6 +14,9 @@ namespace {
 
 constexpr std::size_t first_cap = 60;
 constexpr std::size_t cap_grows = 16;
+constexpr std::size_t uncapped = static_cast<std::size_t>(-1);
+constexpr double first_share = 0.05;
+constexpr double share_grows = 2;
 
 double guard_of(const Compact& compact, const Slopes& slopes) {
     double sum = 0;
@@ -28,67 +32,98 @@ double guard_of(const Compact& compact, const Slopes& slopes) {
 }
 
 std::vector<std::size_t> options_of(const Compact& compact, const Trial& trial) {
-    std::vector<std::size_t> chosen(trial.picks.empty() ? 0 : compact.twigs.size());
+    std::vector<std::size_t> chosen(compact.twigs.size() + compact.settled.size());
     for (std::size_t t = 0; t < trial.picks.size(); ++t) {
         const Twig& twig = compact.twigs[t];
         chosen[twig.branch] = twig.choices[trial.picks[t]].option;
     }
+    for (const auto& [branch, option] : compact.settled) chosen[branch] = option;
     return chosen;
 }
 
-/// Passes with growing caps until nothing that was cut could matter.
+/// First a pass with a cap, for a good solution; then passes that leave nothing out below a target,
+/// which rises from the bound until a solution is found.
 class Search {
 public:
     Search(const Compact& compact, const Patience& patience)
-        : compact_(compact), patience_(patience), plan_(planned(compact)) {
+        : compact_(compact), patience_(patience) {
         Bounded start = bounded(compact);
         slopes_ = std::move(start.slopes);
-        best_ = std::move(start.best);
+        if (!start.best.picks.empty()) take(compact, start.best);
         least_ = slopes_.least;
+        guard_ = guard_of(compact_, slopes_);
     }
 
     Answer run() {
-        const double guard = guard_of(compact_, slopes_);
+        double known = least_;
         for (std::size_t cap = first_cap;; cap *= cap_grows) {
-            PassOrder order{cap, best_.price, guard, {}};
-            order.go_on = [this](std::uint64_t offers) { return may_go_on(offers); };
-            Passed passed = pass(compact_, plan_, slopes_, order);
-            offers_ += passed.offers;
-            if (!passed.best.picks.empty() && passed.best.price <= best_.price) {
-                best_ = std::move(passed.best);
-            }
+            const Passed passed = look(price_, cap);
             if (passed.stopped) return answer(Standing::stopped);
-            if (passed.cut > best_.price + guard || passed.cut == no_limit) {
-                return answer(best_.picks.empty() ? Standing::impossible : Standing::proved);
-            }
-            least_ = std::max(least_, std::min(passed.cut, best_.price));
+            if (passed.cut > price_ + guard_) return answer(ended());
+            raise(passed.cut);
+            known = std::max(least_, passed.least);
+            if (price_ < no_limit) break;
+        }
+        for (double share = first_share;; share *= share_grows) {
+            const double target = share >= 1 ? price_ : known + share * (price_ - known);
+            const Passed passed = look(target, uncapped);
+            if (passed.stopped) return answer(Standing::stopped);
+            if (price_ <= target) return answer(ended());
+            raise(target);
         }
     }
+
+private:
+    /// One pass for solutions up to `target`; keeps the best.
+    Passed look(double target, std::size_t cap) {
+        PassOrder order{cap, target, guard_, {}};
+        order.go_on = [this](std::uint64_t offers) { return may_go_on(offers); };
+        const Core core = core_of(compact_, slopes_, target + guard_ - slopes_.least);
+        Passed passed;
+        passed.least = core.slopes.least;
+        if (core.compact.impossible) return passed;
+        passed = pass(core.compact, planned(core.compact), core.slopes, order);
+        offers_ += passed.offers;
+        if (!passed.best.picks.empty() && passed.best.price <= price_) {
+            take(core.compact, passed.best);
+        }
+        return passed;
+    }
+
+    void take(const Compact& compact, const Trial& trial) {
+        chosen_ = options_of(compact, trial);
+        price_ = trial.price;
+    }
+
+    void raise(double least) { least_ = std::max(least_, std::min(least, price_)); }
+
+    Standing ended() const { return chosen_.empty() ? Standing::impossible : Standing::proved; }
 
 private:
     bool may_go_on(std::uint64_t offers) const {
         const std::uint64_t all = offers_ + offers;
         if (all > patience_.most_offers) return false;
-        return !patience_.go_on || patience_.go_on({all, best_.price, std::max(least_, 0.0)});
+        return !patience_.go_on || patience_.go_on({all, price_, std::max(least_, 0.0)});
     }
 
     Answer answer(Standing standing) const {
         Answer answer;
         answer.standing = standing;
         answer.offers = offers_;
-        answer.price = best_.price;
-        answer.chosen = options_of(compact_, best_);
-        const double least = standing == Standing::stopped ? least_ : best_.price;
-        answer.at_least = std::max(0.0, std::min(least, best_.price));
+        answer.price = price_;
+        answer.chosen = chosen_;
+        const double least = standing == Standing::stopped ? least_ : price_;
+        answer.at_least = std::max(0.0, std::min(least, price_));
         return answer;
     }
 
     const Compact& compact_;
     const Patience& patience_;
-    std::vector<Stage> plan_;
     Slopes slopes_;
-    Trial best_;
+    std::vector<std::size_t> chosen_;
+    double price_ = no_limit;
     double least_ = 0;
+    double guard_ = 0;
     std::uint64_t offers_ = 0;
 };
 

@@ -8,15 +8,15 @@ namespace toft::spread {
 namespace {
 
 constexpr int steps = 150;
-constexpr int patience = 8;  ///< steps without a better bound before steps are halved
+constexpr int idle_steps = 8;  ///< steps without a better bound before steps are halved
 
 /// What of `own` comes from one resource of a choice, and where on [low, high] it is least.
-struct Part {
+struct Share {
     double value;
     double in;
 };
 
-Part least_part(const Twig& twig, const Choice& choice, std::size_t i, double arriving,
+Share least_part(const Twig& twig, const Choice& choice, std::size_t i, double arriving,
                 double leaving) {
     const double slope = (choice.sets[i] ? 0 : leaving) - arriving;
     const double in = slope >= 0 ? twig.low[i] : std::min(twig.high[i], choice.up[i]);
@@ -233,7 +233,7 @@ Bounded bounded(const Compact& compact) {
         if (ascent.slopes.least > found.slopes.least) {
             found.slopes = ascent.slopes;
             idle = 0;
-        } else if (++idle >= patience) {
+        } else if (++idle >= idle_steps) {
             share /= 2;
             idle = 0;
         }

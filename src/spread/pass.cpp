@@ -8,6 +8,7 @@ namespace toft::spread {
 
 namespace {
 
+constexpr std::uint64_t ask_after = 1000;  ///< offers between two questions whether to go on
 constexpr std::uint32_t small = 12;  ///< branches of a part that is always worked out in full
 
 template <std::size_t K>
@@ -47,10 +48,7 @@ public:
             set_figures(s);
             const double before = plan_[s].twig == none ? join(s) : grow(s);
             finish(s, before);
-            if (order_.go_on && !order_.go_on(passed_.offers)) {
-                passed_.stopped = true;
-                return passed_;
-            }
+            if (stopped(0)) return passed_;
             if (parts_[s].offers.empty()) return passed_;
         }
         read_best();
@@ -58,6 +56,15 @@ public:
     }
 
 private:
+    /// Asks the caller if at least so many offers were made since the last question.
+    bool stopped(std::uint64_t since) {
+        if (!passed_.stopped && order_.go_on && passed_.offers >= asked_ + since) {
+            asked_ = passed_.offers;
+            passed_.stopped = !order_.go_on(asked_);
+        }
+        return passed_.stopped;
+    }
+
     /// By how much the bound may be exceeded before an offer is of no use.
     double room() const { return order_.price + order_.guard - least_; }
 
@@ -96,7 +103,7 @@ private:
         const double before =
             slopes_.own[stage.twig] + (stage.left == none ? 0 : parts_[stage.left].least);
         for (std::uint32_t c = 0; c < twig.choices.size(); ++c) {
-            for (std::uint32_t from = 0; from < below.size(); ++from) {
+            for (std::uint32_t from = 0; from < below.size() && !stopped(ask_after); ++from) {
                 consider(part, grown(twig.choices[c], below[from], from, c), before);
             }
         }
@@ -139,7 +146,7 @@ private:
         std::vector<double> over;
         for (const Offer<K>& b : right.offers) over.push_back(right.value(b) - right.least);
         std::size_t thinned = 0;
-        for (std::uint32_t i = 0; i < left.offers.size(); ++i) {
+        for (std::uint32_t i = 0; i < left.offers.size() && !stopped(ask_after); ++i) {
             const Offer<K>& a = left.offers[i];
             const double room_left = room() - (left.value(a) - left.least);
             const auto end = std::min<std::size_t>(useful_right[i] + 1, right.offers.size());
@@ -253,6 +260,7 @@ private:
     std::vector<Part<K>> parts_;
     Offers<K> nothing_behind_;
     double least_ = 0;  ///< no solution that is looked for and was not cut costs less
+    std::uint64_t asked_ = 0;
     Passed passed_;
 };
 

@@ -14,7 +14,7 @@ struct PassOrder {
     std::size_t cap = 0;      ///< most offers kept of a part
     double price = no_limit;  ///< solutions up to that price are looked for
     double guard = 0;         ///< below that, two sums of prices are not told apart
-    std::function<bool(std::uint64_t)> go_on;  ///< asked after each part with the offers made
+    std::function<bool(std::uint64_t)> go_on;  ///< asked now and then with the offers made
 };
 
 struct Passed {

@@ -55,11 +55,13 @@ public:
     }
 
     Answer run() {
+        if (!std::isfinite(slopes_.least)) return answer(Standing::impossible);
         double known = least_;
         for (std::size_t cap = first_cap;; cap *= cap_grows) {
             const Passed passed = look(price_, cap);
             if (passed.stopped) return answer(Standing::stopped);
-            if (passed.cut > price_ + guard_) return answer(ended());
+            const bool all = passed.cut == no_limit || passed.cut > price_ + guard_;
+            if (all) return answer(ended());
             raise(passed.cut);
             known = std::max(least_, passed.least);
             if (price_ < no_limit) break;
@@ -99,7 +101,6 @@ private:
 
     Standing ended() const { return chosen_.empty() ? Standing::impossible : Standing::proved; }
 
-private:
     bool may_go_on(std::uint64_t offers) const {
         const std::uint64_t all = offers_ + offers;
         if (all > patience_.most_offers) return false;

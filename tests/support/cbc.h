@@ -17,7 +17,7 @@ std::string integer_program(const spread::Problem& problem);
 struct CbcAnswer {
     bool proved = false;          ///< false when its time was up
     std::optional<double> price;  ///< of the best it has; none when it found none
-    double seconds = 0;           ///< from start to end of the program, with reading its file
+    double seconds = 0;           ///< processor time, with its start and the reading of its file
 };
 
 /// Runs cbc with no gap allowed, for at most so many seconds. Throws when it cannot be run.

@@ -268,21 +268,26 @@ void move_resource(Compact& compact, std::size_t from, std::size_t to) {
 
 }  // namespace
 
-Compact compacted(const Problem& problem) {
-    Compact compact = laid_out(problem, grids_of(problem));
+void narrow(Compact& compact) {
     for (int round = 0; round < 3; ++round) {
         pass_down(compact, true);
-        if (compact.impossible) return compact;
+        if (compact.impossible) return;
         if (!pass_up(compact)) break;
     }
     pass_down(compact, false);
     settle(compact);
+    strike_beaten(compact);
+}
+
+Compact compacted(const Problem& problem) {
+    Compact compact = laid_out(problem, grids_of(problem));
+    narrow(compact);
+    if (compact.impossible) return compact;
     std::size_t kept = 0;
     for (std::size_t i = 0; i < compact.resources; ++i) {
         if (can_bind(compact, i)) move_resource(compact, i, kept++);
     }
     compact.resources = kept;
-    strike_beaten(compact);
     return compact;
 }
 

@@ -55,6 +55,10 @@ struct Compact {
     }
 };
 
+/// Strikes choices that cannot work or are beaten, and sets `low`, `high` and `limits` anew from
+/// what is left.
+void narrow(Compact& compact);
+
 /// The problem must have no faults (spread/check.h).
 Compact compacted(const Problem& problem);
 

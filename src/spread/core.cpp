@@ -140,7 +140,8 @@ private:
             core.compact.twigs.push_back(std::move(twig));
             core.slopes.arriving.push_back(arriving_[t]);
         }
-        evaluate(core.compact, core.slopes);
+        narrow(core.compact);
+        if (!core.compact.impossible) evaluate(core.compact, core.slopes);
         return core;
     }
 

@@ -15,6 +15,8 @@ namespace {
 constexpr std::size_t first_cap = 60;
 constexpr std::size_t cap_grows = 16;
 constexpr std::size_t uncapped = static_cast<std::size_t>(-1);
+constexpr std::uint64_t endless = std::numeric_limits<std::uint64_t>::max();
+constexpr std::uint64_t worth_a_try = 4;  ///< times the offers of the first passes
 constexpr double first_share = 0.05;
 constexpr double share_grows = 2;
 
@@ -58,7 +60,7 @@ public:
         if (!std::isfinite(slopes_.least)) return answer(Standing::impossible);
         double known = least_;
         for (std::size_t cap = first_cap;; cap *= cap_grows) {
-            const Passed passed = look(price_, cap);
+            const Passed passed = look(price_, cap, endless);
             if (passed.stopped) return answer(Standing::stopped);
             const bool all = passed.cut == no_limit || passed.cut > price_ + guard_;
             if (all) return answer(ended());
@@ -66,20 +68,32 @@ public:
             known = std::max(least_, passed.least);
             if (price_ < no_limit) break;
         }
-        for (double share = first_share;; share *= share_grows) {
+        const std::uint64_t few = worth_a_try * offers_;
+        if (finds_all(price_, few)) return answer(ended());
+        for (double share = first_share; !gave_up_; share *= share_grows) {
             const double target = share >= 1 ? price_ : known + share * (price_ - known);
-            const Passed passed = look(target, uncapped);
-            if (passed.stopped) return answer(Standing::stopped);
-            if (price_ <= target) return answer(ended());
-            raise(target);
+            if (finds_all(target, endless)) return answer(ended());
         }
+        return answer(Standing::stopped);
     }
 
 private:
+    /// Whether everything up to `target` was looked at and the best is there.
+    bool finds_all(double target, std::uint64_t most_offers) {
+        const Passed passed = look(target, uncapped, most_offers);
+        if (passed.stopped) return false;
+        if (price_ <= target) return true;
+        raise(target);
+        return false;
+    }
+
     /// One pass for solutions up to `target`; keeps the best.
-    Passed look(double target, std::size_t cap) {
+    Passed look(double target, std::size_t cap, std::uint64_t most_offers) {
         PassOrder order{cap, target, guard_, {}};
-        order.go_on = [this](std::uint64_t offers) { return may_go_on(offers); };
+        order.go_on = [this, most_offers](std::uint64_t offers) {
+            gave_up_ = gave_up_ || !may_go_on(offers);
+            return !gave_up_ && offers <= most_offers;
+        };
         const Core core = core_of(compact_, slopes_, target + guard_ - slopes_.least);
         Passed passed;
         passed.least = core.slopes.least;
@@ -125,6 +139,7 @@ private:
     double price_ = no_limit;
     double least_ = 0;
     double guard_ = 0;
+    bool gave_up_ = false;  ///< the caller did
     std::uint64_t offers_ = 0;
 };
 

@@ -17,7 +17,7 @@ constexpr std::size_t cap_grows = 16;
 constexpr std::size_t uncapped = static_cast<std::size_t>(-1);
 constexpr std::uint64_t endless = std::numeric_limits<std::uint64_t>::max();
 constexpr std::uint64_t worth_a_try = 4;  ///< times the offers of the first passes
-constexpr double first_share = 0.05;
+constexpr double first_share = 0.02;
 constexpr double share_grows = 2;
 
 double guard_of(const Compact& compact, const Slopes& slopes) {

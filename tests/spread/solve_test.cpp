@@ -101,6 +101,21 @@ TEST(Spread, OfEqualPricesTheTrunkTakesTheEarlierOption) {
     EXPECT_EQ(solved(problem).chosen, (std::vector<std::size_t>{1, 0}));
 }
 
+TEST(SpreadDraws, SomeCanBeBuiltAndSomeCannotAndLimitsCost) {
+    int possible = 0;
+    int dearer = 0;
+    for (unsigned seed = 0; seed < 300; ++seed) {
+        Problem problem = drawn({seed, 1 + seed % 6, 4, 1 + seed % 3});
+        const double price = try_all(problem).price;
+        possible += price < no_limit;
+        problem.resources = 0;
+        dearer += price < no_limit && price > try_all(problem).price;
+    }
+    EXPECT_GT(possible, 100);
+    EXPECT_LT(possible, 280);
+    EXPECT_GT(dearer, 60);
+}
+
 RC_GTEST_PROP(SpreadLaw, FindsWhatThePlainLoopFinds, ()) {
     const unsigned seed = any_seed();
     const auto resources = static_cast<std::size_t>(*rc::gen::inRange(1, 4));

@@ -7,7 +7,6 @@ namespace toft::spread {
 
 namespace {
 
-constexpr int steps = 150;
 constexpr int idle_steps = 8;  ///< without a better bound before steps are halved
 constexpr double shortest = 1e-3;
 constexpr int try_every = 5;
@@ -301,7 +300,7 @@ Trial tried(const Compact& compact, const Slopes& slopes) {
     return trial;
 }
 
-Bounded bounded(const Compact& compact) {
+Bounded bounded(const Compact& compact, int steps) {
     Ascent ascent(compact);
     Bounded found;
     found.slopes.least = -no_limit;

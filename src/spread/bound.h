@@ -46,6 +46,7 @@ void evaluate(const Compact& compact, Slopes& slopes);
 /// for itself allows; empty if that leads into a dead end.
 Trial tried(const Compact& compact, const Slopes& slopes);
 
-Bounded bounded(const Compact& compact);
+/// The best after so many steps at most, from slopes of nothing.
+Bounded bounded(const Compact& compact, int steps = 150);
 
 }  // namespace toft::spread

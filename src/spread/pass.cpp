@@ -9,7 +9,7 @@ namespace toft::spread {
 namespace {
 
 constexpr std::uint64_t ask_after = 1000;  ///< offers between two questions whether to go on
-constexpr std::uint32_t small = 12;  ///< branches of a part that is always worked out in full
+constexpr std::uint32_t small = 12;        ///< branches of a part that is always worked out in full
 
 template <std::size_t K>
 using Offers = std::vector<Offer<K>>;

@@ -12,6 +12,8 @@ namespace toft::spread {
 
 namespace {
 
+constexpr int first_steps = 25;
+constexpr std::uint64_t few_each = 20;  ///< offers a branch worth trying on a first bound
 constexpr std::size_t first_cap = 60;
 constexpr std::size_t cap_grows = 16;
 constexpr std::size_t uncapped = static_cast<std::size_t>(-1);
@@ -49,15 +51,15 @@ class Search {
 public:
     Search(const Compact& compact, const Patience& patience)
         : compact_(compact), patience_(patience) {
-        Bounded start = bounded(compact);
-        slopes_ = std::move(start.slopes);
-        if (!start.best.picks.empty()) take(compact, start.best);
-        least_ = slopes_.least;
-        guard_ = guard_of(compact_, slopes_);
+        use(bounded(compact, first_steps));
     }
 
     Answer run() {
         if (!std::isfinite(slopes_.least)) return answer(Standing::impossible);
+        if (price_ < no_limit && finds_all(price_, few_each * compact_.twigs.size())) {
+            return answer(ended());
+        }
+        use(bounded(compact_));
         double known = least_;
         for (std::size_t cap = first_cap;; cap *= cap_grows) {
             const Passed passed = look(price_, cap, endless);
@@ -78,6 +80,13 @@ public:
     }
 
 private:
+    void use(Bounded bounded) {
+        slopes_ = std::move(bounded.slopes);
+        if (bounded.best.price < price_) take(compact_, bounded.best);
+        least_ = std::max(least_, slopes_.least);
+        guard_ = guard_of(compact_, slopes_);
+    }
+
     /// Whether everything up to `target` was looked at and the best is there.
     bool finds_all(double target, std::uint64_t most_offers) {
         const Passed passed = look(target, uncapped, most_offers);

@@ -300,11 +300,11 @@ Trial tried(const Compact& compact, const Slopes& slopes) {
     return trial;
 }
 
-Bounded bounded(const Compact& compact, int steps) {
+Bounded bounded(const Compact& compact, int steps, double known) {
     Ascent ascent(compact);
     Bounded found;
     found.slopes.least = -no_limit;
-    const double far = dearest(compact);
+    const double far = std::min(known, dearest(compact));
     double share = 1;
     int idle = 0;
     for (int n = 0; n < steps && share > shortest; ++n) {

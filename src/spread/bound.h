@@ -46,7 +46,8 @@ void evaluate(const Compact& compact, Slopes& slopes);
 /// for itself allows; empty if that leads into a dead end.
 Trial tried(const Compact& compact, const Slopes& slopes);
 
-/// The best after so many steps at most, from slopes of nothing.
-Bounded bounded(const Compact& compact, int steps = 150);
+/// The best after so many steps at most, from slopes of nothing. Steps are the better measured, the
+/// closer `known` is to the least price of all.
+Bounded bounded(const Compact& compact, int steps = 150, double known = no_limit);
 
 }  // namespace toft::spread

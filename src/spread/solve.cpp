@@ -13,14 +13,15 @@ namespace toft::spread {
 namespace {
 
 constexpr int first_steps = 25;
+constexpr int last_steps = 400;
 constexpr std::uint64_t few_each = 20;  ///< offers a branch worth trying on a first bound
 constexpr std::size_t first_cap = 60;
 constexpr std::size_t cap_grows = 16;
 constexpr std::size_t uncapped = static_cast<std::size_t>(-1);
 constexpr std::uint64_t endless = std::numeric_limits<std::uint64_t>::max();
 constexpr std::uint64_t worth_a_try = 4;  ///< times the offers of the first passes
+constexpr std::uint64_t least_worth = 500000;
 constexpr double first_share = 0.02;
-constexpr double share_grows = 2;
 
 double guard_of(const Compact& compact, const Slopes& slopes) {
     double sum = 0;
@@ -51,6 +52,7 @@ class Search {
 public:
     Search(const Compact& compact, const Patience& patience)
         : compact_(compact), patience_(patience) {
+        slopes_.least = -no_limit;
         use(bounded(compact, first_steps));
     }
 
@@ -70,21 +72,36 @@ public:
             known = std::max(least_, passed.least);
             if (price_ < no_limit) break;
         }
-        const std::uint64_t few = worth_a_try * offers_;
-        if (finds_all(price_, few)) return answer(ended());
-        for (double share = first_share; !gave_up_; share *= share_grows) {
-            const double target = share >= 1 ? price_ : known + share * (price_ - known);
-            if (finds_all(target, endless)) return answer(ended());
-        }
-        return answer(Standing::stopped);
+        if (finds_all(price_, worth_a_try * offers_)) return answer(ended());
+        use(bounded(compact_, last_steps, price_));
+        return rise(std::max(known, least_));
     }
 
 private:
     void use(Bounded bounded) {
-        slopes_ = std::move(bounded.slopes);
+        if (bounded.slopes.least > slopes_.least) slopes_ = std::move(bounded.slopes);
         if (bounded.best.price < price_) take(compact_, bounded.best);
         least_ = std::max(least_, slopes_.least);
         guard_ = guard_of(compact_, slopes_);
+    }
+
+    /// Targets from `known` on until a solution is found. A step that asks for too many offers is
+    /// halved, and the next may ask for more.
+    Answer rise(double known) {
+        double step = first_share * (price_ - known);
+        std::uint64_t most_offers = std::max(least_worth, worth_a_try * offers_);
+        while (!gave_up_) {
+            const double target = std::min(price_, known + step);
+            if (finds_all(target, most_offers)) return answer(ended());
+            if (least_ >= target) {
+                known = target;
+                step *= 2;
+            } else {
+                step /= 2;
+                most_offers *= 2;
+            }
+        }
+        return answer(Standing::stopped);
     }
 
     /// Whether everything up to `target` was looked at and the best is there.

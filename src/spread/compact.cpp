@@ -27,21 +27,44 @@ struct Grids {
     Grid price{0};
 };
 
-Grids grids_of(const Problem& problem) {
+std::vector<std::size_t> reading_order(const Problem& problem) {
+    std::vector<std::vector<std::size_t>> children(problem.branches.size());
+    std::vector<std::size_t> waiting;
+    for (std::size_t b = problem.branches.size(); b-- > 0;) {
+        const std::size_t parent = problem.branches[b].parent;
+        (parent == from_root ? waiting : children[parent]).push_back(b);
+    }
+    std::vector<std::size_t> order;
+    while (!waiting.empty()) {
+        const std::size_t b = waiting.back();
+        waiting.pop_back();
+        order.push_back(b);
+        waiting.insert(waiting.end(), children[b].begin(), children[b].end());
+    }
+    return order;
+}
+
+/// No state is larger, on either side of 0.
+double most_state(const Problem& problem, std::size_t i, const std::vector<std::size_t>& order) {
+    const double at_root = std::fabs(problem.at_root[i]);
+    std::vector<double> sent(problem.branches.size());
+    double most = at_root;
+    for (const std::size_t b : order) {
+        const Branch& branch = problem.branches[b];
+        const double in = branch.parent == from_root ? at_root : sent[branch.parent];
+        for (const Option& option : branch.options) {
+            const Change& change = option.changes[i];
+            sent[b] = std::max(sent[b], std::fabs(change.amount) + (change.sets ? 0 : in));
+        }
+        most = std::max(most, sent[b]);
+    }
+    return most;
+}
+
+Grids grids_of(const Problem& problem, const std::vector<std::size_t>& order) {
     Grids grids;
     for (std::size_t i = 0; i < problem.resources; ++i) {
-        double start = std::fabs(problem.at_root[i]);
-        double added = 0;
-        for (const Branch& branch : problem.branches) {
-            double most = 0;
-            for (const Option& option : branch.options) {
-                const Change& change = option.changes[i];
-                double& counts = change.sets ? start : most;
-                counts = std::max(counts, std::fabs(change.amount));
-            }
-            added += most;
-        }
-        grids.most.push_back(2 * (start + added));
+        grids.most.push_back(2 * most_state(problem, i, order));
         grids.amounts.emplace_back(2 * grids.most.back());
     }
     double price = 0;
@@ -77,31 +100,16 @@ bool read(Choice& choice, const Option& option, const Grids& grids) {
     return true;
 }
 
-std::vector<std::size_t> reading_order(const Problem& problem) {
-    std::vector<std::vector<std::size_t>> children(problem.branches.size());
-    std::vector<std::size_t> waiting;
-    for (std::size_t b = problem.branches.size(); b-- > 0;) {
-        const std::size_t parent = problem.branches[b].parent;
-        (parent == from_root ? waiting : children[parent]).push_back(b);
-    }
-    std::vector<std::size_t> order;
-    while (!waiting.empty()) {
-        const std::size_t b = waiting.back();
-        waiting.pop_back();
-        order.push_back(b);
-        waiting.insert(waiting.end(), children[b].begin(), children[b].end());
-    }
-    return order;
-}
-
-Compact laid_out(const Problem& problem, const Grids& grids) {
+Compact laid_out(const Problem& problem) {
+    const std::vector<std::size_t> order = reading_order(problem);
+    const Grids grids = grids_of(problem, order);
     Compact compact;
     compact.resources = problem.resources;
     for (std::size_t i = 0; i < problem.resources; ++i) {
         compact.at_root[i] = grids.amounts[i].nearest(problem.at_root[i]);
     }
     std::vector<std::uint32_t> place(problem.branches.size(), none);
-    for (const std::size_t b : reading_order(problem)) {
+    for (const std::size_t b : order) {
         const Branch& branch = problem.branches[b];
         const auto t = static_cast<std::uint32_t>(compact.twigs.size());
         place[b] = t;
@@ -280,7 +288,7 @@ void narrow(Compact& compact) {
 }
 
 Compact compacted(const Problem& problem) {
-    Compact compact = laid_out(problem, grids_of(problem));
+    Compact compact = laid_out(problem);
     narrow(compact);
     if (compact.impossible) return compact;
     std::size_t kept = 0;

@@ -4,9 +4,9 @@
 //
 // The grid of a resource is a power of two so fine that any sum of its amounts is a multiple of it
 // with fewer than 53 bits. So a sum is the same in whatever order it is made, and a requirement
-// reckoned back from a limit says exactly what adding up from the root would say. What snapping
-// moves is at most 2^-52 of the largest sum an amount; the tolerance of base/limit.h is added to
-// limits before they are rounded down.
+// reckoned back from a limit says exactly what adding up from the root would say. An amount is
+// moved by at most 2^-48 of the largest sum along any way, a price by 2^-50 of the sum of prices;
+// the tolerance of base/limit.h is added to limits before they are rounded down.
 
 #include "spread/problem.h"
 

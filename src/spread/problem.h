@@ -52,8 +52,9 @@ enum class Standing {
     impossible  ///< proved that no choice keeps all limits
 };
 
-/// Of choices of equal price the first is taken, read from the root: a branch before what it feeds,
-/// all behind it before the next sibling, siblings as they stand in the problem.
+/// Of choices of equal price (on the grid of spread/compact.h) the first is taken, read from the
+/// root: a branch before what it feeds, all behind it before the next sibling, siblings as they
+/// stand in the problem.
 struct Answer {
     Standing standing = Standing::proved;
     std::vector<std::size_t> chosen;  ///< an option for each branch; empty if none was found

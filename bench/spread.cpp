@@ -23,17 +23,19 @@ constexpr double cbc_seconds = 120;
 /// Processor time of this program: other users of the machine do not count.
 double seconds_now() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
 
-std::vector<spread::Problem> problems_of(Shape shape, std::int64_t branches, unsigned count) {
+std::vector<spread::Problem> problems_of(Shape shape, std::int64_t branches, unsigned count,
+                                         std::size_t resources = 2) {
     std::vector<spread::Problem> all;
     for (unsigned seed = 1; seed <= count; ++seed) {
-        all.push_back(support::drawn_sizing(shape, static_cast<std::size_t>(branches), seed));
+        all.push_back(
+            support::drawn_sizing(shape, static_cast<std::size_t>(branches), seed, resources));
     }
     return all;
 }
 
 /// One iteration solves all of them; `ms_each` is the mean, `ms_worst` the longest.
-void solve_sizes(benchmark::State& state, Shape shape) {
-    const auto all = problems_of(shape, state.range(0), problems);
+void solve_sizes(benchmark::State& state, Shape shape, std::size_t resources = 2) {
+    const auto all = problems_of(shape, state.range(0), problems, resources);
     double offers = 0;
     double proved = 0;
     double worst = 0;
@@ -90,6 +92,10 @@ void sizes(benchmark::internal::Benchmark* bench) {
     bench->Arg(10)->Arg(12)->Arg(40)->Arg(100)->Arg(300)->Arg(1000)->Unit(benchmark::kMillisecond);
 }
 
+void few_sizes(benchmark::internal::Benchmark* bench) {
+    bench->Arg(12)->Arg(40)->Arg(100)->Unit(benchmark::kMillisecond);
+}
+
 void sizes_with_cbc(benchmark::internal::Benchmark* bench) {
     bench->Arg(10)->Arg(12)->Arg(40)->Arg(100)->Unit(benchmark::kMillisecond)->Iterations(1);
 }
@@ -97,6 +103,9 @@ void sizes_with_cbc(benchmark::internal::Benchmark* bench) {
 BENCHMARK_CAPTURE(solve_sizes, tree, Shape::tree)->Apply(sizes);
 BENCHMARK_CAPTURE(solve_sizes, star, Shape::star)->Apply(sizes);
 BENCHMARK_CAPTURE(solve_sizes, chain, Shape::chain)->Apply(sizes);
+BENCHMARK_CAPTURE(solve_sizes, tree_of_3_resources, Shape::tree, 3)->Apply(few_sizes);
+BENCHMARK_CAPTURE(solve_sizes, tree_of_4_resources, Shape::tree, 4)->Apply(few_sizes);
+BENCHMARK_CAPTURE(solve_sizes, tree_of_8_resources, Shape::tree, 8)->Arg(12);
 BENCHMARK_CAPTURE(cbc_over_solve, tree, Shape::tree)->Apply(sizes_with_cbc);
 BENCHMARK_CAPTURE(cbc_over_solve, star, Shape::star)->Apply(sizes_with_cbc);
 BENCHMARK_CAPTURE(cbc_over_solve, chain, Shape::chain)->Apply(sizes_with_cbc);

@@ -12,8 +12,8 @@ namespace {
 
 using support::Shape;
 
-void expect_like_cbc(Shape shape, std::size_t branches, unsigned seed) {
-    const Problem problem = support::drawn_sizing(shape, branches, seed);
+void expect_like_cbc(Shape shape, std::size_t branches, unsigned seed, std::size_t resources = 2) {
+    const Problem problem = support::drawn_sizing(shape, branches, seed, resources);
     const auto answer = solve(problem);
     ASSERT_TRUE(answer);
     const auto other = support::ask_cbc(problem, 60);
@@ -33,6 +33,12 @@ TEST(Sizing, ChainsCostWhatTheIntegerProgramCosts) {
 
 TEST(Sizing, StarsCostWhatTheIntegerProgramCosts) {
     for (unsigned seed = 0; seed < 50; ++seed) expect_like_cbc(Shape::star, 3 + seed % 10, seed);
+}
+
+TEST(Sizing, SoDoTreesWithThreeToEightResources) {
+    for (unsigned seed = 0; seed < 40; ++seed) {
+        expect_like_cbc(Shape::tree, 3 + seed % 10, seed, 3 + seed % 6);
+    }
 }
 
 }  // namespace

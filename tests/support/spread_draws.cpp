@@ -87,6 +87,18 @@ std::vector<Option> sizes_for(const Run& run, SpreadDice& dice) {
     return options;
 }
 
+void draw_more_resources(Problem& problem, SpreadDice dice) {
+    for (std::size_t i = 2; i < problem.resources; ++i) {
+        for (Branch& branch : problem.branches) {
+            const double of_run = dice.between(0.2, 1.2);
+            for (Option& option : branch.options) {
+                const double factor = of_run * dice.between(0.7, 1.3);
+                option.changes[i].amount = option.changes[1].amount * factor;
+            }
+        }
+    }
+}
+
 }  // namespace
 
 Problem drawn(const DrawnSpread& asked) {
@@ -148,10 +160,10 @@ Tried try_all(const Problem& problem) {
     }
 }
 
-Problem drawn_sizing(Shape shape, std::size_t branches, unsigned seed) {
+Problem drawn_sizing(Shape shape, std::size_t branches, unsigned seed, std::size_t resources) {
     SpreadDice dice{std::mt19937(seed)};
     Problem problem;
-    problem.resources = 2;
+    problem.resources = resources;
     const auto parents = drawn_parents(shape, branches, dice);
     std::vector<double> load(branches);
     for (double& kw : load) kw = dice.between(2, 20);
@@ -162,7 +174,8 @@ Problem drawn_sizing(Shape shape, std::size_t branches, unsigned seed) {
         const Run run{dice.between(5, 40), 3 * std::sqrt(load[b])};
         problem.branches.push_back({parents[b], sizes_for(run, dice)});
     }
-    for (std::size_t i = 0; i < 2; ++i) {
+    draw_more_resources(problem, {std::mt19937(seed + 1)});
+    for (std::size_t i = 0; i < resources; ++i) {
         const double thick = most_sent(problem, i, true);
         const double thin = most_sent(problem, i, false);
         const double limit = thick + dice.between(0.15, 0.4) * (thin - thick);

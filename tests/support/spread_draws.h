@@ -35,7 +35,8 @@ enum class Shape { tree, chain, star };
 
 /// Sizing of runs: the resistance of copper by IEC 60228 class 2 at 20 °C (1.5 to 50 mm²), drop and
 /// loop as resources, prices that grow with the section, limits that bind. The same for a seed on
-/// every machine.
-spread::Problem drawn_sizing(Shape shape, std::size_t branches, unsigned seed);
+/// every machine. Resources beyond two go with the loop's, by a factor of each run and size.
+spread::Problem drawn_sizing(Shape shape, std::size_t branches, unsigned seed,
+                             std::size_t resources = 2);
 
 }  // namespace toft::support

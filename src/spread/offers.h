@@ -29,31 +29,59 @@ bool bears(const Offer<K>& a, const Offer<K>& b) {
     return true;
 }
 
-/// Those seen so far that bear most; asked whether one of them bears a newcomer.
+/// Those seen so far that bear most; asked whether one of them bears a newcomer. A tree that halves
+/// by one resource after the other; each knot knows the most of each resource below it.
 template <std::size_t K>
 class Crest {
 public:
     /// False if one seen before bears as much; otherwise takes it in.
     bool take(const Offer<K>& offer) {
-        for (std::size_t block = 0; block * width < seen_.size(); ++block) {
-            if (!bears(tops_[block], offer)) continue;
-            const std::size_t end = std::min(seen_.size(), (block + 1) * width);
-            for (std::size_t i = block * width; i < end; ++i) {
-                if (bears(seen_[i], offer)) return false;
+        if (!knots_.empty() && borne(offer)) return false;
+        const auto place = static_cast<std::uint32_t>(knots_.size());
+        std::size_t by = 0;
+        for (std::uint32_t at = 0; at < place; by = (by + 1) % K) {
+            Knot& knot = knots_[at];
+            for (std::size_t i = 0; i < K; ++i) {
+                knot.top.most[i] = std::max(knot.top.most[i], offer.most[i]);
             }
+            std::uint32_t& next = offer.most[by] < knot.own.most[by] ? knot.less : knot.more;
+            at = next == nowhere ? next = place : next;
         }
-        if (seen_.size() % width == 0) tops_.push_back(offer);
-        for (std::size_t i = 0; i < K; ++i) {
-            tops_.back().most[i] = std::max(tops_.back().most[i], offer.most[i]);
-        }
-        seen_.push_back(offer);
+        knots_.push_back({offer, offer, nowhere, nowhere});
         return true;
     }
 
 private:
-    static constexpr std::size_t width = 16;
-    std::vector<Offer<K>> seen_;
-    std::vector<Offer<K>> tops_;  ///< the most of each resource in a block
+    static constexpr std::uint32_t nowhere = static_cast<std::uint32_t>(-1);
+    struct Knot {
+        Offer<K> own;
+        Offer<K> top;
+        std::uint32_t less;
+        std::uint32_t more;
+    };
+
+    bool borne(const Offer<K>& offer) {
+        open_.push_back({0, 0});
+        while (!open_.empty()) {
+            auto [at, by] = open_.back();
+            open_.pop_back();
+            for (; at != nowhere && bears(knots_[at].top, offer); by = (by + 1) % K) {
+                const Knot& knot = knots_[at];
+                if (bears(knot.own, offer)) {
+                    open_.clear();
+                    return true;
+                }
+                if (offer.most[by] < knot.own.most[by]) {
+                    open_.push_back({knot.less, (by + 1) % K});
+                }
+                at = knot.more;
+            }
+        }
+        return false;
+    }
+
+    std::vector<std::pair<std::uint32_t, std::size_t>> open_;
+    std::vector<Knot> knots_;
 };
 
 template <>

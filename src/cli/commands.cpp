@@ -88,6 +88,13 @@ std::optional<study::RunScheme> pick(const answer::Question& question, const std
     return std::nullopt;
 }
 
+void print_workings(const answer::Recorded& recorded, const std::string& scheme_key) {
+    for (const std::string& name : recorded.names()) {
+        const auto working = recorded.working(name);
+        if (working) print("\n" + working_screen(*working, scheme_key));
+    }
+}
+
 int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
     if (arguments.scheme.empty()) {
         complain(
@@ -163,9 +170,11 @@ int explain(const ExplainArguments& arguments) {
             const auto scheme = pick(question, arguments.scheme);
             if (!scheme) return no_such_scheme(question, arguments);
             const answer::Recorded recorded(question, *scheme);
+            const std::string key = study::scheme_key(*scheme);
             const std::vector<std::string> names = recorded.names();
             if (arguments.name.empty()) {
                 for (const std::string& name : names) print(name + "\n");
+                if (arguments.all) print_workings(recorded, key);
                 return static_cast<int>(done);
             }
             const auto working = recorded.working(arguments.name);
@@ -174,7 +183,6 @@ int explain(const ExplainArguments& arguments) {
                                     nearest_word(arguments.name, names), names}},
                                   arguments.json, "nothing to explain:");
             }
-            const std::string key = study::scheme_key(*scheme);
             print(arguments.json ? codec::write_working(*working, key)
                                  : working_screen(*working, key));
             return static_cast<int>(done);

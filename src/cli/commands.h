@@ -31,6 +31,7 @@ struct ExplainArguments {
     std::string name;    ///< rule or figure; empty lists them
     std::string scheme;  ///< key or rank; empty for the first
     bool json = false;
+    bool all = false;  ///< the list, then the working of every name on it
 };
 
 struct TablesArguments {

@@ -134,11 +134,15 @@ void add_commands(CLI::App& app, Arguments& a) {
 
     auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
     explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
-    explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
+    auto* name =
+        explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
     explain->add_option(
         "--scheme", a.explain.scheme,
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
-    explain->add_flag("--json", a.explain.json, "print the working as JSON");
+    auto* json = explain->add_flag("--json", a.explain.json, "print the working as JSON");
+    explain->add_flag("--all", a.explain.all, "the list, then the working of each name on it")
+        ->excludes(name)
+        ->excludes(json);
 
     auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();

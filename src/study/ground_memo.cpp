@@ -6,17 +6,8 @@ namespace toft::study {
 
 namespace {
 
-bool same(const field::Strata& a, const field::Strata& b) {
-    return a.deepest == b.deepest &&
-           std::equal(a.layers.begin(), a.layers.end(), b.layers.begin(), b.layers.end(),
-                      [](const field::Stratum& x, const field::Stratum& y) {
-                          return x.resistivity == y.resistivity && x.thickness == y.thickness;
-                      });
-}
-
 bool same(const std::vector<field::Strata>& a, const std::vector<field::Strata>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](const field::Strata& x, const field::Strata& y) { return same(x, y); });
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), same_soil);
 }
 
 bool same(const SoilSetting& a, const SoilSetting& b) {
@@ -31,7 +22,7 @@ ThroughTheYear kept_year(GroundMemo& memo, const tables::Catalogue& catalogue,
     for (const auto& [known, year] : memo.years) {
         if (same(known, soil)) return year;
     }
-    memo.years.emplace_back(soil, through_the_year(catalogue, soil, electrode));
+    memo.years.emplace_back(soil, through_the_year(catalogue, soil, electrode, memo.media));
     return memo.years.back().second;
 }
 

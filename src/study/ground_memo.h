@@ -14,6 +14,7 @@ namespace toft::study {
 struct GroundMemo {
     std::optional<ReadSoil> read;
     std::vector<std::pair<SoilSetting, ThroughTheYear>> years;  ///< of the job's electrode
+    Media media;                                                ///< all soils looked at
 };
 
 /// through_the_year(), kept.

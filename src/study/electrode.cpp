@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace toft::study {
 
@@ -182,16 +183,29 @@ std::string electrode_words(const BuiltElectrode& b, const site::Electrode& stat
                        significant(b.spacing.number(), 3), shape);
 }
 
-std::optional<Ohms> resistance_in(const field::Medium* soil, const BuiltElectrode& electrode,
-                                  OhmMetres concrete) {
+namespace {
+
+/// What the wires alone meet.
+std::optional<Ohms> of_wires(const field::Medium* soil, const BuiltElectrode& electrode) {
     if (!soil) return std::nullopt;
     const auto field = field::solve_field(*soil, electrode.wires, fine);
     if (!field) return std::nullopt;
-    Ohms r = field->joined();
-    if (electrode.concrete > metres(0)) {
-        r = r + concrete / (2 * pi * electrode.concrete) * electrode.concrete_share;
-    }
-    return r;
+    return field->joined();
+}
+
+/// What concrete round the metal adds.
+Ohms in_concrete(const BuiltElectrode& electrode, OhmMetres concrete) {
+    if (!(electrode.concrete > metres(0))) return {};
+    return concrete / (2 * pi * electrode.concrete) * electrode.concrete_share;
+}
+
+}  // namespace
+
+std::optional<Ohms> resistance_in(const field::Medium* soil, const BuiltElectrode& electrode,
+                                  OhmMetres concrete) {
+    const auto wires = of_wires(soil, electrode);
+    if (!wires) return std::nullopt;
+    return *wires + in_concrete(electrode, concrete);
 }
 
 namespace {
@@ -202,20 +216,23 @@ struct Season {
     const char* when = "";
 };
 
-/// An electrode that is looked at in many soils.
-struct Looked {
-    const tables::Catalogue& catalogue;
-    const BuiltElectrode& electrode;
-    Media& media;
+/// An electrode that is looked at in many soils, some of them more than once.
+class Looked {
+public:
+    Looked(const tables::Catalogue& catalogue, const BuiltElectrode& electrode, Media& media)
+        : catalogue_(catalogue), electrode_(electrode), media_(media) {}
 
-    std::optional<Ohms> bare(const field::Strata& soil, OhmMetres concrete) const {
-        return resistance_in(media.in(soil), electrode, concrete);
+    std::optional<Ohms> bare(const field::Strata& soil, OhmMetres concrete) {
+        const field::Medium* medium = media_.in(soil);
+        auto [found, fresh] = known_.try_emplace(medium);
+        if (fresh) found->second = of_wires(medium, electrode_);
+        if (!found->second) return std::nullopt;
+        return *found->second + in_concrete(electrode_, concrete);
     }
 
-    std::optional<std::vector<Season>> seasons(const field::Strata& soil,
-                                               OhmMetres concrete) const {
+    std::optional<std::vector<Season>> seasons(const field::Strata& soil, OhmMetres concrete) {
         std::vector<Season> all;
-        for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
+        for (const tables::SeasonRow& row : catalogue_.electrode.seasons) {
             const auto crust =
                 field::with_crust(soil, field::Crust{row.depth.value, row.factor.value});
             if (!crust) return std::nullopt;
@@ -225,6 +242,12 @@ struct Looked {
         }
         return all;
     }
+
+private:
+    const tables::Catalogue& catalogue_;
+    const BuiltElectrode& electrode_;
+    Media& media_;
+    std::map<const field::Medium*, std::optional<Ohms>> known_;
 };
 
 }  // namespace
@@ -235,7 +258,7 @@ ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSe
     year.solved = true;
     const OhmMetres concrete = catalogue.electrode.concrete_high.value;
     const bool changes = !soil.whole_year && !soil.read_dry;
-    const Looked looked{catalogue, electrode, media};
+    Looked looked(catalogue, electrode, media);
     const auto high = [&](Ohms r, const char* when) {
         if (r > year.high) {
             year.high = r;

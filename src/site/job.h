@@ -20,6 +20,8 @@ struct NamedDevice {
     std::string standard;
     std::string curve;  ///< empty for fuses
     Amperes rating;
+
+    friend bool operator==(const NamedDevice&, const NamedDevice&) = default;
 };
 
 struct HouseBoard {
@@ -30,6 +32,8 @@ struct HouseBoard {
     Answer rcd_delayed = Answer::unknown;
     std::optional<RcdType> rcd_type;
     Fact<Amperes> breaking;  ///< rated short-circuit capacity of the board and its devices
+
+    friend bool operator==(const HouseBoard&, const HouseBoard&) = default;
 };
 
 struct Intake {
@@ -57,6 +61,8 @@ struct Intake {
     Fact<Amperes> main_switch;          ///< rating of the board's main switch
     Fact<Amperes> agreed;               ///< demand the operator has agreed to
     Fact<Amperes> demand;               ///< the house's largest today, measured or otherwise
+
+    friend bool operator==(const Intake&, const Intake&) = default;
 };
 
 struct Metalwork {
@@ -67,6 +73,8 @@ struct Metalwork {
     Answer bonded_at_house = Answer::unknown;
     Fact<Ohms> resistance_to_met;  ///< measured from the part to the main earthing terminal
     Fact<Metres> distance;         ///< from the building, for what does not enter it
+
+    friend bool operator==(const Metalwork&, const Metalwork&) = default;
 };
 
 /// The cable a circuit has or is to have.
@@ -74,6 +82,8 @@ struct CircuitCable {
     std::string family;
     SquareMillimetres live;
     std::optional<SquareMillimetres> cpc;  ///< none: as the family is made
+
+    friend bool operator==(const CircuitCable&, const CircuitCable&) = default;
 };
 
 /// What a circuit carries comes on top of its kind where it is stated.
@@ -96,6 +106,8 @@ struct Circuit {
     Fact<Amperes> leakage;           ///< standing current in the protective conductor
     Fact<double> third_harmonic;     ///< per cent of the line current
     Answer later = Answer::unknown;  ///< not there today
+
+    friend bool operator==(const Circuit&, const Circuit&) = default;
 };
 
 struct Building {
@@ -122,6 +134,8 @@ struct Building {
     Answer barefoot = Answer::unknown;
     Answer vehicle_outdoors = Answer::unknown;
     Answer spread_of_fire_risk = Answer::unknown;
+
+    friend bool operator==(const Building&, const Building&) = default;
 };
 
 struct Leg {
@@ -138,6 +152,8 @@ struct Leg {
     std::string family;                  ///< of its cable; empty when open
     std::optional<int> cores;
     std::optional<SquareMillimetres> live;
+
+    friend bool operator==(const Leg&, const Leg&) = default;
 };
 
 struct Run {
@@ -148,6 +164,8 @@ struct Run {
     std::optional<FedFrom> fed_from;
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
+
+    friend bool operator==(const Run&, const Run&) = default;
 };
 
 struct Wishes {
@@ -160,6 +178,8 @@ struct Wishes {
     Prefer prefer = Prefer::price;
     std::optional<Scenario> scenario;  ///< load the run is sized for; none: likely
     Fact<double> start_dip;            ///< per cent that a starting motor may take off the voltage
+
+    friend bool operator==(const Wishes&, const Wishes&) = default;
 };
 
 struct Job {
@@ -172,6 +192,8 @@ struct Job {
     Wishes wishes;
     std::vector<std::string>
         unused;  ///< what was stated but no calculation reads yet, in sentences
+
+    friend bool operator==(const Job&, const Job&) = default;
 };
 
 /// The building of that id, or null.

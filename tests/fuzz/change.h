@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include <cmath>
+#include <iterator>
 #include <random>
 #include <string>
 #include <vector>
@@ -21,7 +22,7 @@ public:
     std::string of(const std::string& text) {
         Json json = Json::parse(text, nullptr, false);
         if (!json.is_structured() || json.empty()) return "";
-        for (unsigned n = 1 + pick(3); n > 0; --n) {
+        for (std::size_t n = 1 + pick(3); n > 0; --n) {
             std::vector<Json*> all;
             gather(json, all);
             if (!all.empty()) change(*all[pick(all.size())], all);
@@ -49,7 +50,7 @@ private:
             if (json.is_array() && pick(2)) {
                 json.push_back(Json(json[static_cast<std::size_t>(at)]));
             } else {
-                json.erase(json.begin() + at);
+                json.erase(std::next(json.begin(), at));
             }
         } else {
             json = Json(*all[pick(all.size())]);

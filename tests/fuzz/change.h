@@ -53,8 +53,17 @@ private:
                 json.erase(std::next(json.begin(), at));
             }
         } else {
-            json = Json(*all[pick(all.size())]);
+            json = Json(like(json, all));
         }
+    }
+
+    /// Another part of the same sort, so that a word takes the place of a word.
+    const Json& like(const Json& json, const std::vector<Json*>& all) {
+        for (int attempt = 0; attempt < 20; ++attempt) {
+            const Json& other = *all[pick(all.size())];
+            if (other.type() == json.type()) return other;
+        }
+        return json;
     }
 
     void figure(Json& json) {

@@ -104,15 +104,20 @@ void judge(const site::Job& whole) {
 
 }  // namespace
 
-extern "C" std::size_t LLVMFuzzerMutate(std::uint8_t* data, std::size_t size, std::size_t most);
-
+/// A changed job that still is one and small; what cannot be read is for the other program.
 extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t* data, std::size_t size,
                                                std::size_t most, unsigned seed) {
     const std::string text(reinterpret_cast<const char*>(data), size);
-    const std::string changed = seed % 8 == 0 ? "" : fuzz::Change(seed).of(text);
-    if (changed.empty() || changed.size() > most) return LLVMFuzzerMutate(data, size, most);
-    std::copy(changed.begin(), changed.end(), data);
-    return changed.size();
+    fuzz::Change change(seed);
+    for (int attempt = 0; attempt < 20; ++attempt) {
+        const std::string changed = change.of(text);
+        if (changed.empty() || changed.size() > most) continue;
+        const auto job = codec::read_job(changed, catalogue());
+        if (!job || !small(*job)) continue;
+        std::copy(changed.begin(), changed.end(), data);
+        return changed.size();
+    }
+    return size;
 }
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {

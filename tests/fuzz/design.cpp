@@ -1,6 +1,6 @@
 // Small jobs: what is designed shows no scheme that fails a rule, and the ground is worked out with
 // no upper end below its lower one. The work is bounded, so that thousands of jobs fit into an
-// hour: the shop holds one cable and two devices where a job leaves the choice, and jobs of many
+// hour: the shop holds one cable and one device where a job leaves the choice, and jobs of many
 // parts are passed over.
 
 #include "answer/ground.h"
@@ -43,7 +43,7 @@ bool small(const site::Job& job) {
         parts += building.circuits.size() + building.metalwork.size();
         if (!few(building.electrode)) return false;
     }
-    return parts <= 10 && job.ground.pins.size() + job.ground.rods.size() <= 4 &&
+    return parts <= 8 && job.ground.pins.size() + job.ground.rods.size() <= 4 &&
            job.ground.layers.size() <= 2;
 }
 
@@ -82,6 +82,7 @@ site::Job in_a_small_shop(site::Job job) {
             run.device = site::NamedDevice{job.wishes.devices.front(), "B", amperes(32)};
         for (site::Leg& leg : run.legs) {
             if (!leg.live) leg.live = square_millimetres(10);
+            if (!leg.cores && leg.family.empty()) leg.cores = 3;
         }
     }
     return job;

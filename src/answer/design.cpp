@@ -379,7 +379,7 @@ Answer design(const Question& question) {
     const bool other = !found.contenders.empty() &&
                        found.contenders.front().scheme.phases == settings.back().phases;
     answer.demand = demand_of(other ? settings.back() : settings.front());
-    answer.walks = walks_of(q.catalogue, q.job);
+    answer.walks = walks_of(q.catalogue, q.job, q.memo);
     for (const walk::Walk& walk : answer.walks) append(citations, citations_of(walk));
     answer.advice = special::advice_of(special::case_of(settings.back()));
     for (const special::Advice& advice : answer.advice) {

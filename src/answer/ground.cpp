@@ -30,7 +30,7 @@ GroundAnswer ground(const Question& q) {
         study::prepare(silent, q.catalogue, q.job, study::RunAt{0, 0, &memo}, worse);
     std::vector<study::OpenFact> open;
     study::Settler settler(q.catalogue, worse, open, memo);
-    const GroundCase c{q, setting, study::settle_soil(settler, q.catalogue, q.job.ground)};
+    const GroundCase c{q, setting, study::settle_soil(settler, q.catalogue, q.job.ground), memo};
     answer.soil = soil_answer(q.job.ground, c.soil, memo);
     GroundSideAnswer side;
     side.building = setting.building_facts->id;

@@ -2,10 +2,12 @@
 #include "base/text.h"
 #include "network/terminal_rise.h"
 #include "price/electrode.h"
+#include "study/ground_memo.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 namespace toft::answer {
 
@@ -26,16 +28,21 @@ public:
     }
     Metres length(int sections) const { return limits_.rod_section.value * sections; }
 
-    study::ThroughTheYear year(int rods, Metres length) const {
-        return study::through_the_year(c_.question.catalogue, c_.soil,
-                                       study::rods_in_a_line(rods, length, diameter(), length));
+    /// Rods of so many half sections.
+    study::ThroughTheYear year(int rods, int halves) {
+        const auto [known, fresh] = years_.try_emplace({rods, halves});
+        if (!fresh) return known->second;
+        const Metres l = limits_.rod_section.value * halves / 2;
+        return known->second = study::through_the_year(
+                   c_.question.catalogue, c_.soil, study::rods_in_a_line(rods, l, diameter(), l),
+                   c_.memo.media);
     }
 
-    std::vector<RodPointAnswer> over_length() const {
+    std::vector<RodPointAnswer> over_length() {
         std::vector<RodPointAnswer> points;
         for (int half = 1; half <= 2 * most_sections(); ++half) {
             const Metres l = limits_.rod_section.value * half / 2;
-            const auto y = year(1, l);
+            const auto y = year(1, half);
             if (!y.solved) continue;
             points.push_back({l.number(), y.low.number(), y.high.number()});
         }
@@ -43,7 +50,7 @@ public:
     }
 
     /// Fewest sections of each number of rods that meet the target at the worst time of the year.
-    RodTargetAnswer meet(Ohms target, std::string why) const {
+    RodTargetAnswer meet(Ohms target, std::string why) {
         RodTargetAnswer answer;
         answer.target_ohm = target.number();
         answer.why = std::move(why);
@@ -54,7 +61,8 @@ public:
             before = sections;
             const Metres l = length(sections);
             answer.choices.push_back({rods, l.number(), rods > 1 ? l.number() : 0,
-                                      year(rods, l).high.number(), price(rods * sections)});
+                                      year(rods, 2 * sections).high.number(),
+                                      price(rods * sections)});
         }
         std::stable_sort(answer.choices.begin(), answer.choices.end(),
                          [](const auto& a, const auto& b) { return a.price < b.price; });
@@ -68,7 +76,7 @@ public:
     }
 
     /// An electrode that alone holds what it is joined to at the touch voltage, the neutral lost.
-    RodTargetAnswer hold_without_neutral() const {
+    RodTargetAnswer hold_without_neutral() {
         Silent silent;
         const Amperes load = c_.setting.building.returning;
         const Volts limit = limits_.touch_voltage.value;
@@ -84,9 +92,9 @@ public:
 private:
     /// Sections of the shortest rods that meet the target; 0 when `most` sections do not. A longer
     /// rod never resists more.
-    int shortest(int rods, Ohms target, int most) const {
+    int shortest(int rods, Ohms target, int most) {
         const auto meets = [&](int sections) {
-            const auto y = year(rods, length(sections));
+            const auto y = year(rods, 2 * sections);
             return y.solved && y.high <= target;
         };
         if (most < 1 || !meets(most)) return 0;
@@ -110,6 +118,7 @@ private:
     const GroundCase& c_;
     const tables::Limits& limits_;
     const site::Electrode& stated_;
+    std::map<std::pair<int, int>, study::ThroughTheYear> years_;  ///< by rods and half sections
 };
 
 /// Its own range, once a reading was stated.
@@ -131,7 +140,8 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
     side.electrode_words = study::electrode_words(electrode, stated);
     if (study::reading_of(stated).known) {
         side.year = read_year(c);
-    } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode); y.solved) {
+    } else if (const auto y = study::through_the_year(catalogue, c.soil, electrode, c.memo.media);
+               y.solved) {
         side.year = {y.low.number(), y.high.number(), y.low_when, y.high_when};
     } else {
         side.year.high_ohm = study::unusable.number();
@@ -147,7 +157,7 @@ void electrode_answer(const GroundCase& c, GroundSideAnswer& side) {
         side.year.high_ohm = study::unusable.number();
         side.year.high_when = "it may be no electrode at all";
     }
-    const Rods rods(c);
+    Rods rods(c);
     side.over_length = rods.over_length();
     const tables::Limits& limits = catalogue.limits;
     side.targets.push_back(rods.meet(limits.electrode_stable.value,

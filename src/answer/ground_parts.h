@@ -11,6 +11,7 @@ struct GroundCase {
     const Question& question;
     const study::Setting<Silent>& setting;  ///< of the run to the outbuilding, at the worse end
     study::SoilSetting soil;                ///< the soil from its worse to its better end
+    study::GroundMemo& memo;
 };
 
 SoilAnswer soil_answer(const site::Ground& ground, const study::SoilSetting& soil,

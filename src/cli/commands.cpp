@@ -129,6 +129,13 @@ std::optional<Picked> pick(answer::Question& question, const std::string& which)
     return std::nullopt;
 }
 
+void print_workings(const answer::Recorded& recorded, const std::string& scheme_key) {
+    for (const std::string& name : recorded.names()) {
+        const auto working = recorded.working(name);
+        if (working) print("\n" + working_screen(*working, scheme_key));
+    }
+}
+
 int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
     if (arguments.scheme.empty()) {
         complain(
@@ -209,9 +216,11 @@ int explain(const ExplainArguments& arguments) {
             question.incoming = picked->incoming ? &*picked->incoming : nullptr;
             question.bonds_beyond = picked->bonds_beyond;
             const answer::Recorded recorded(question, picked->scheme);
+            const std::string key = study::scheme_key(picked->scheme);
             const std::vector<std::string> names = recorded.names();
             if (arguments.name.empty()) {
                 for (const std::string& name : names) print(name + "\n");
+                if (arguments.all) print_workings(recorded, key);
                 return static_cast<int>(done);
             }
             const auto working = recorded.working(arguments.name);
@@ -220,7 +229,6 @@ int explain(const ExplainArguments& arguments) {
                                     nearest_word(arguments.name, names), names}},
                                   arguments.json, "nothing to explain:");
             }
-            const std::string key = study::scheme_key(picked->scheme);
             print(arguments.json ? codec::write_working(*working, key)
                                  : working_screen(*working, key));
             return static_cast<int>(done);

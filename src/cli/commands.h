@@ -32,6 +32,7 @@ struct ExplainArguments {
     std::string scheme;  ///< key or rank; empty for the first
     std::string run;     ///< of a job of several; empty for the first from the house
     bool json = false;
+    bool all = false;  ///< the list, then the working of every name on it
 };
 
 struct TablesArguments {

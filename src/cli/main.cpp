@@ -88,6 +88,21 @@ void add_draw(CLI::App& app, DrawArguments& a) {
     draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
 }
 
+void add_explain(CLI::App& app, ExplainArguments& a) {
+    auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
+    explain->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    auto* name = explain->add_option("NAME", a.name, "rule or figure; left out: the list of them");
+    explain->add_option(
+        "--scheme", a.scheme,
+        "rank in the list that design prints, or the key of any scheme, sound or fallen");
+    explain->add_option("--run", a.run,
+                        "of a job of several runs, which (left out: the first from the house)");
+    auto* json = explain->add_flag("--json", a.json, "print the working as JSON");
+    explain->add_flag("--all", a.all, "the list, then the working of each name on it")
+        ->excludes(name)
+        ->excludes(json);
+}
+
 void add_dark(CLI::App& app, DarkArguments& a) {
     auto* dark = app.add_subcommand(
         "dark", "What goes dark for each fault, and who asks for which residual current device");
@@ -136,16 +151,7 @@ void add_commands(CLI::App& app, Arguments& a) {
     ground->add_option("JOB", a.ground.job, "job file, or - for standard input")->required();
     ground->add_flag("--json", a.ground.json, "print it as JSON");
 
-    auto* explain = app.add_subcommand("explain", "The full working of one rule or figure");
-    explain->add_option("JOB", a.explain.job, "job file, or - for standard input")->required();
-    explain->add_option("NAME", a.explain.name, "rule or figure; left out: the list of them");
-    explain->add_option(
-        "--scheme", a.explain.scheme,
-        "rank in the list that design prints, or the key of any scheme, sound or fallen");
-    explain->add_option("--run", a.explain.run,
-                        "of a job of several runs, which (left out: the first from the house)");
-    explain->add_flag("--json", a.explain.json, "print the working as JSON");
-
+    add_explain(app, a.explain);
     auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
     why->add_flag("--json", a.why.json, "print the steps as JSON");

@@ -21,9 +21,17 @@ std::string device_pointer(const site::Job& job) {
     return job.intake.board.takes.empty() ? "/runs/0/fed_from" : "/intake/board/takes";
 }
 
+/// The job without what takes long to work out and decides nothing that is on offer.
+site::Job without_ground(site::Job job) {
+    job.ground = {};
+    for (site::Building& building : job.buildings) building.electrode = {};
+    return job;
+}
+
 }  // namespace
 
-Faults nothing_on_offer(const site::Job& job, const tables::Catalogue& catalogue) {
+Faults nothing_on_offer(const site::Job& whole, const tables::Catalogue& catalogue) {
+    const site::Job job = without_ground(whole);
     bool routes = false;
     bool heads = false;
     for (const int phases : study::phase_choices(job, 0)) {

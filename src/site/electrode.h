@@ -15,6 +15,8 @@ struct SpikeReading {
     Metres current{};    ///< to the current spike
     Metres potential{};  ///< to the potential spike, on the same line
     Ohms resistance{};
+
+    friend bool operator==(const SpikeReading&, const SpikeReading&) = default;
 };
 
 struct Electrode {
@@ -37,6 +39,8 @@ struct Electrode {
         return rods.known || length.known || resistance.known || !spikes.empty() ||
                kind != ElectrodeKind::rods;
     }
+
+    friend bool operator==(const Electrode&, const Electrode&) = default;
 };
 
 }  // namespace toft::site

@@ -21,6 +21,8 @@ struct Fact {
     Standing standing = Standing::measured;
 
     bool single() const { return known && low == high; }
+
+    friend bool operator==(const Fact&, const Fact&) = default;
 };
 
 /// A yes or no that may be unknown.

@@ -16,6 +16,8 @@ namespace toft::site {
 struct SoilLayer {
     Fact<OhmMetres> resistivity;
     std::optional<Metres> thickness;
+
+    friend bool operator==(const SoilLayer&, const SoilLayer&) = default;
 };
 
 /// A reading with four pins in a line.
@@ -25,6 +27,8 @@ struct PinReading {
     Metres potential{};  ///< Schlumberger: between the potential pins
     Metres pin_depth{};  ///< how deep they were driven; 0 when not stated
     Ohms resistance{};
+
+    friend bool operator==(const PinReading&, const PinReading&) = default;
 };
 
 /// What one rod read while it stood alone.
@@ -32,6 +36,8 @@ struct RodReading {
     Metres length{};
     Metres diameter{};
     Ohms resistance{};
+
+    friend bool operator==(const RodReading&, const RodReading&) = default;
 };
 
 struct Ground {
@@ -43,6 +49,8 @@ struct Ground {
     std::optional<Season> read_when;   ///< layers, pins, rods and resistivity were found out
     Fact<double> thermal_resistivity;  ///< K m/W
     Fact<Celsius> temperature;
+
+    friend bool operator==(const Ground&, const Ground&) = default;
 };
 
 }  // namespace toft::site

@@ -20,6 +20,8 @@ struct NamedDevice {
     std::string standard;
     std::string curve;  ///< empty for fuses
     Amperes rating;
+
+    friend bool operator==(const NamedDevice&, const NamedDevice&) = default;
 };
 
 /// A board is not stated to have more.
@@ -33,6 +35,8 @@ struct HouseBoard {
     Answer rcd_delayed = Answer::unknown;
     std::optional<RcdType> rcd_type;
     Fact<Amperes> breaking;  ///< rated short-circuit capacity of the board and its devices
+
+    friend bool operator==(const HouseBoard&, const HouseBoard&) = default;
 };
 
 struct Intake {
@@ -60,6 +64,8 @@ struct Intake {
     Fact<Amperes> main_switch;          ///< rating of the board's main switch
     Fact<Amperes> agreed;               ///< demand the operator has agreed to
     Fact<Amperes> demand;               ///< the house's largest today, measured or otherwise
+
+    friend bool operator==(const Intake&, const Intake&) = default;
 };
 
 struct Metalwork {
@@ -70,6 +76,8 @@ struct Metalwork {
     Answer bonded_at_house = Answer::unknown;
     Fact<Ohms> resistance_to_met;  ///< measured from the part to the main earthing terminal
     Fact<Metres> distance;         ///< from the building, for what does not enter it
+
+    friend bool operator==(const Metalwork&, const Metalwork&) = default;
 };
 
 /// The cable a circuit has or is to have.
@@ -77,6 +85,8 @@ struct CircuitCable {
     std::string family;
     SquareMillimetres live;
     std::optional<SquareMillimetres> cpc;  ///< none: as the family is made
+
+    friend bool operator==(const CircuitCable&, const CircuitCable&) = default;
 };
 
 /// What a circuit carries comes on top of its kind where it is stated.
@@ -100,6 +110,8 @@ struct Circuit {
     Fact<double> third_harmonic;              ///< per cent of the line current
     Answer later = Answer::unknown;           ///< not there today
     std::optional<KeepsSupply> keeps_supply;  ///< solar and batteries: when the mains fails
+
+    friend bool operator==(const Circuit&, const Circuit&) = default;
 };
 
 struct Building {
@@ -126,6 +138,8 @@ struct Building {
     Answer barefoot = Answer::unknown;
     Answer vehicle_outdoors = Answer::unknown;
     Answer spread_of_fire_risk = Answer::unknown;
+
+    friend bool operator==(const Building&, const Building&) = default;
 };
 
 struct Leg {
@@ -142,6 +156,8 @@ struct Leg {
     std::string family;                  ///< of its cable; empty when open
     std::optional<int> cores;
     std::optional<SquareMillimetres> live;
+
+    friend bool operator==(const Leg&, const Leg&) = default;
 };
 
 struct Run {
@@ -153,6 +169,8 @@ struct Run {
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
     std::vector<AlsoCarried> also_carries;
+
+    friend bool operator==(const Run&, const Run&) = default;
 };
 
 struct Wishes {
@@ -165,6 +183,8 @@ struct Wishes {
     Prefer prefer = Prefer::price;
     std::optional<Scenario> scenario;  ///< load the run is sized for; none: likely
     Fact<double> start_dip;            ///< per cent that a starting motor may take off the voltage
+
+    friend bool operator==(const Wishes&, const Wishes&) = default;
 };
 
 struct Job {
@@ -177,6 +197,8 @@ struct Job {
     Wishes wishes;
     std::vector<std::string>
         unused;  ///< what was stated but no calculation reads yet, in sentences
+
+    friend bool operator==(const Job&, const Job&) = default;
 };
 
 /// The building of that id, or null.

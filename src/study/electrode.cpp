@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace toft::study {
 
@@ -182,15 +183,29 @@ std::string electrode_words(const BuiltElectrode& b, const site::Electrode& stat
                        significant(b.spacing.number(), 3), shape);
 }
 
-std::optional<Ohms> resistance_in(const field::Strata& soil, const BuiltElectrode& electrode,
-                                  OhmMetres concrete) {
-    const auto field = field::solve_field(soil, electrode.wires, fine);
+namespace {
+
+/// What the wires alone meet.
+std::optional<Ohms> of_wires(const field::Medium* soil, const BuiltElectrode& electrode) {
+    if (!soil) return std::nullopt;
+    const auto field = field::solve_field(*soil, electrode.wires, fine);
     if (!field) return std::nullopt;
-    Ohms r = field->joined();
-    if (electrode.concrete > metres(0)) {
-        r = r + concrete / (2 * pi * electrode.concrete) * electrode.concrete_share;
-    }
-    return r;
+    return field->joined();
+}
+
+/// What concrete round the metal adds.
+Ohms in_concrete(const BuiltElectrode& electrode, OhmMetres concrete) {
+    if (!(electrode.concrete > metres(0))) return {};
+    return concrete / (2 * pi * electrode.concrete) * electrode.concrete_share;
+}
+
+}  // namespace
+
+std::optional<Ohms> resistance_in(const field::Medium* soil, const BuiltElectrode& electrode,
+                                  OhmMetres concrete) {
+    const auto wires = of_wires(soil, electrode);
+    if (!wires) return std::nullopt;
+    return *wires + in_concrete(electrode, concrete);
 }
 
 namespace {
@@ -201,29 +216,49 @@ struct Season {
     const char* when = "";
 };
 
-std::optional<std::vector<Season>> seasons_of(const tables::Catalogue& catalogue,
-                                              const field::Strata& strata,
-                                              const BuiltElectrode& electrode, OhmMetres concrete) {
-    std::vector<Season> seasons;
-    for (const tables::SeasonRow& row : catalogue.electrode.seasons) {
-        const auto crust =
-            field::with_crust(strata, field::Crust{row.depth.value, row.factor.value});
-        if (!crust) return std::nullopt;
-        const auto r = resistance_in(*crust, electrode, concrete);
-        if (!r) return std::nullopt;
-        seasons.push_back({*r, season_words(row)});
+/// An electrode that is looked at in many soils, some of them more than once.
+class Looked {
+public:
+    Looked(const tables::Catalogue& catalogue, const BuiltElectrode& electrode, Media& media)
+        : catalogue_(catalogue), electrode_(electrode), media_(media) {}
+
+    std::optional<Ohms> bare(const field::Strata& soil, OhmMetres concrete) {
+        const field::Medium* medium = media_.in(soil);
+        auto [found, fresh] = known_.try_emplace(medium);
+        if (fresh) found->second = of_wires(medium, electrode_);
+        if (!found->second) return std::nullopt;
+        return *found->second + in_concrete(electrode_, concrete);
     }
-    return seasons;
-}
+
+    std::optional<std::vector<Season>> seasons(const field::Strata& soil, OhmMetres concrete) {
+        std::vector<Season> all;
+        for (const tables::SeasonRow& row : catalogue_.electrode.seasons) {
+            const auto crust =
+                field::with_crust(soil, field::Crust{row.depth.value, row.factor.value});
+            if (!crust) return std::nullopt;
+            const auto r = bare(*crust, concrete);
+            if (!r) return std::nullopt;
+            all.push_back({*r, season_words(row)});
+        }
+        return all;
+    }
+
+private:
+    const tables::Catalogue& catalogue_;
+    const BuiltElectrode& electrode_;
+    Media& media_;
+    std::map<const field::Medium*, std::optional<Ohms>> known_;
+};
 
 }  // namespace
 
 ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
-                                const BuiltElectrode& electrode) {
+                                const BuiltElectrode& electrode, Media& media) {
     ThroughTheYear year;
     year.solved = true;
     const OhmMetres concrete = catalogue.electrode.concrete_high.value;
     const bool changes = !soil.whole_year && !soil.read_dry;
+    Looked looked(catalogue, electrode, media);
     const auto high = [&](Ohms r, const char* when) {
         if (r > year.high) {
             year.high = r;
@@ -231,11 +266,11 @@ ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSe
         }
     };
     for (const field::Strata& strata : soil.worst) {
-        const auto bare = resistance_in(strata, electrode, concrete);
+        const auto bare = looked.bare(strata, concrete);
         if (!bare) return {};
         high(*bare, soil.whole_year ? "worst time of the year" : "as the soil was read");
         if (!changes) continue;
-        const auto seasons = seasons_of(catalogue, strata, electrode, concrete);
+        const auto seasons = looked.seasons(strata, concrete);
         if (!seasons) return {};
         for (const Season& season : *seasons) {
             high(season.r, season.when);
@@ -243,13 +278,13 @@ ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSe
         }
     }
     for (const field::Strata& strata : soil.best) {
-        const auto r = resistance_in(strata, electrode, catalogue.electrode.concrete_low.value);
+        const auto r = looked.bare(strata, catalogue.electrode.concrete_low.value);
         if (!r) return {};
         if (year.low == ohms(0) || *r < year.low) year.low = *r;
         if (!changes || soil.known != SoilKnown::layers) continue;
         // Stated layers at their better end may feel a season more than at their worse.
-        const auto bare = resistance_in(strata, electrode, concrete);
-        const auto seasons = seasons_of(catalogue, strata, electrode, concrete);
+        const auto bare = looked.bare(strata, concrete);
+        const auto seasons = looked.seasons(strata, concrete);
         if (!bare || !seasons) return {};
         for (const Season& season : *seasons) {
             year.worst_season = std::max<double>(year.worst_season, season.r / *bare);
@@ -257,6 +292,12 @@ ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSe
     }
     year.low_when = soil.whole_year ? "best time of the year" : "as the soil was read";
     return year;
+}
+
+ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
+                                const BuiltElectrode& electrode) {
+    Media media;
+    return through_the_year(catalogue, soil, electrode, media);
 }
 
 }  // namespace toft::study

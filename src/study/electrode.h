@@ -5,6 +5,7 @@
 
 #include "field/wire.h"
 #include "soil/fall_of_potential.h"
+#include "study/media.h"
 #include "study/soil.h"
 
 #include <string>
@@ -40,8 +41,8 @@ site::Fact<Ohms> reading_of(const site::Electrode& electrode);
 /// `count` vertical rods of that length and diameter in a line from the origin.
 BuiltElectrode rods_in_a_line(int count, Metres length, Metres diameter, Metres spacing);
 
-/// Its resistance in one soil; nothing where the field cannot be solved.
-std::optional<Ohms> resistance_in(const field::Strata& soil, const BuiltElectrode& electrode,
+/// Its resistance in one soil; nothing where the field cannot be solved, or there is no soil.
+std::optional<Ohms> resistance_in(const field::Medium* soil, const BuiltElectrode& electrode,
                                   OhmMetres concrete);
 
 /// Through the year: the lowest and the highest it may be, over all soils it may stand in.
@@ -54,6 +55,8 @@ struct ThroughTheYear {
     bool solved = false;
 };
 
+ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
+                                const BuiltElectrode& electrode, Media& media);
 ThroughTheYear through_the_year(const tables::Catalogue& catalogue, const SoilSetting& soil,
                                 const BuiltElectrode& electrode);
 

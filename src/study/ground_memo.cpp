@@ -6,17 +6,25 @@ namespace toft::study {
 
 namespace {
 
-bool same(const field::Strata& a, const field::Strata& b) {
-    return a.deepest == b.deepest &&
-           std::equal(a.layers.begin(), a.layers.end(), b.layers.begin(), b.layers.end(),
-                      [](const field::Stratum& x, const field::Stratum& y) {
-                          return x.resistivity == y.resistivity && x.thickness == y.thickness;
+bool same(const std::vector<field::Strata>& a, const std::vector<field::Strata>& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), same_soil);
+}
+
+bool same(const field::Spot& a, const field::Spot& b) {
+    return a.east == b.east && a.north == b.north && a.depth == b.depth;
+}
+
+bool same(const std::vector<field::Wire>& a, const std::vector<field::Wire>& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](const field::Wire& x, const field::Wire& y) {
+                          return same(x.from, y.from) && same(x.to, y.to) && x.radius == y.radius;
                       });
 }
 
-bool same(const std::vector<field::Strata>& a, const std::vector<field::Strata>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](const field::Strata& x, const field::Strata& y) { return same(x, y); });
+/// The same metal in the ground, however it came about.
+bool same(const BuiltElectrode& a, const BuiltElectrode& b) {
+    return a.concrete == b.concrete && a.concrete_share == b.concrete_share &&
+           same(a.wires, b.wires);
 }
 
 bool same(const SoilSetting& a, const SoilSetting& b) {
@@ -28,11 +36,12 @@ bool same(const SoilSetting& a, const SoilSetting& b) {
 
 ThroughTheYear kept_year(GroundMemo& memo, const tables::Catalogue& catalogue,
                          const SoilSetting& soil, const BuiltElectrode& electrode) {
-    for (const auto& [known, year] : memo.years) {
-        if (same(known, soil)) return year;
+    for (const KeptYear& kept : memo.years) {
+        if (same(kept.soil, soil) && same(kept.electrode, electrode)) return kept.year;
     }
-    memo.years.emplace_back(soil, through_the_year(catalogue, soil, electrode));
-    return memo.years.back().second;
+    memo.years.push_back(
+        {soil, electrode, through_the_year(catalogue, soil, electrode, memo.media)});
+    return memo.years.back().year;
 }
 
 }  // namespace toft::study

@@ -6,14 +6,21 @@
 #include "study/electrode.h"
 
 #include <optional>
-#include <utility>
 #include <vector>
 
 namespace toft::study {
 
+/// The year of an electrode in a soil.
+struct KeptYear {
+    SoilSetting soil;
+    BuiltElectrode electrode;
+    ThroughTheYear year;
+};
+
 struct GroundMemo {
     std::optional<ReadSoil> read;
-    std::vector<std::pair<SoilSetting, ThroughTheYear>> years;  ///< of the job's electrode
+    std::vector<KeptYear> years;  ///< of electrodes of the job
+    Media media;                  ///< all soils looked at
 };
 
 /// through_the_year(), kept.

@@ -73,13 +73,19 @@ std::string capital(std::string text) {
     return text;
 }
 
+/// Of a subject that a comma parts from what follows, where nothing follows.
+std::string at_the_end(std::string subject) {
+    if (!subject.empty() && subject.back() == ',') subject.pop_back();
+    return subject;
+}
+
 std::string of_way(const Walk& walk, const Way& way, const std::string& subject) {
     switch (way.standing) {
         case Standing::required:
             return fmt::format("{} is required: {}.", capital(subject),
                                why(walk, way.choice, Bearing::required));
         case Standing::open:
-            return fmt::format("Nothing speaks against {}.", subject);
+            return fmt::format("Nothing speaks against {}.", at_the_end(subject));
         case Standing::judgement:
             return fmt::format("{} is a matter of judgement: {}.", capital(subject),
                                why(walk, way.choice, Bearing::speaks_against));

@@ -94,8 +94,9 @@ std::vector<std::string> movable_changes(const Facts& f, const Ruling& r) {
 
 Ruling animals(const Facts& f) {
     const bool so = says_yes(animal_use(f), {f.building->livestock});
-    return against_supply(
-        f, known_of(animal_use(f), f, {f.building->livestock}), so,
+    const Known known = known_of(animal_use(f), f, {f.building->livestock});
+    Ruling r = against_supply(
+        f, known, so,
         {"animals feel a few volts between metal and ground: if the supply loses its neutral, "
          "metal "
          "here becomes live to the ground they stand on; an own electrode keeps clear of that",
@@ -103,8 +104,17 @@ Ruling animals(const Facts& f) {
          "along the way: an own electrode keeps clear of a neutral lost in the street",
          "nobody said whether animals are kept here: they feel a few volts that the supply's earth "
          "may bring",
-         "no voltage of the street arrives where the animals stand; bond all metal and mesh within "
-         "their reach to it"});
+         "no voltage of the street or the house arrives where the animals stand; bond all metal "
+         "and mesh within their reach to it"});
+    if (!f.on_tn() && (so || known == Known::unknown)) {
+        r.shared(Bearing::speaks_against,
+                 so ? "animals feel a few volts, and a fault in the house lifts the metal here "
+                      "until its RCD acts: an electrode of their own, apart from the house's, "
+                      "keeps clear of it"
+                    : "nobody said whether animals are kept here: they feel a few volts that a "
+                      "fault in the house may bring over its electrode");
+    }
+    return r;
 }
 
 std::string animals_found(const Facts& f) {

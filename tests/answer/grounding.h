@@ -28,7 +28,7 @@ public:
     Prepared(const Prepared&) = delete;
     Prepared& operator=(const Prepared&) = delete;
 
-    GroundCase facts() const { return {question_, setting_, soil_}; }
+    GroundCase facts() { return {question_, setting_, soil_, memo_}; }
     const study::SoilSetting& soil() const { return soil_; }
     const study::GroundMemo& memo() const { return memo_; }
 

@@ -22,19 +22,34 @@ protected:
 TEST_F(Explain, NamesAreListedAndEachHasAWorking) {
     const Ran listed = explain({});
     ASSERT_EQ(listed.code, 0);
+    const Ran all = explain({"--all"});
+    ASSERT_EQ(all.code, 0);
+    ASSERT_EQ(all.out.rfind(listed.out + "\n", 0), 0u);
     std::istringstream names(listed.out);
     std::string name;
+    std::size_t at = listed.out.size();
     int count = 0;
     while (std::getline(names, name)) {
-        if (++count % 4 != 1) continue;  // every fourth: scripts/check_examples asks for all
-        const Ran ran = explain({name});
-        EXPECT_EQ(ran.code, 0) << name;
-        EXPECT_EQ(ran.out.rfind(name + " = ", 0), 0u) << name;
-        EXPECT_NE(ran.out.find("\nscheme "), std::string::npos) << name;
+        ++count;
+        at = all.out.find("\n" + name + " = ", at);
+        ASSERT_NE(at, std::string::npos) << name << " has no working, or not in its turn";
     }
     EXPECT_GT(count, 10);
     EXPECT_NE(("\n" + listed.out).find("\nvoltage-drop\n"), std::string::npos);
     EXPECT_NE(("\n" + listed.out).find("\nloop_impedance_far_ohm\n"), std::string::npos);
+}
+
+TEST_F(Explain, OneWorkingAskedForIsThatOfTheWholeList) {
+    const std::string all = explain({"--all"}).out;
+    for (const char* name : {"voltage-drop", "loop_impedance_far_ohm"}) {
+        const Ran one = explain({name});
+        EXPECT_EQ(one.code, 0) << name;
+        EXPECT_EQ(one.out.rfind(std::string(name) + " = ", 0), 0u) << name;
+        EXPECT_NE(one.out.find("\nscheme "), std::string::npos) << name;
+        EXPECT_NE(all.find("\n" + one.out), std::string::npos) << name;
+    }
+    EXPECT_EQ(explain({"voltage-drop", "--all"}).code, 4);
+    EXPECT_EQ(explain({"--json", "--all"}).code, 4);
 }
 
 TEST_F(Explain, AWorkingNamesItsSources) {

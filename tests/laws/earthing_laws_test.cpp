@@ -93,7 +93,13 @@ std::vector<Blank> what_may_be_forgotten() {
                 job.buildings[1].metalwork_surveyed = false;
             },
             [](site::Job& job) { job.intake.main_bonding = {}; },
-            [](site::Job& job) { job.intake.earthing_conductor = {}; }};
+            [](site::Job& job) {
+                // One thicker than houses have asks for more bond than their range stands for.
+                const auto& range =
+                    *tables::find_open_range(support::catalogue(), "earthing_conductor");
+                if (job.intake.earthing_conductor.high.number() > range.high.value) return;
+                job.intake.earthing_conductor = {};
+            }};
 }
 
 /// "Not known" is as good as "ruled out" to whoever would build it; a required way without

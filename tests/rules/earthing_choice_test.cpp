@@ -37,11 +37,15 @@ TEST(EarthingChoice, ACombinedEarthMayNeverServeACaravanOrABoat) {
         const auto separate = earthing_choice_judged(used_as(use, Earthing::tn_s));
         EXPECT_EQ(separate.verdict, Verdict::caution) << site::word(use);
         EXPECT_NE(std::string(separate.says).find("may be combined"), std::string::npos);
-        EXPECT_EQ(
-            earthing_choice_judged(used_as(use, Earthing::tt), BuildingEarthing::shared_electrode)
-                .verdict,
-            Verdict::meets);
     }
+    const auto shared = [](Use use) {
+        return earthing_choice_judged(used_as(use, Earthing::tt),
+                                      BuildingEarthing::shared_electrode)
+            .verdict;
+    };
+    EXPECT_EQ(shared(Use::greenhouse), Verdict::meets);
+    EXPECT_EQ(shared(Use::stable), Verdict::caution) << "the house's faults reach the animals";
+    EXPECT_EQ(shared(Use::animal_house), Verdict::caution);
 }
 
 TEST(EarthingChoice, OrdinaryBuildingsTakeTheSuppliesEarth) {
@@ -58,11 +62,15 @@ TEST(EarthingChoice, WetPlacesAreCautionedOnAnyEarthThatIsOrMayBeCombined) {
         const auto separate = earthing_choice_judged(used_as(use, Earthing::tn_s));
         EXPECT_EQ(separate.verdict, Verdict::caution) << site::word(use);
         EXPECT_NE(std::string(separate.says).find("may be combined"), std::string::npos);
-        EXPECT_EQ(
-            earthing_choice_judged(used_as(use, Earthing::tt), BuildingEarthing::shared_electrode)
-                .verdict,
-            Verdict::meets);
     }
+    const auto shared = [](Use use) {
+        return earthing_choice_judged(used_as(use, Earthing::tt),
+                                      BuildingEarthing::shared_electrode)
+            .verdict;
+    };
+    EXPECT_EQ(shared(Use::greenhouse), Verdict::meets);
+    EXPECT_EQ(shared(Use::stable), Verdict::caution) << "the house's faults reach the animals";
+    EXPECT_EQ(shared(Use::animal_house), Verdict::caution);
     for (auto wet :
          {&site::Building::wet_floor, &site::Building::barefoot, &site::Building::livestock}) {
         site::Job job = used_as(Use::shed);

@@ -127,7 +127,8 @@ TEST(OwnElectrode, WhatWasReadDryDriesNoMore) {
 
 TEST(OwnElectrode, WhatTouchesCannotBeWorkedOut) {
     BuiltElectrode b = rods_in_a_line(2, metres(1.2), millimetres(16), metres(0));
-    EXPECT_FALSE(resistance_in(even_soil(ohm_metres(100)), b, ohm_metres(90)));
+    Media media;
+    EXPECT_FALSE(resistance_in(media.in(even_soil(ohm_metres(100))), b, ohm_metres(90)));
 }
 
 }  // namespace

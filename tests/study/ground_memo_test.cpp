@@ -31,5 +31,14 @@ TEST(GroundMemo, KeepsAYearForEachSoil) {
     EXPECT_EQ(kept_year(memo, catalogue, even_year(100), rod).high, first.high);
 }
 
+TEST(GroundMemo, TellsElectrodesOfTwoBuildingsApart) {
+    GroundMemo memo;
+    const tables::Catalogue& catalogue = support::catalogue();
+    const auto one = kept_year(memo, catalogue, even_year(100), built({}, catalogue));
+    const BuiltElectrode two = rods_in_a_line(2, metres(2.4), millimetres(14.2), metres(2.4));
+    EXPECT_LT(kept_year(memo, catalogue, even_year(100), two).high, one.high);
+    EXPECT_EQ(memo.years.size(), 2u);
+}
+
 }  // namespace
 }  // namespace toft::study

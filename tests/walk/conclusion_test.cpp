@@ -16,7 +16,7 @@ TEST(Conclusion, SaysWhenNothingSpeaksAgainstAWay) {
     EXPECT_TRUE(holds(text, "More than one way of earthing serves.")) << text;
     EXPECT_TRUE(holds(text,
                       "Nothing speaks against the supply's earth, with an added electrode or "
-                      "without,"))
+                      "without."))
         << text;
     EXPECT_FALSE(holds(text, "found out")) << text;
 }

@@ -44,7 +44,8 @@ TEST(UseSteps, AnimalsSpeakAgainstTheSuppliesEarthAndForAnElectrodeApart) {
         EXPECT_EQ(bearing_of(w, "animals", Choice::own_electrode), Bearing::speaks_for);
     }
     const Walk tt = walked(used_as(Use::stable, Earthing::tt));
-    EXPECT_EQ(bearing_of(tt, "animals", Choice::shared_electrode), Bearing::neutral);
+    EXPECT_EQ(bearing_of(tt, "animals", Choice::shared_electrode), Bearing::speaks_against)
+        << "a fault in the house lifts metal here until its RCD acts";
     EXPECT_EQ(bearing_of(tt, "animals", Choice::own_electrode), Bearing::speaks_for);
 }
 
@@ -68,6 +69,15 @@ TEST(UseSteps, WhatNobodySaidCountsAsIfItWereSo) {
             EXPECT_FALSE(find_step(w, row.step)->would_change.empty());
         }
     }
+}
+
+TEST(UseSteps, OnATtSupplyAnimalsThatNobodySpokeOfCountForTheSharedElectrodeToo) {
+    site::Job job = shed_on(Earthing::tt);
+    job.buildings[1].livestock = Answer::no;
+    EXPECT_EQ(bearing_of(walked(job), "animals", Choice::shared_electrode), Bearing::neutral);
+    job.buildings[1].livestock = Answer::unknown;
+    EXPECT_EQ(bearing_of(walked(job), "animals", Choice::shared_electrode),
+              Bearing::speaks_against);
 }
 
 TEST(UseSteps, AnUnknownUseIsNoOrdinaryUse) {

@@ -3,9 +3,9 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/longest.h"
+#include "answer/outline.h"
 #include "answer/recorded.h"
 #include "answer/selectivity.h"
-#include "answer/stretches.h"
 #include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
@@ -124,26 +124,8 @@ private:
     }
 
     void run() {
-        const study::RunScheme& s = c_.scheme;
-        RunAnswer& r = out_.run;
-        r.id = s_.run->id;
-        r.phases = s.phases;
-        r.stretches = stretches_of(s_, s);
-        static_cast<CableAnswer&>(r) = longest(r.stretches);
-        r.fed_from = site::word(s.fed_from);
-        r.device = {s.device->standard, s.device->curve, kind_of_device(s.device->kind),
-                    s.device->rating.number(), s.device->breaking.value.number() / 1000};
-        if (const auto residual = study::residual_at_head(s)) {
-            r.rcd = RcdAnswer{
-                residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};
-            set_upstream_type(out_.guard, *r.rcd);
-        }
-    }
-
-    static const StretchAnswer& longest(const std::vector<StretchAnswer>& stretches) {
-        return *std::max_element(
-            stretches.begin(), stretches.end(),
-            [](const StretchAnswer& a, const StretchAnswer& b) { return a.length_m < b.length_m; });
+        out_.run = outline_of(s_, c_.scheme);
+        if (out_.run.rcd) set_upstream_type(out_.guard, *out_.run.rcd);
     }
 
     double figure(const std::string& name) const { return recorded_.working(name)->value; }
@@ -305,9 +287,8 @@ Answer design(const Question& question) {
     answer.edition = rules::edition();
     answer.data_version = q.catalogue.version;
     answer.cautions = standing_cautions();
-    search::Options options;
+    search::Options options = solve::options_for(*q.memo);
     options.all = q.all;
-    options.memo = q.memo;
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
@@ -351,7 +332,8 @@ Answer design(const Question& question) {
                   return std::tie(a.key, a.basis) < std::tie(b.key, b.basis);
               });
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
-    answer.unknowns = effects_of_unknowns(q, settings.back().open, found);
+    const solve::Solver solver({q.catalogue, q.book}, q.job, found, *q.memo);
+    answer.unknowns = unknowns_of(solver, found);
     return answer;
 }
 

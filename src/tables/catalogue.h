@@ -8,6 +8,7 @@
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
+#include "tables/find_out.h"
 #include "tables/guard.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
@@ -59,6 +60,7 @@ struct Catalogue {
     ElectrodeConstants electrode;
     Shock shock;
     Guard guard;
+    std::vector<FindOut> find_out;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

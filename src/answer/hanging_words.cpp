@@ -26,6 +26,14 @@ double switch_at(const PieceAnswer& before, const PieceAnswer& after) {
     return unknown::shortest_between(before.high, after.low);
 }
 
+/// The values that a piece holds, of those that there are.
+std::string stepped_words(const UnknownAnswer& fact, std::size_t i) {
+    const PieceAnswer& p = fact.pieces[i];
+    if (i == 0) return "up to " + figure(fact, p.high);
+    if (i + 1 == fact.pieces.size()) return "from " + figure(fact, p.low);
+    return fmt::format("from {} to {}", significant(p.low, 4), figure(fact, p.high));
+}
+
 bool single(const PieceAnswer& piece) { return piece.low == piece.high; }
 
 /// "up to 0.62 ohm", "from 0.62 to 0.7 ohm", "above", "at 10 mm2", "if yes".
@@ -36,6 +44,7 @@ std::string where(const UnknownAnswer& fact, std::size_t i) {
     const bool first = i == 0;
     const bool last = i + 1 == fact.pieces.size();
     if (first && last) return "throughout";
+    if (fact.stepped) return stepped_words(fact, i);
     const double high = last ? p.high : switch_at(p, fact.pieces[i + 1]);
     if (first) return "up to " + figure(fact, high);
     const double low = switch_at(fact.pieces[i - 1], p);

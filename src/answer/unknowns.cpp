@@ -46,14 +46,16 @@ public:
         a.high = h.fact.high;
         a.stated = h.fact.stated;
         a.effect = unknown::effect_word(h.effect);
+        a.stepped = h.stepped;
         a.together = h.together;
         a.with = h.with;
         a.saves = h.saves;
+        a.saves_with = h.saves_with;
         for (const unknown::Piece& piece : h.pieces) a.pieces.push_back(piece_of(piece));
         how_to(a);
         p.place = place_of(h, a);
-        a.ask = p.place == Place::opens || p.place == Place::condition ||
-                p.place == Place::saves || p.place == Place::saves_together;
+        a.ask = p.place == Place::opens || p.place == Place::condition || p.place == Place::saves ||
+                p.place == Place::saves_together;
         a.why = why(p.place);
         a.hangs = hanging_words(a);
         return p;
@@ -61,8 +63,8 @@ public:
 
 private:
     PieceAnswer piece_of(const unknown::Piece& piece) const {
-        PieceAnswer a{piece.low,  piece.high,      piece.best.sound(), piece.best.key, "",
-                      piece.total_low, piece.total_high};
+        PieceAnswer a{piece.low, piece.high,      piece.best.sound(), piece.best.key,
+                      "",        piece.total_low, piece.total_high};
         if (a.sound) {
             const study::RunScheme& scheme = piece.best.best->scheme;
             a.words = brief_words(solver_.setting(scheme.phases), scheme);
@@ -77,7 +79,9 @@ private:
         a.how = row->how;
         a.by = row->by;
         a.minutes = row->minutes;
-        if (a.saves) a.worth = *a.saves - trouble(solver_.means().book, a.minutes);
+        const bool alone = a.saves && *a.saves > 0;
+        if (!alone && !a.saves_with) return;
+        a.worth = (alone ? *a.saves : *a.saves_with) - trouble(solver_.means().book, a.minutes);
     }
 
     bool on_condition(const std::string& fact) const {
@@ -91,7 +95,7 @@ private:
         if (!solver_.as_it_stands().sound() && on_condition(a.fact)) return Place::condition;
         if (h.effect == Effect::none) return Place::nothing;
         if (!a.worth || *a.worth <= 0) return Place::matters;
-        return h.together ? Place::saves_together : Place::saves;
+        return a.saves && *a.saves > 0 ? Place::saves : Place::saves_together;
     }
 
     static const char* why(Place place) {
@@ -103,9 +107,9 @@ private:
             case Place::saves:
                 return "knowing it may save more than it costs to find out";
             case Place::saves_together:
-                return "it may save more than it costs to find out, with others";
+                return "together with others it may save more than it costs to find out";
             case Place::matters:
-                return "finding it out costs more than it can save by itself";
+                return "finding it out costs more than it may save";
             case Place::nothing:
                 break;
         }

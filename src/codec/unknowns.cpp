@@ -32,6 +32,7 @@ Json unknown_json(const answer::UnknownAnswer& u) {
               {"only_together", u.together},
               {"with", u.with},
               {"may_save", amount(u.saves)},
+              {"may_save_with_others", amount(u.saves_with)},
               {"worth", amount(u.worth)},
               {"ask", u.ask},
               {"why", u.why},

@@ -401,7 +401,6 @@ private:
         for (auto* found : {&sound_.found, &unsure_.found}) {
             for (Sound& s : *found) keys.emplace_back(study::scheme_key(s.scheme), &s);
         }
-        for (Sound& s : result_.possible) keys.emplace_back(study::scheme_key(s.scheme), &s);
         std::sort(keys.begin(), keys.end(),
                   [](const auto& a, const auto& b) { return a.first < b.first; });
         long place = 0;
@@ -463,7 +462,7 @@ private:
     Judge::KinderFigures kinder_figures_;
     bool collects_ = false;           ///< what may come first at other corners
     std::optional<Possible> spared_;  ///< sound as things stand, by which those are measured
-    bool worked_out_ = false;  ///< figures_ are those of the route in hand
+    bool worked_out_ = false;         ///< figures_ are those of the route in hand
     std::array<rules::Finding<Silent>, rule_count> pair_findings_;
     Pool sound_;
     Pool unsure_;

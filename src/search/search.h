@@ -35,7 +35,7 @@ struct Contender : Sound {
     bool conditional() const { return !conditional_on.empty(); }
 };
 
-/// A scheme that may come first once more is known.
+/// A scheme that may come first once more is known; its order is not worked out.
 struct Possible : Sound {
     Span span;
 };
@@ -60,7 +60,7 @@ struct Result {
                          ///< preferred
     long fallen = 0;     ///< dropped with their route or head, or beside a smaller device that fell
     long sound = 0;      ///< of the evaluated: meet every rule, kept or not
-    long conditional = 0;  ///< of the evaluated: sound only if open facts turn out well
+    long conditional = 0;            ///< of the evaluated: sound only if open facts turn out well
     std::vector<Possible> possible;  ///< where wanted: all that may come first at some corner
     bool all_possible = false;       ///< there are no others
 
@@ -73,7 +73,7 @@ struct Options {
     bool first_only = false;  ///< only the first contender matters: what cannot be it is set aside
     bool possible = false;    ///< collect all that may come first at other corners; not for those
                               ///< who prefer headroom, which hangs on every fact
-    std::size_t most_possible = 3000;  ///< none are given where there are more
+    std::size_t most_possible = 50000;  ///< none are given where there are more
     study::Corner corner;
     study::GroundMemo* memo = nullptr;  ///< kept between searches of one job
 };

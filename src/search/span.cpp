@@ -36,17 +36,16 @@ bool same_surroundings(const Setting<Silent>& a, const Setting<Silent>& b) {
     return true;
 }
 
-/// The loops that drive fault currents, the voltage, and what the legs lose.
-bool same_feed(const Setting<Silent>& a, const Setting<Silent>& b,
-               study::BuildingEarthing earthing) {
+/// The loops that drive fault currents, the voltage, and what the legs lose. Behind an electrode of
+/// the building's own no circuit is chosen by its earth fault loop: a residual current device
+/// clears.
+bool same_feed(const Setting<Silent>& a, const Setting<Silent>& b) {
     const auto& x = a.supply;
     const auto& y = b.supply;
     const bool loops = x.ze_most == y.ze_most && x.ze_least == y.ze_least &&
                        x.zn_most == y.zn_most && x.zn_least == y.zn_least &&
                        x.zl_most == y.zl_most && x.zl_least == y.zl_least && x.pscc == y.pscc;
-    const bool electrodes = x.ra_most == y.ra_most && x.ra_least == y.ra_least &&
-                            (earthing != study::BuildingEarthing::own_electrode ||
-                             a.building.ra_most == b.building.ra_most);
+    const bool electrodes = x.ra_most == y.ra_most && x.ra_least == y.ra_least;
     return loops && electrodes && same_surroundings(a, b);
 }
 
@@ -74,7 +73,7 @@ bool priced_alike(const Setting<Silent>& a, const Setting<Silent>& b,
                   study::BuildingEarthing earthing) {
     return same_legs(a, b) && parts_to_bond(a) == parts_to_bond(b) &&
            study::local_bond(a, earthing) == study::local_bond(b, earthing) &&
-           (a.circuits.judged.empty() || same_feed(a, b, earthing));
+           (a.circuits.judged.empty() || same_feed(a, b));
 }
 
 bool Span::surely_above(const Span& other) const {

@@ -10,6 +10,7 @@ namespace toft::solve {
 namespace {
 
 using rules::rule_count;
+using study::End;
 using study::Setting;
 
 /// Sums of money that differ by less are told apart by nothing but rounding.
@@ -22,28 +23,33 @@ const Setting<Silent>& with_phases(const std::vector<Setting<Silent>>& settings,
     return settings.front();
 }
 
-/// One scheme in one setting.
+/// One scheme with the facts at one end, or each rule at the kindest of several.
 struct Judgement {
-    study::Figures<Silent> figures;
-    std::array<rules::Finding<Silent>, rule_count> findings;
+    std::vector<study::Figures<Silent>> figures;              ///< by end
+    std::array<rules::Finding<Silent>, rule_count> findings;  ///< at the first end
     bool sound = false;
 };
 
 /// Judges rule by rule; with `to_the_end` also past the first that fails.
-void judge(const Setting<Silent>& setting, const study::RunScheme& scheme, bool to_the_end,
-           Judgement& out) {
+void judge(const std::vector<const Setting<Silent>*>& ends, const study::RunScheme& scheme,
+           bool to_the_end, Judgement& out) {
     Silent silent;
-    out.figures.done = study::Stage::none;
+    out.figures.resize(ends.size());
+    for (auto& figures : out.figures) figures.done = study::Stage::none;
     out.sound = true;
     const auto& rules = rules::rulebook();
     for (std::size_t i = 0; i < rule_count; ++i) {
         out.findings[i] = {};
-        if (rules[i].info->only_cautions) continue;
-        study::work_out(silent, setting, scheme, rules[i].info->needs, out.figures);
-        out.findings[i] = rules[i].judge(silent, rules::Case<Silent>{setting, scheme, out.figures});
-        if (out.findings[i].verdict != rules::Verdict::fails) continue;
-        out.sound = false;
-        if (!to_the_end) return;
+        bool met = rules[i].info->only_cautions;
+        for (std::size_t e = 0; e < ends.size() && !met; ++e) {
+            study::work_out(silent, *ends[e], scheme, rules[i].info->needs, out.figures[e]);
+            const auto finding =
+                rules[i].judge(silent, rules::Case<Silent>{*ends[e], scheme, out.figures[e]});
+            if (e == 0) out.findings[i] = finding;
+            met = finding.verdict != rules::Verdict::fails;
+        }
+        out.sound = out.sound && met;
+        if (!out.sound && !to_the_end) return;
     }
 }
 
@@ -57,11 +63,33 @@ double total_of(const price::Book& book, const Setting<Silent>& setting,
     }
     Silent silent;
     return price::price_of(silent, book, setting, scheme,
-                           {std::move(remedies), price::wired(judged.figures)})
+                           {std::move(remedies), price::wired(judged.figures.front())})
         .total.number();
 }
 
+/// Of schemes equal in all else the first by key.
+bool before(search::Sound a, search::Sound b, site::Prefer prefer) {
+    a.order = b.order = 0;
+    if (search::comes_before(a, b, prefer)) return true;
+    if (search::comes_before(b, a, prefer)) return false;
+    return study::scheme_key(a.scheme) < study::scheme_key(b.scheme);
+}
+
+/// A whole search is quicker than more judgements one by one.
+constexpr std::size_t most_tried = 3000;
+
 double least_price(const search::Possible& p) { return std::min(p.span.near_low, p.span.far_low); }
+
+void sort_by_promise(std::vector<search::Possible>& all, site::Prefer prefer) {
+    const bool by_rank = prefer == site::Prefer::dependability;
+    std::stable_sort(all.begin(), all.end(),
+                     [by_rank](const search::Possible& a, const search::Possible& b) {
+                         if (by_rank && a.dependability != b.dependability) {
+                             return a.dependability > b.dependability;
+                         }
+                         return least_price(a) < least_price(b);
+                     });
+}
 
 Solution solution_of(const search::Sound& best) { return {best, study::scheme_key(best.scheme)}; }
 
@@ -92,27 +120,19 @@ Solver::Solver(const Means& means, const site::Job& job, const search::Result& f
       possible_(found.possible) {
     for (const Setting<Silent>& s : worse_) {
         for (const study::OpenFact& fact : s.open) {
-            const bool known =
-                std::any_of(open_.begin(), open_.end(), [&](const study::OpenFact& other) {
-                    return other.pointer == fact.pointer;
-                });
+            const bool known = std::any_of(
+                open_.begin(), open_.end(),
+                [&](const study::OpenFact& other) { return other.pointer == fact.pointer; });
             if (!known) open_.push_back(fact);
         }
     }
     if (found.any_sound()) stands_ = solution_of(found.contenders.front());
-    const bool by_rank = job.wishes.prefer == site::Prefer::dependability;
-    std::stable_sort(possible_.begin(), possible_.end(),
-                     [by_rank](const search::Possible& a, const search::Possible& b) {
-                         if (by_rank && a.dependability != b.dependability) {
-                             return a.dependability > b.dependability;
-                         }
-                         return least_price(a) < least_price(b);
-                     });
+    sort_by_promise(possible_, job.wishes.prefer);
 }
 
-std::vector<Setting<Silent>> Solver::settings_at(const study::Corner& corner) const {
+Solver::Settings Solver::settings_at(const study::Corner& corner) const {
     Silent silent;
-    std::vector<Setting<Silent>> settings;
+    Settings settings;
     for (const int phases : study::phase_choices(job_, 0)) {
         settings.push_back(study::prepare(silent, means_.catalogue, job_,
                                           study::RunAt{0, phases, &memo_}, corner));
@@ -123,38 +143,70 @@ std::vector<Setting<Silent>> Solver::settings_at(const study::Corner& corner) co
 const Setting<Silent>& Solver::setting(int phases) const { return with_phases(worse_, phases); }
 
 Solution Solver::at(const study::Corner& corner) const {
-    return all_possible_ ? judged(corner) : searched(corner);
-}
-
-Solution Solver::searched(const study::Corner& corner) const {
-    search::Options options;
-    options.first_only = true;
-    options.memo = &memo_;
-    options.corner = corner;
-    // With every fact named none is left to turn out well, and no scheme is kept for that.
-    for (const study::OpenFact& fact : open_) {
-        options.corner.except.emplace_back(fact.pointer, corner.at(fact.pointer));
+    if (all_possible_) {
+        if (const auto first = first_of(possible_, {settings_at(corner)}, most_tried)) {
+            return *first;
+        }
     }
-    const search::Result found =
-        search::search(means_.catalogue, means_.book, job_, 0, options);
+    const search::Result found = searched(corner, "");
     if (!found.any_sound()) return {};
     return solution_of(found.contenders.front());
 }
 
-Solution Solver::judged(const study::Corner& corner) const {
-    const auto settings = settings_at(corner);
+Solution Solver::may_be(const study::Corner& corner, const std::string& pointer) const {
+    std::vector<Settings> ends;
+    for (const End end : {End::better, End::low, End::high}) {
+        study::Corner at = corner;
+        at.except.insert(at.except.begin(), {pointer, end});
+        ends.push_back(settings_at(at));
+    }
+    if (all_possible_) {
+        if (const auto first = first_of(possible_, ends, most_tried)) return *first;
+    }
+    search::Result found = searched(corner, pointer);
+    if (found.all_possible) {
+        sort_by_promise(found.possible, job_.wishes.prefer);
+        return *first_of(found.possible, ends, found.possible.size());
+    }
+    study::Corner better = corner;
+    better.except.insert(better.except.begin(), {pointer, End::better});
+    return at(better);
+}
+
+/// With every fact but `open` named none is left to turn out well, and no scheme is kept for that.
+search::Result Solver::searched(const study::Corner& corner, const std::string& open) const {
+    search::Options options;
+    options.first_only = true;
+    options.possible = !open.empty();
+    options.memo = &memo_;
+    options.corner = corner;
+    for (const study::OpenFact& fact : open_) {
+        if (fact.pointer != open) {
+            options.corner.except.emplace_back(fact.pointer, corner.at(fact.pointer));
+        }
+    }
+    return search::search(means_.catalogue, means_.book, job_, 0, options);
+}
+
+std::optional<Solution> Solver::first_of(const std::vector<search::Possible>& all,
+                                         const std::vector<Settings>& ends,
+                                         std::size_t most) const {
     const site::Prefer prefer = job_.wishes.prefer;
     Judgement judgement;
     std::optional<search::Sound> best;
-    for (const search::Possible& p : possible_) {
+    std::vector<const Setting<Silent>*> settings;
+    std::size_t tried = 0;
+    for (const search::Possible& p : all) {
         const bool as_dependable = !best || prefer != site::Prefer::dependability ||
                                    p.dependability == best->dependability;
         if (best && (!as_dependable || least_price(p) > best->total + rounding)) break;
-        const Setting<Silent>& setting = with_phases(settings, p.scheme.phases);
-        judge(setting, p.scheme, false, judgement);
+        if (++tried > most) return std::nullopt;
+        settings.clear();
+        for (const Settings& end : ends) settings.push_back(&with_phases(end, p.scheme.phases));
+        judge(settings, p.scheme, false, judgement);
         if (!judgement.sound) continue;
         search::Sound s = p;
-        s.total = total_of(means_.book, setting, p.scheme, judgement);
+        s.total = total_of(means_.book, *settings.front(), p.scheme, judgement);
         s.headroom = 1;
         s.governed_by = nullptr;
         for (std::size_t i = 0; i < rule_count; ++i) {
@@ -163,7 +215,7 @@ Solution Solver::judged(const study::Corner& corner) const {
                 search::count_headroom(judgement.findings[i], s.headroom, s.governed_by);
             }
         }
-        if (!best || search::comes_before(s, *best, prefer)) best = s;
+        if (!best || before(s, *best, prefer)) best = s;
     }
     return best ? solution_of(*best) : Solution{};
 }
@@ -172,7 +224,7 @@ double Solver::price_at(const study::Corner& corner, const study::RunScheme& sch
     const auto settings = settings_at(corner);
     const Setting<Silent>& setting = with_phases(settings, scheme.phases);
     Judgement judgement;
-    judge(setting, scheme, true, judgement);
+    judge({&setting}, scheme, true, judgement);
     return total_of(means_.book, setting, scheme, judgement);
 }
 

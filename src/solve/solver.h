@@ -36,6 +36,12 @@ public:
     /// The first scheme that meets every rule with the facts read as the corner says.
     Solution at(const study::Corner& corner) const;
 
+    /// The first scheme that may meet every rule with the fact of that pointer somewhere in its
+    /// part of the range and all others as the corner says: each rule at the better, the low or the
+    /// high end of it. Its price is that at the better end. Nothing that is sound with the fact at
+    /// any figure there comes before it, but where headroom is preferred.
+    Solution may_be(const study::Corner& corner, const std::string& pointer) const;
+
     /// Price with tax of a scheme at that corner, with what must be put right there; pounds.
     double price_at(const study::Corner& corner, const study::RunScheme& scheme) const;
 
@@ -43,9 +49,15 @@ public:
     const study::Setting<Silent>& setting(int phases) const;
 
 private:
-    Solution judged(const study::Corner& corner) const;
-    Solution searched(const study::Corner& corner) const;
-    std::vector<study::Setting<Silent>> settings_at(const study::Corner& corner) const;
+    /// By number of phases.
+    using Settings = std::vector<study::Setting<Silent>>;
+
+    /// The first of `all` that meets each rule in one of `ends`, at the price of the first of them;
+    /// none where that takes more judgements than `most`.
+    std::optional<Solution> first_of(const std::vector<search::Possible>& all,
+                                     const std::vector<Settings>& ends, std::size_t most) const;
+    search::Result searched(const study::Corner& corner, const std::string& open) const;
+    Settings settings_at(const study::Corner& corner) const;
 
     Means means_;
     const site::Job& job_;

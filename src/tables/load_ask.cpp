@@ -30,8 +30,9 @@ std::vector<double> values_in(Sheet& sheet, std::size_t row) {
 void read_ask(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet sheet(files, "ask/find_out.csv", c.citations, faults);
     for (std::size_t i = 0; i < sheet.rows(); ++i) {
-        FindOut row{sheet.word(i, "fact"),      sheet.word(i, "question"), sheet.word(i, "how"),
-                    sheet.number(i, "minutes"), sheet.word(i, "by"),       values_in(sheet, i),
+        FindOut row{sheet.word(i, "fact"), sheet.word(i, "question"),
+                    sheet.word(i, "how"),  sheet.number(i, "minutes"),
+                    sheet.word(i, "by"),   values_in(sheet, i),
                     sheet.cite(i)};
         if (row.by != "anyone" && row.by != "electrician" && row.by != "operator") {
             sheet.fault(i, "nobody known by that word: " + row.by);

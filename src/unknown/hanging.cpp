@@ -48,6 +48,12 @@ double least_total(const std::vector<Piece>& pieces) {
     return least;
 }
 
+double dearest_total(const std::vector<Piece>& pieces) {
+    double most = 0;
+    for (const Piece& p : pieces) most = std::max({most, p.total_low, p.total_high});
+    return most;
+}
+
 bool any_piece(const std::vector<Piece>& pieces, bool sound) {
     return std::any_of(pieces.begin(), pieces.end(),
                        [sound](const Piece& p) { return p.best.sound() == sound; });
@@ -57,25 +63,45 @@ class Looking {
 public:
     Looking(const Solver& solver, const std::vector<tables::FindOut>& rows)
         : solver_(solver), rows_(rows) {
-        study::Corner all_well;
-        all_well.all = End::better;
-        if (!solver.open().empty()) well_ = solver.at(all_well);
+        for (const study::OpenFact& fact : solver.open()) {
+            well_.except.emplace_back(fact.pointer, kinder_end(fact));
+        }
     }
 
-    Hanging at(const study::OpenFact& fact) const {
-        Hanging h;
-        h.fact = fact;
-        alone(h);
-        if (h.effect != Effect::decides) with_others_well(h);
-        return h;
+    std::vector<Hanging> all() const {
+        std::vector<Hanging> all;
+        for (const study::OpenFact& fact : solver_.open()) {
+            Hanging h;
+            h.fact = fact;
+            h.stepped = !values_of(fact, rows_).empty();
+            alone(h);
+            if (h.effect != Effect::decides) with_others_well(h);
+            all.push_back(std::move(h));
+        }
+        for (Hanging& h : all) {
+            if (h.together) h.with = partners(h.fact, all);
+        }
+        return all;
     }
 
 private:
+    /// The end of its range at which the answer is the better one with all others well.
+    End kinder_end(const study::OpenFact& fact) const {
+        study::Corner corner;
+        corner.all = End::better;
+        corner.except = {{fact.pointer, End::low}};
+        const Solution low = solver_.at(corner);
+        corner.except.back().second = End::high;
+        const Solution high = solver_.at(corner);
+        if (low.sound() != high.sound()) return low.sound() ? End::low : End::high;
+        return low.sound() && low.total() < high.total() ? End::low : End::high;
+    }
+
     void alone(Hanging& h) const {
-        const Looked at{h.fact, End::worse, values_of(h.fact, rows_)};
+        const Looked at{h.fact, {}, values_of(h.fact, rows_)};
         const study::Corner kinder = corner_in(at, h.fact.low, h.fact.high, End::better);
         const Solution& stands = solver_.as_it_stands();
-        const Solution may_be = solver_.at(kinder);
+        const Solution may_be = solver_.may_be(kinder, h.fact.pointer);
         const bool same = settled(solver_, stands, may_be, kinder);
         if (same && (!stands.sound() || cost_alike(kinder, stands))) return;
         h.pieces = pieces_over(solver_, at);
@@ -87,48 +113,50 @@ private:
         }
     }
 
-    bool cost_alike(const study::Corner& kinder, const Solution& stands) const {
-        return std::abs(solver_.price_at(kinder, stands.best->scheme) - stands.total()) < no_money;
+    bool cost_alike(const study::Corner& kinder, const Solution& sure) const {
+        return std::abs(solver_.price_at(kinder, sure.best->scheme) - sure.total()) < no_money;
     }
 
     /// All others may be known to be well: does it matter then?
     void with_others_well(Hanging& h) const {
         if (solver_.open().size() < 2) return;
-        const Looked at{h.fact, End::better, values_of(h.fact, rows_)};
-        const study::Corner worse = corner_in(at, h.fact.low, h.fact.high, End::worse);
-        const Solution sure = solver_.at(worse);
-        study::Corner well;
-        well.all = End::better;
-        if (settled(solver_, sure, well_, well)) return;
+        Looked at{h.fact, {}, values_of(h.fact, rows_)};
+        for (const auto& [pointer, end] : well_.except) {
+            if (pointer != h.fact.pointer) at.others.except.emplace_back(pointer, end);
+        }
+        const study::Corner kinder = corner_in(at, h.fact.low, h.fact.high, End::better);
+        const Solution sure = solver_.at(corner_in(at, h.fact.low, h.fact.high, End::worse));
+        const bool same = settled(solver_, sure, solver_.may_be(kinder, h.fact.pointer), kinder);
+        if (same && (!sure.sound() || cost_alike(kinder, sure))) return;
         const std::vector<Piece> pieces = pieces_over(solver_, at);
         if (effect_of(pieces) <= h.effect) return;
         h.effect = effect_of(pieces);
         h.together = true;
         h.pieces = pieces;
         h.closes = any_piece(pieces, false);
-        h.saves = std::nullopt;
-        if (sure.sound() && well_.sound()) h.saves = std::max(0.0, sure.total() - well_.total());
-        h.with = partners(h.fact);
+        if (!h.closes) h.saves_with = dearest_total(pieces) - least_total(pieces);
     }
 
     /// Facts which, well themselves, are enough for this one to matter.
-    std::vector<std::string> partners(const study::OpenFact& fact) const {
+    std::vector<std::string> partners(const study::OpenFact& fact,
+                                      const std::vector<Hanging>& all) const {
         std::vector<std::string> found;
-        for (const study::OpenFact& other : solver_.open()) {
-            if (other.pointer == fact.pointer) continue;
+        for (const Hanging& other : all) {
+            if (other.effect == Effect::none || other.fact.pointer == fact.pointer) continue;
             study::Corner corner;
-            corner.except = {{other.pointer, End::better}, {fact.pointer, End::worse}};
+            corner.except = {{other.fact.pointer, End::better}};
             const Solution without = solver_.at(corner);
-            corner.except.back().second = End::better;
-            if (settled(solver_, without, solver_.at(corner), corner)) continue;
-            found.push_back(other.pointer);
+            corner.except.emplace_back(fact.pointer, End::better);
+            if (!settled(solver_, without, solver_.at(corner), corner)) {
+                found.push_back(other.fact.pointer);
+            }
         }
         return found;
     }
 
     const Solver& solver_;
     const std::vector<tables::FindOut>& rows_;
-    Solution well_;  ///< with every fact at its better end
+    study::Corner well_;  ///< every fact at the end that is kinder with all others well
 };
 
 }  // namespace
@@ -146,10 +174,7 @@ const char* effect_word(Effect effect) {
 }
 
 std::vector<Hanging> hanging_on(const Solver& solver, const std::vector<tables::FindOut>& rows) {
-    std::vector<Hanging> all;
-    const Looking looking(solver, rows);
-    for (const study::OpenFact& fact : solver.open()) all.push_back(looking.at(fact));
-    return all;
+    return Looking(solver, rows).all();
 }
 
 }  // namespace toft::unknown

@@ -16,14 +16,16 @@ const char* effect_word(Effect effect);
 struct Hanging {
     study::OpenFact fact;
     Effect effect = Effect::none;
-    bool together = false;           ///< only once others are known to be well
-    std::vector<std::string> with;   ///< pointers of facts each of which is enough for that; empty
-                                     ///< where it takes several
-    std::vector<Piece> pieces;       ///< over its range; none where it does not matter
-    std::optional<double> saves;     ///< pounds with tax that knowing it may save; none where there
-                                     ///< is no sound answer to save on
-    bool opens = false;              ///< some of its values alone make a sound answer possible
-    bool closes = false;             ///< some leave nothing sound, however well all others are
+    bool together = false;             ///< only once others are known to be well
+    std::vector<std::string> with;     ///< pointers of other facts that matter, each of which, well
+                                       ///< itself, is enough for that; empty where it takes several
+    std::vector<Piece> pieces;         ///< over its range; none where it does not matter
+    bool stepped = false;              ///< it takes some values only, and pieces end on them
+    std::optional<double> saves;       ///< pounds with tax that knowing it alone may save; none
+                                       ///< where there is no sound answer to save on
+    std::optional<double> saves_with;  ///< … once all others are known to be well
+    bool opens = false;                ///< some of its values alone make a sound answer possible
+    bool closes = false;               ///< some leave nothing sound, however well all others are
 };
 
 /// By the job's list of open facts. `rows` tell which values a fact may take.

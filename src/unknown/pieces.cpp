@@ -11,7 +11,10 @@ using solve::Solver;
 using study::End;
 
 /// How often a range is halved at the most.
-constexpr int deepest = 9;
+constexpr int deepest = 7;
+
+/// How often a gap between pieces is halved after that.
+constexpr int gap_halvings = 6;
 
 /// Sums of money that differ by less are told apart by nothing but rounding.
 constexpr double rounding = 1e-6;
@@ -38,6 +41,7 @@ public:
         } else {
             halve(low, high, 0);
             end_points(low, high);
+            narrow_gaps();
         }
         return std::move(pieces_);
     }
@@ -50,11 +54,43 @@ private:
     void halve(double low, double high, int depth) {
         const Solution sure = at(low, high, End::worse);
         const study::Corner kinder = corner_in(at_, low, high, End::better);
-        if (settled(solver_, sure, solver_.at(kinder), kinder)) return add(low, high, sure);
+        const Solution may_be = solver_.may_be(kinder, at_.fact.pointer);
+        if (settled(solver_, sure, may_be, kinder) && steady(low, high, sure)) {
+            return add(low, high, sure);
+        }
         if (depth == deepest) return;
         const double between = middle(low, high);
         halve(low, between, depth + 1);
         halve(between, high, depth + 1);
+    }
+
+    /// Whether the price goes straight from one end to the other. Where it goes by steps, as when a
+    /// final circuit takes a thicker cable, another scheme may come first in between.
+    bool steady(double low, double high, const Solution& best) const {
+        if (!best.sound()) return true;
+        const double mean = (total(low, best) + total(high, best)) / 2;
+        return std::abs(total((low + high) / 2, best) - mean) <= rounding;
+    }
+
+    /// Moves the ends of neighbours towards each other while the answer is theirs; what else comes
+    /// first between them is a piece of its own.
+    void narrow_gaps() {
+        const std::vector<Piece> rough = std::move(pieces_);
+        pieces_.clear();
+        for (std::size_t i = 0; i < rough.size(); ++i) {
+            if (i > 0) bridge(rough[i - 1].high, rough[i].low, rough[i].best, 0);
+            add(rough[i].low, rough[i].high, rough[i].best);
+        }
+    }
+
+    /// From the end of the last piece to `high`, where `after` comes first.
+    void bridge(double low, double high, const Solution& after, int depth) {
+        if (depth == gap_halvings || solve::same_choice(pieces_.back().best, after)) return;
+        const double between = middle(low, high);
+        const Solution here = at(between, between, End::worse);
+        bridge(low, between, here, depth + 1);
+        add(between, between, here);
+        bridge(between, high, after, depth + 1);
     }
 
     /// What holds at an end alone is a piece of its own.
@@ -93,8 +129,7 @@ private:
 }  // namespace
 
 study::Corner corner_in(const Looked& at, double low, double high, End end) {
-    study::Corner corner;
-    corner.all = at.others;
+    study::Corner corner = at.others;
     corner.except.emplace_back(at.fact.pointer, end);
     if (low != at.fact.low || high != at.fact.high) {
         corner.within.push_back({at.fact.pointer, low, high});

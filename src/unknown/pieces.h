@@ -2,7 +2,8 @@
 // What comes first over the range of one open fact: the range cut into pieces, each with one answer
 // throughout. A piece stands because what is sound at its worse end is sound all through it, and
 // what may be sound anywhere in it shows at its better end; where the two do not agree it is
-// halved, down to a small part of the range, in which the answer then switches.
+// halved, down to a small part of the range, in which the answer then switches: where, is found by
+// trying figures.
 // Page: docs/methods/unknowns.md.
 
 #include "solve/solver.h"
@@ -21,10 +22,10 @@ struct Piece {
     double total_high = 0;  ///< … and at `high`
 };
 
-/// One fact, and at which end all others are read meanwhile.
+/// One fact, and how all others are read meanwhile.
 struct Looked {
     study::OpenFact fact;
-    study::End others = study::End::worse;
+    study::Corner others;        ///< names every other fact, or leaves it at its worse end
     std::vector<double> values;  ///< the only ones the fact takes, rising; empty for any in between
 };
 

@@ -12,8 +12,10 @@
 #include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
+#include "codec/levers.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
+#include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
@@ -189,6 +191,33 @@ int why(const WhyArguments& arguments) {
                                  : why_screen(job.title, walks, answer::standing_cautions()));
             return static_cast<int>(done);
         });
+}
+
+namespace {
+
+int survey_exit(bool sound, bool on_conditions) {
+    if (sound) return done;
+    return on_conditions ? conditional : no_sound_scheme;
+}
+
+}  // namespace
+
+int ask(const SurveyArguments& arguments) {
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const auto said = answer::ask({bench.catalogue, bench.book, job});
+                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
+}
+
+int levers(const SurveyArguments& arguments) {
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const auto said = answer::levers({bench.catalogue, bench.book, job});
+                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
 }
 
 namespace {

@@ -27,6 +27,8 @@ constexpr const char* about =
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
     "  toft ground my-job.json              soil, electrode, and what metal does if the neutral is "
     "lost\n"
+    "  toft ask my-job.json                 what to go and find out, most worth first\n"
+    "  toft levers my-job.json              what one change on site or in the wishes would bring\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
@@ -50,6 +52,8 @@ struct Arguments {
     ExplainArguments explain;
     GroundArguments ground;
     WhyArguments why;
+    SurveyArguments ask;
+    SurveyArguments levers;
     DarkArguments dark;
     DrawArguments draw;
     bool rules_json = false;
@@ -93,6 +97,12 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
     dark->add_flag("--json", a.json, "print it as JSON");
+}
+
+void add_survey(CLI::App& app, const char* name, const char* says, SurveyArguments& a) {
+    auto* command = app.add_subcommand(name, says);
+    command->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    command->add_flag("--json", a.json, "print it as JSON");
 }
 
 void add_commands(CLI::App& app, Arguments& a) {
@@ -144,6 +154,10 @@ void add_commands(CLI::App& app, Arguments& a) {
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
     why->add_flag("--json", a.why.json, "print the steps as JSON");
 
+    add_survey(app, "ask", "What to go and find out, most worth first, and what hangs on it",
+               a.ask);
+    add_survey(app, "levers",
+               "What one change on site or in the wishes would save or make possible", a.levers);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
@@ -164,6 +178,8 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);
     if (app.got_subcommand("why")) return why(a.why);
+    if (app.got_subcommand("ask")) return ask(a.ask);
+    if (app.got_subcommand("levers")) return levers(a.levers);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

@@ -96,8 +96,19 @@ Solution solution_of(const search::Sound& best) { return {best, study::scheme_ke
 }  // namespace
 
 Solution solve(const Means& means, const site::Job& job) {
+    study::GroundMemo memo;
     search::Options options;
     options.first_only = true;
+    options.memo = &memo;
+    Silent silent;
+    // With every open fact named none is left to turn out well, and no scheme is kept for that.
+    for (const int phases : study::phase_choices(job, 0)) {
+        const auto setting = study::prepare(silent, means.catalogue, job,
+                                            study::RunAt{0, phases, &memo}, study::Corner{});
+        for (const study::OpenFact& fact : setting.open) {
+            options.corner.except.emplace_back(fact.pointer, End::worse);
+        }
+    }
     const search::Result found = search::search(means.catalogue, means.book, job, 0, options);
     if (!found.any_sound()) return {};
     return solution_of(found.contenders.front());

@@ -10,6 +10,7 @@
 #include "tables/embedded.h"
 #include "tables/find_out.h"
 #include "tables/guard.h"
+#include "tables/lever.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 
@@ -61,6 +62,7 @@ struct Catalogue {
     Shock shock;
     Guard guard;
     std::vector<FindOut> find_out;
+    Levers levers;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -28,6 +28,7 @@ struct Change {
     std::string key;    ///< row of data/lever/lever.csv
     std::string where;  ///< what the row's words name: a leg, a pipe, a load
     site::Job job;
+    bool widens = false;  ///< it lets the search choose what the survey had left out
 };
 
 using Changes = std::vector<Change>;

@@ -13,6 +13,10 @@ namespace {
 
 constexpr const char* in_the_price = "in the price";
 
+/// Less is told apart by nothing but rounding.
+constexpr double no_money = 1e-6;
+constexpr double no_headroom = 1e-9;
+
 std::string said(const tables::LeverRow& row, const std::string& where) {
     std::string words = row.says;
     const std::size_t at = words.find("{}");
@@ -36,6 +40,13 @@ void cost_of(const price::Book& book, const tables::LeverRow& row, Lever& lever)
     if (found) lever.cost = with_tax(book, book.amount(item));
 }
 
+/// Whether the scheme that the change leads to costs no more and has no less headroom without it.
+bool does_as_well(const solve::Means& means, const site::Job& job, const Lever& lever) {
+    const solve::Solution same = solve::solve_as(means, job, lever.after.best->scheme);
+    return same.sound() && same.total() <= lever.after.total() + no_money &&
+           same.best->headroom >= lever.after.best->headroom - no_headroom;
+}
+
 /// What opens a way, then what is priced, then the rest; the more it brings the earlier.
 bool pulled_before(const Lever& a, const Lever& b) {
     if (a.opens != b.opens) return a.opens;
@@ -54,7 +65,8 @@ std::optional<double> Lever::net() const {
     return saves - *cost;
 }
 
-Lever weighed(const solve::Means& means, const solve::Solution& before, const Change& change) {
+Lever weighed(const solve::Means& means, const site::Job& job, const solve::Solution& before,
+              const Change& change) {
     Lever lever;
     lever.key = change.key;
     lever.job = change.job;
@@ -66,6 +78,7 @@ Lever weighed(const solve::Means& means, const solve::Solution& before, const Ch
     lever.opens = lever.after.sound() && !before.sound();
     if (!lever.after.sound() || !before.sound()) return lever;
     lever.saves = before.total() - lever.after.total();
+    if (!change.widens && lever.saves <= no_money) lever.already = does_as_well(means, job, lever);
     lever.headroom = lever.after.best->headroom - before.best->headroom;
     lever.dependability = lever.after.best->dependability - before.best->dependability;
     return lever;
@@ -73,7 +86,7 @@ Lever weighed(const solve::Means& means, const solve::Solution& before, const Ch
 
 bool worth_saying(const tables::LeverWorth& worth, const solve::Solution& before,
                   const Lever& lever) {
-    if (!lever.after.sound()) return false;
+    if (!lever.after.sound() || lever.already) return false;
     if (lever.opens) return true;
     const double brings = lever.net().value_or(lever.saves);
     if (brings >= worth.least_saving.value) return true;
@@ -87,7 +100,7 @@ Weighed weigh(const solve::Means& means, const site::Job& job) {
     for (const Change& change : all_changes({means.catalogue, job})) {
         if (!site::validate(change.job).empty()) continue;
         ++all.tried;
-        Lever lever = weighed(means, all.before, change);
+        Lever lever = weighed(means, job, all.before, change);
         if (worth_saying(means.catalogue.levers.worth, all.before, lever)) {
             all.levers.push_back(std::move(lever));
         }

@@ -22,6 +22,7 @@ struct Lever {
     double saves = 0;    ///< pounds with tax that the new scheme is cheaper; below 0: dearer
     Cost costs = Cost::in_the_price;
     std::optional<double> cost;  ///< pounds with tax; none where it is not priced
+    bool already = false;        ///< dearer than before, and does as well without the change
     double headroom = 0;         ///< gained
     double dependability = 0;    ///< gained
 
@@ -39,8 +40,10 @@ struct Weighed {
 /// Solves the (valid) job under every change of its first run.
 Weighed weigh(const solve::Means& means, const site::Job& job);
 
-/// One change weighed against the job as it is, whether or not it is worth saying.
-Lever weighed(const solve::Means& means, const solve::Solution& before, const Change& change);
+/// One change weighed against `job` as it is, which comes to `before`, whether or not it is worth
+/// saying.
+Lever weighed(const solve::Means& means, const site::Job& job, const solve::Solution& before,
+              const Change& change);
 
 /// Whether it opens a way, saves money, or brings headroom or a sturdier earth at little cost.
 bool worth_saying(const tables::LeverWorth& worth, const solve::Solution& before,

@@ -58,6 +58,7 @@ Changes wider_offer(const Ground& ground) {
         change.job.wishes.drop_run = {};
         all.push_back(std::move(change));
     }
+    for (Change& change : all) change.widens = true;
     return all;
 }
 

@@ -78,6 +78,20 @@ bool before(search::Sound a, search::Sound b, site::Prefer prefer) {
 /// A whole search is quicker than more judgements one by one.
 constexpr std::size_t most_tried = 3000;
 
+/// Price and headroom of a scheme as it was judged.
+void weigh_in(const price::Book& book, const Setting<Silent>& setting, const Judgement& judged,
+              search::Sound& s) {
+    s.total = total_of(book, setting, s.scheme, judged);
+    s.headroom = 1;
+    s.governed_by = nullptr;
+    for (std::size_t i = 0; i < rule_count; ++i) {
+        s.verdicts[i] = judged.findings[i].verdict;
+        if (judged.findings[i].rule) {
+            search::count_headroom(judged.findings[i], s.headroom, s.governed_by);
+        }
+    }
+}
+
 double least_price(const search::Possible& p) { return std::min(p.span.near_low, p.span.far_low); }
 
 void sort_by_promise(std::vector<search::Possible>& all, site::Prefer prefer) {
@@ -112,6 +126,19 @@ Solution solve(const Means& means, const site::Job& job) {
     const search::Result found = search::search(means.catalogue, means.book, job, 0, options);
     if (!found.any_sound()) return {};
     return solution_of(found.contenders.front());
+}
+
+Solution solve_as(const Means& means, const site::Job& job, const study::RunScheme& scheme) {
+    Silent silent;
+    const auto setting = study::prepare(silent, means.catalogue, job,
+                                        study::RunAt{0, scheme.phases}, study::Corner{});
+    Judgement judgement;
+    judge({&setting}, scheme, false, judgement);
+    if (!judgement.sound) return {};
+    search::Sound s;
+    s.scheme = scheme;
+    weigh_in(means.book, setting, judgement, s);
+    return solution_of(s);
 }
 
 search::Options options_for(study::GroundMemo& memo) {
@@ -217,15 +244,7 @@ std::optional<Solution> Solver::first_of(const std::vector<search::Possible>& al
         judge(settings, p.scheme, false, judgement);
         if (!judgement.sound) continue;
         search::Sound s = p;
-        s.total = total_of(means_.book, *settings.front(), p.scheme, judgement);
-        s.headroom = 1;
-        s.governed_by = nullptr;
-        for (std::size_t i = 0; i < rule_count; ++i) {
-            s.verdicts[i] = judgement.findings[i].verdict;
-            if (judgement.findings[i].rule) {
-                search::count_headroom(judgement.findings[i], s.headroom, s.governed_by);
-            }
-        }
+        weigh_in(means_.book, *settings.front(), judgement, s);
         if (!best || before(s, *best, prefer)) best = s;
     }
     return best ? solution_of(*best) : Solution{};

@@ -17,6 +17,10 @@ struct Means {
 /// Solves a valid job: what holds whatever its open facts turn out to be.
 Solution solve(const Means& means, const site::Job& job);
 
+/// What that scheme comes to in a valid job, its open facts at their worse end; nothing when it is
+/// not sound there.
+Solution solve_as(const Means& means, const site::Job& job, const study::RunScheme& scheme);
+
 /// A job under many readings of its open facts. Where the search has given every scheme that may
 /// come first at some corner, only those are judged; else the search is run again. Both give the
 /// same solution (tests).

@@ -125,7 +125,10 @@ TEST(AnswerText, NothingEndlessIsEverWritten) {
     s.selectivity.push_back(pair);
     a.schemes.push_back(s);
     a.dropped.push_back({"r", "t", 1, "k", "", endless});
-    a.unknowns.push_back({"/a", "", "", -endless, endless, false, "decides"});
+    answer::UnknownAnswer unknown;
+    unknown.low = -endless;
+    unknown.high = endless;
+    a.unknowns.push_back(unknown);
     const Tree json = Tree::parse(write_answer(a));
     const Tree& scheme = json["schemes"][0];
     EXPECT_TRUE(scheme["headroom"].is_null());

@@ -105,6 +105,16 @@ void add_survey(CLI::App& app, const char* name, const char* says, SurveyArgumen
     command->add_flag("--json", a.json, "print it as JSON");
 }
 
+void add_questions(CLI::App& app, Arguments& a) {
+    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
+    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
+    why->add_flag("--json", a.why.json, "print the steps as JSON");
+    add_survey(app, "ask", "What to go and find out, most worth first, and what hangs on it",
+               a.ask);
+    add_survey(app, "levers",
+               "What one change on site or in the wishes would save or make possible", a.levers);
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -150,14 +160,7 @@ void add_commands(CLI::App& app, Arguments& a) {
         "rank in the list that design prints, or the key of any scheme, sound or fallen");
     explain->add_flag("--json", a.explain.json, "print the working as JSON");
 
-    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
-    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
-    why->add_flag("--json", a.why.json, "print the steps as JSON");
-
-    add_survey(app, "ask", "What to go and find out, most worth first, and what hangs on it",
-               a.ask);
-    add_survey(app, "levers",
-               "What one change on site or in the wishes would save or make possible", a.levers);
+    add_questions(app, a);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");

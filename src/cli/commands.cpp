@@ -353,7 +353,8 @@ int sources() {
 int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
-        complain("toft: no such schema; there are job, answer, ground, dark and faults\n");
+        complain(
+            "toft: no such schema; there are job, answer, ask, levers, ground, dark and faults\n");
         return wrong_usage;
     }
     print(std::string(text));

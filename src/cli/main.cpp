@@ -166,9 +166,10 @@ void add_commands(CLI::App& app, Arguments& a) {
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema =
-        app.add_subcommand("schema", "JSON Schema of job, answer, ground, dark or faults");
-    schema->add_option("WHICH", a.schema, "job, answer, ground, dark or faults")->required();
+    auto* schema = app.add_subcommand(
+        "schema", "JSON Schema of job, answer, ask, levers, ground, dark or faults");
+    schema->add_option("WHICH", a.schema, "job, answer, ask, levers, ground, dark or faults")
+        ->required();
 }
 
 int run(const CLI::App& app, const Arguments& a) {

@@ -1,5 +1,6 @@
 #include "codec/levers.h"
 
+#include "codec/fits.h"
 #include "codec/scheme.h"
 
 #include <gtest/gtest.h>
@@ -27,6 +28,7 @@ TEST(LeversText, HoldsTheLeverAndWhatIsNotPricedAsNull) {
     const Json json = Json::parse(write_levers(one_lever()));
     EXPECT_EQ(json["format"], "toft-levers/1");
     EXPECT_EQ(json["tried"], 7);
+    expect_fits("levers", write_levers(one_lever()));
     ASSERT_EQ(json["levers"].size(), 1u);
     EXPECT_EQ(json["levers"][0]["saves"], 120);
     EXPECT_TRUE(json["levers"][0]["cost"].is_null());

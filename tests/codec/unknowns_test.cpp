@@ -1,5 +1,6 @@
 #include "codec/unknowns.h"
 
+#include "codec/fits.h"
 #include "support/catalogue.h"
 #include "support/examples.h"
 #include "support/questions.h"
@@ -37,6 +38,12 @@ TEST(AskText, IsWhatTheAnswerSaysOfUnknowns) {
     for (const Json& u : json["leave"]) all.push_back(u);
     ASSERT_EQ(all.size(), a.unknowns.size());
     for (std::size_t i = 0; i < all.size(); ++i) EXPECT_EQ(all[i], unknown_json(a.unknowns[i]));
+}
+
+TEST(AskText, FitsItsSchemaWhichKnowsUnknownsAsTheAnswerDoes) {
+    const site::Job job = support::example_job("three-facts", support::catalogue());
+    expect_fits("ask", write_ask(answer::ask(support::question_of(job))));
+    EXPECT_EQ(schema_named("ask")["$defs"]["unknown"], schema_named("answer")["$defs"]["unknown"]);
 }
 
 TEST(AskText, APieceWithoutASoundSchemeHasNoPrice) {

@@ -113,7 +113,7 @@ private:
             case Place::nothing:
                 break;
         }
-        return "the answer is the same whatever it is";
+        return "neither scheme nor price hangs on it, alone or with all others well";
     }
 
     const solve::Solver& solver_;

@@ -55,7 +55,7 @@ std::string left_text(const answer::AskAnswer& a) {
         if (u.ask) continue;
         text += wrapped("  - ", fmt::format("{}: {}; {}", u.says, u.effect, u.why), 4);
     }
-    return text.empty() ? "" : title("LEAVE THESE") + text;
+    return text.empty() ? "" : title("NOT WORTH A JOURNEY FOR THE DESIGN") + text;
 }
 
 std::string sum_text(const answer::LeverAnswer& l) {

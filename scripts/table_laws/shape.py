@@ -118,6 +118,13 @@ TABLES = {
         drive_three=Words(RCD_TYPES), unsaid=Words(("plain", "drive")))),
     "guard/leakage.csv": (1, dict(
         kind=Words(CIRCUIT_KINDS), low_ma=Number(0, 30), high_ma=Number(0.1, 30))),
+    "ask/find_out.csv": (1, dict(
+        fact=TEXT, question=TEXT, how=TEXT, minutes=Number(1, 300),
+        by=Words(("anyone", "electrician", "operator")), values=TEXT)),
+    "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, cost=TEXT, value=TEXT)),
+    "lever/worth.csv": (1, dict(
+        key=Words(("least.saving", "more.headroom", "small.cost")), value=Number(0.01, 100),
+        unit=Words(("GBP", "ratio", "%")))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),

@@ -61,4 +61,5 @@ PRICED = (
     "allowance percent", "tail m",
     "isolator", "switch-fuse three-pole", "three-phase board extra", "four-pole RCD extra",
     "three-pole device over one pole", "joint box", "hours joint box", "conduit", "trunking",
-    "catenary wire", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))
+    "catenary wire", "plastic section in a pipe", "moving a tap", "soft starter",
+    "load management unit", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))

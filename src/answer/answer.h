@@ -231,11 +231,32 @@ struct DroppedAnswer {
     double nearest_use = 0;
 };
 
+/// Part of a fact's range with one answer throughout.
+struct PieceAnswer {
+    double low = 0, high = 0;
+    bool sound = false;
+    std::string key, words;                ///< of what comes first there; empty where nothing does
+    double total_low = 0, total_high = 0;  ///< its price with the fact at either end, with tax
+};
+
+/// An open fact, what hangs on it and how it is found out.
 struct UnknownAnswer {
     std::string fact, says, unit;
     double low = 0, high = 0;
-    bool stated = false;  ///< the survey gave the range
-    std::string effect;   ///< decides, changes the scheme, changes the price only, does not matter
+    bool stated = false;                    ///< the survey gave the range
+    std::string effect;                     ///< decides, changes the price only, does not matter
+    std::string hangs = {};                 ///< what the answer is over its range, in words
+    std::vector<PieceAnswer> pieces = {};   ///< by rising value; none where it does not matter
+    bool stepped = false;                   ///< pieces end on the values that there are
+    bool together = false;                  ///< only once other facts are known to be well
+    std::vector<std::string> with = {};     ///< facts each of which is enough for that
+    std::optional<double> saves = {};       ///< pounds with tax that knowing it alone may save
+    std::optional<double> saves_with = {};  ///< … once all others are known to be well
+    std::optional<double> worth = {};  ///< what it saves less its trouble at the price of an hour
+    bool ask = false;                  ///< worth going to find out
+    std::string why = {};              ///< it is asked, or not
+    std::string question = {}, how = {}, by = {};
+    double minutes = 0;
 };
 
 /// Currents of a building in one scenario.

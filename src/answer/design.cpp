@@ -4,9 +4,9 @@
 #include "answer/describe.h"
 #include "answer/design_parts.h"
 #include "answer/longest.h"
+#include "answer/outline.h"
 #include "answer/recorded.h"
 #include "answer/selectivity.h"
-#include "answer/stretches.h"
 #include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
@@ -129,30 +129,8 @@ private:
     }
 
     void run() {
-        const study::RunScheme& s = c_.scheme;
-        RunAnswer& r = out_.run;
-        r.id = s_.run->id;
-        r.phases = s.phases;
-        r.stretches = stretches_of(s_, s);
-        static_cast<CableAnswer&>(r) = longest(r.stretches);
-        r.fed_from = site::word(s.fed_from);
-        if (!s_.house.at_house) {
-            const site::Building& from = *site::find_building(*s_.job, s_.run->from);
-            r.feeder = from.name.empty() ? from.id : from.name;
-        }
-        r.device = {s.device->standard, s.device->curve, kind_of_device(s.device->kind),
-                    s.device->rating.number(), s.device->breaking.value.number() / 1000};
-        if (const auto residual = study::residual_at_head(s)) {
-            r.rcd = RcdAnswer{
-                residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};
-            set_upstream_type(out_.guard, *r.rcd);
-        }
-    }
-
-    static const StretchAnswer& longest(const std::vector<StretchAnswer>& stretches) {
-        return *std::max_element(
-            stretches.begin(), stretches.end(),
-            [](const StretchAnswer& a, const StretchAnswer& b) { return a.length_m < b.length_m; });
+        out_.run = outline_of(s_, c_.scheme);
+        if (out_.run.rcd) set_upstream_type(out_.guard, *out_.run.rcd);
     }
 
     double figure(const std::string& name) const { return recorded_.working(name)->value; }
@@ -345,9 +323,8 @@ Answer design(const Question& question) {
     answer.edition = rules::edition();
     answer.data_version = q.catalogue.version;
     answer.cautions = standing_cautions();
-    search::Options options;
+    search::Options options = solve::options_for(*q.memo);
     options.all = q.all;
-    options.memo = q.memo;
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, q.run, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
@@ -387,7 +364,8 @@ Answer design(const Question& question) {
     }
     finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
-    answer.unknowns = effects_of_unknowns(q, settings.back().open, found);
+    const solve::Solver solver({q.catalogue, q.book}, q.job, found, *q.memo);
+    answer.unknowns = unknowns_of(solver, found);
     return answer;
 }
 

@@ -37,8 +37,14 @@ GroundAnswer ground(const Question& q) {
     electrode_answer(c, side);
     for (const study::OpenFact& fact : setting.open) {
         if (!of_the_ground(fact.pointer)) continue;
-        answer.asked.push_back(
-            {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated, ""});
+        UnknownAnswer asked;
+        asked.fact = fact.pointer;
+        asked.says = fact.says;
+        asked.unit = fact.unit;
+        asked.low = fact.low;
+        asked.high = fact.high;
+        asked.stated = fact.stated;
+        answer.asked.push_back(std::move(asked));
     }
     side.separation = separation_answer(c);
     side.lost_neutral = lost_neutral_answer(c, side.year);

@@ -1,5 +1,12 @@
 #include "answer/unknowns.h"
 
+#include "answer/describe.h"
+#include "answer/hanging_words.h"
+#include "answer/outline.h"
+#include "study/ground_memo.h"
+#include "tables/find_out.h"
+#include "unknown/hanging.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -7,61 +14,164 @@ namespace toft::answer {
 
 namespace {
 
-/// What a user would see change: nothing, the price, the scheme, or whether there is a sound one.
-enum class Effect { none, price, scheme, decides };
+using unknown::Effect;
+using unknown::Hanging;
 
-const char* effect_word(Effect effect) {
-    switch (effect) {
-        case Effect::none:
-            return "does not matter";
-        case Effect::price:
-            return "changes the price only";
-        case Effect::scheme:
-            return "changes the scheme";
-        case Effect::decides:
-            return "decides";
-    }
-    return "";
+/// Groups in which facts are asked for.
+enum class Place { opens, condition, saves, saves_together, matters, nothing };
+
+struct Placed {
+    Place place = Place::nothing;
+    UnknownAnswer answer;
+};
+
+/// Pounds with tax that the minutes cost at the book's price of an hour.
+double trouble(const price::Book& book, double minutes) {
+    const double tax = 1 + book.amount(price::Item::vat_percent) / 100;
+    return minutes / 60 * book.amount(price::Item::labour_hour) * tax;
 }
 
-Effect between(const search::Result& a, const search::Result& b) {
-    if (a.any_sound() != b.any_sound() || a.contenders.empty() != b.contenders.empty()) {
-        return Effect::decides;
+class Asking {
+public:
+    Asking(const solve::Solver& solver, const search::Result& found)
+        : solver_(solver), found_(found) {}
+
+    Placed placed(const Hanging& h) const {
+        Placed p;
+        UnknownAnswer& a = p.answer;
+        a.fact = h.fact.pointer;
+        a.says = h.fact.says;
+        a.unit = h.fact.unit;
+        a.low = h.fact.low;
+        a.high = h.fact.high;
+        a.stated = h.fact.stated;
+        a.effect = unknown::effect_word(h.effect);
+        a.stepped = h.stepped;
+        a.together = h.together;
+        a.with = h.with;
+        a.saves = h.saves;
+        a.saves_with = h.saves_with;
+        for (const unknown::Piece& piece : h.pieces) a.pieces.push_back(piece_of(piece));
+        how_to(a);
+        p.place = place_of(h, a);
+        a.ask = p.place == Place::opens || p.place == Place::condition || p.place == Place::saves ||
+                p.place == Place::saves_together;
+        a.why = why(p.place);
+        a.hangs = hanging_words(a);
+        return p;
     }
-    if (a.contenders.empty()) return Effect::none;
-    const search::Contender& x = a.contenders.front();
-    const search::Contender& y = b.contenders.front();
-    if (x.scheme.earthing != y.scheme.earthing) return Effect::decides;
-    if (x.key != y.key) return Effect::scheme;
-    return x.price.total == y.price.total ? Effect::none : Effect::price;
+
+private:
+    PieceAnswer piece_of(const unknown::Piece& piece) const {
+        PieceAnswer a{piece.low, piece.high,      piece.best.sound(), piece.best.key,
+                      "",        piece.total_low, piece.total_high};
+        if (a.sound) {
+            const study::RunScheme& scheme = piece.best.best->scheme;
+            a.words = brief_words(solver_.setting(scheme.phases), scheme);
+        }
+        return a;
+    }
+
+    void how_to(UnknownAnswer& a) const {
+        const auto* row = tables::find_out_for(solver_.means().catalogue.find_out, a.fact);
+        if (!row) return;
+        a.question = row->question;
+        a.how = row->how;
+        a.by = row->by;
+        a.minutes = row->minutes;
+        const bool alone = a.saves && *a.saves > 0;
+        if (!alone && !a.saves_with) return;
+        a.worth = (alone ? *a.saves : *a.saves_with) - trouble(solver_.means().book, a.minutes);
+    }
+
+    bool on_condition(const std::string& fact) const {
+        if (found_.contenders.empty()) return false;
+        const auto& facts = found_.contenders.front().conditional_on;
+        return std::find(facts.begin(), facts.end(), fact) != facts.end();
+    }
+
+    Place place_of(const Hanging& h, const UnknownAnswer& a) const {
+        if (h.opens) return Place::opens;
+        if (!solver_.as_it_stands().sound() && on_condition(a.fact)) return Place::condition;
+        if (h.effect == Effect::none) return Place::nothing;
+        if (!a.worth || *a.worth <= 0) return Place::matters;
+        return a.saves && *a.saves > 0 ? Place::saves : Place::saves_together;
+    }
+
+    static const char* why(Place place) {
+        switch (place) {
+            case Place::opens:
+                return "alone it may make the difference between nothing sound and something";
+            case Place::condition:
+                return "the first scheme to hope for hangs on it";
+            case Place::saves:
+                return "knowing it may save more than it costs to find out";
+            case Place::saves_together:
+                return "together with others it may save more than it costs to find out";
+            case Place::matters:
+                return "finding it out costs more than it may save";
+            case Place::nothing:
+                break;
+        }
+        return "neither scheme nor price hangs on it, alone or with all others well";
+    }
+
+    const solve::Solver& solver_;
+    const search::Result& found_;
+};
+
+/// By place, then by worth, then by the trouble.
+bool asked_before(const Placed& a, const Placed& b) {
+    if (a.place != b.place) return a.place < b.place;
+    const bool decides_a = a.answer.effect == "decides";
+    const bool decides_b = b.answer.effect == "decides";
+    const double worth_a = a.answer.worth.value_or(0);
+    const double worth_b = b.answer.worth.value_or(0);
+    if (a.place == Place::matters && decides_a != decides_b) return decides_a;
+    if (worth_a != worth_b) return worth_a > worth_b;
+    return a.answer.minutes < b.answer.minutes;
 }
 
 }  // namespace
 
-std::vector<UnknownAnswer> effects_of_unknowns(const Question& q,
-                                               const std::vector<study::OpenFact>& open,
-                                               const search::Result& found) {
-    std::vector<std::pair<Effect, UnknownAnswer>> judged;
-    for (const study::OpenFact& fact : open) {
-        Effect worst = Effect::none;
-        for (study::End end : {study::End::low, study::End::high}) {
-            search::Options options;
-            options.first_only = true;
-            options.memo = q.memo;
-            options.corner.except.emplace_back(fact.pointer, end);
-            const Effect effect =
-                between(found, search::search(q.catalogue, q.book, q.job, 0, options));
-            if (worst < effect) worst = effect;
-        }
-        judged.push_back({worst,
-                          {fact.pointer, fact.says, fact.unit, fact.low, fact.high, fact.stated,
-                           effect_word(worst)}});
+std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search::Result& found) {
+    const Asking asking(solver, found);
+    std::vector<Placed> all;
+    for (const Hanging& h : unknown::hanging_on(solver, solver.means().catalogue.find_out)) {
+        all.push_back(asking.placed(h));
     }
-    std::stable_sort(judged.begin(), judged.end(),
-                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::stable_sort(all.begin(), all.end(), asked_before);
     std::vector<UnknownAnswer> answers;
-    for (auto& [effect, answer] : judged) answers.push_back(std::move(answer));
+    for (Placed& p : all) answers.push_back(std::move(p.answer));
     return answers;
+}
+
+AskAnswer ask(const Question& question) {
+    study::GroundMemo own;
+    study::GroundMemo& memo = question.memo ? *question.memo : own;
+    const search::Result found = search::search(question.catalogue, question.book, question.job, 0,
+                                                solve::options_for(memo));
+    const solve::Solver solver({question.catalogue, question.book}, question.job, found, memo);
+    AskAnswer answer;
+    answer.job = question.job.title;
+    answer.sound = found.any_sound();
+    answer.conditional = !answer.sound && !found.contenders.empty();
+    if (!found.contenders.empty()) {
+        const search::Contender& first = found.contenders.front();
+        answer.stands = brief_words(solver.setting(first.scheme.phases), first.scheme);
+        answer.total = first.total;
+    }
+    answer.unknowns = unknowns_of(solver, found);
+    for (const int phases : study::phase_choices(question.job, 0)) {
+        for (const std::string& line : solver.setting(phases).assumed) {
+            if (std::find(answer.assumed.begin(), answer.assumed.end(), line) ==
+                answer.assumed.end()) {
+                answer.assumed.push_back(line);
+            }
+        }
+    }
+    answer.cautions = standing_cautions();
+    return answer;
 }
 
 }  // namespace toft::answer

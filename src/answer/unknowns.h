@@ -1,15 +1,29 @@
 #pragma once
-// What each open fact does to the answer: the search is run again with that fact at either end of
-// its range, all others as they are; only the first scheme of each search is compared.
+// The open facts of a job in words: what each does to the answer, what hangs on it, whether it is
+// worth finding out and how. Page: docs/methods/unknowns.md.
 
 #include "answer/answer.h"
+#include "solve/solver.h"
 
 namespace toft::answer {
 
-/// Effects of the open facts of the job, the weightiest first; `found` is the search as things
+/// All open facts, those first that are most worth finding out; `found` is the search as things
 /// stand.
-std::vector<UnknownAnswer> effects_of_unknowns(const Question& question,
-                                               const std::vector<study::OpenFact>& open,
-                                               const search::Result& found);
+std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search::Result& found);
+
+/// What to go and find out, without the design.
+struct AskAnswer {
+    std::string job;
+    bool sound = false;
+    bool conditional = false;  ///< not sound, but may be once facts are known
+    std::string stands;        ///< the recommended scheme on one line; empty where there is none
+    double total = 0;          ///< its price, with tax
+    std::vector<UnknownAnswer> unknowns;
+    std::vector<std::string> assumed;
+    std::vector<std::string> cautions;
+};
+
+/// Searches the (valid) job and looks at its open facts.
+AskAnswer ask(const Question& question);
 
 }  // namespace toft::answer

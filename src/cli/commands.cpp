@@ -12,8 +12,10 @@
 #include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
+#include "codec/levers.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
+#include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
@@ -247,6 +249,33 @@ int why(const WhyArguments& arguments) {
 
 namespace {
 
+int survey_exit(bool sound, bool on_conditions) {
+    if (sound) return done;
+    return on_conditions ? conditional : no_sound_scheme;
+}
+
+}  // namespace
+
+int ask(const SurveyArguments& arguments) {
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const auto said = answer::ask({bench.catalogue, bench.book, job});
+                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
+}
+
+int levers(const SurveyArguments& arguments) {
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        const auto said = answer::levers({bench.catalogue, bench.book, job});
+                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
+}
+
+namespace {
+
 int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
     return fault_exit({{"unknown-scheme",
                         "",
@@ -383,7 +412,8 @@ int sources() {
 int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
-        complain("toft: no such schema; there are job, answer, ground, dark and faults\n");
+        complain(
+            "toft: no such schema; there are job, answer, ask, levers, ground, dark and faults\n");
         return wrong_usage;
     }
     print(std::string(text));

@@ -51,6 +51,12 @@ struct WhyArguments {
     bool json = false;
 };
 
+/// Of `ask` and of `levers`.
+struct SurveyArguments {
+    std::string job;
+    bool json = false;
+};
+
 struct DarkArguments {
     std::string job;
     int rank = 1;
@@ -78,6 +84,8 @@ int tables(const TablesArguments& arguments);
 int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
+int ask(const SurveyArguments& arguments);
+int levers(const SurveyArguments& arguments);
 int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);

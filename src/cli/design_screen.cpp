@@ -265,7 +265,9 @@ std::string unknowns_part(const Answer& a) {
             u.unit == "no or yes"
                 ? "No or yes"
                 : fmt::format("{} to {} {}", significant(u.low, 4), significant(u.high, 4), u.unit);
-        text += wrapped("  - ", fmt::format("{}: {}. {} ({})", u.effect, u.says, range, u.fact), 4);
+        const std::string hangs = u.hangs.empty() ? "" : ": " + u.hangs;
+        text += wrapped(
+            "  - ", fmt::format("{}: {}. {} ({}){}", u.effect, u.says, range, u.fact, hangs), 4);
     }
     if (!a.assumed.empty()) text += heading("TAKEN FOR GRANTED");
     for (const std::string& line : a.assumed) text += wrapped("  - ", line, 4);

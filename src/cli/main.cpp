@@ -27,6 +27,8 @@ constexpr const char* about =
     "  toft design my-job.json              the recommended scheme, alternatives, what fell\n"
     "  toft ground my-job.json              soil, electrode, and what metal does if the neutral is "
     "lost\n"
+    "  toft ask my-job.json                 what to go and find out, most worth first\n"
+    "  toft levers my-job.json              what one change on site or in the wishes would bring\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
@@ -50,6 +52,8 @@ struct Arguments {
     ExplainArguments explain;
     GroundArguments ground;
     WhyArguments why;
+    SurveyArguments ask;
+    SurveyArguments levers;
     DarkArguments dark;
     DrawArguments draw;
     bool rules_json = false;
@@ -114,6 +118,22 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_flag("--json", a.json, "print it as JSON");
 }
 
+void add_survey(CLI::App& app, const char* name, const char* says, SurveyArguments& a) {
+    auto* command = app.add_subcommand(name, says);
+    command->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    command->add_flag("--json", a.json, "print it as JSON");
+}
+
+void add_questions(CLI::App& app, Arguments& a) {
+    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
+    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
+    why->add_flag("--json", a.why.json, "print the steps as JSON");
+    add_survey(app, "ask", "What to go and find out, most worth first, and what hangs on it",
+               a.ask);
+    add_survey(app, "levers",
+               "What one change on site or in the wishes would save or make possible", a.levers);
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -152,18 +172,16 @@ void add_commands(CLI::App& app, Arguments& a) {
     ground->add_flag("--json", a.ground.json, "print it as JSON");
 
     add_explain(app, a.explain);
-    auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
-    why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
-    why->add_flag("--json", a.why.json, "print the steps as JSON");
-
+    add_questions(app, a);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema =
-        app.add_subcommand("schema", "JSON Schema of job, answer, ground, dark or faults");
-    schema->add_option("WHICH", a.schema, "job, answer, ground, dark or faults")->required();
+    auto* schema = app.add_subcommand(
+        "schema", "JSON Schema of job, answer, ask, levers, ground, dark or faults");
+    schema->add_option("WHICH", a.schema, "job, answer, ask, levers, ground, dark or faults")
+        ->required();
 }
 
 int run(const CLI::App& app, const Arguments& a) {
@@ -176,6 +194,8 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);
     if (app.got_subcommand("why")) return why(a.why);
+    if (app.got_subcommand("ask")) return ask(a.ask);
+    if (app.got_subcommand("levers")) return levers(a.levers);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

@@ -3,8 +3,10 @@
 
 #include "answer/answer.h"
 #include "answer/ground.h"
+#include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
+#include "answer/unknowns.h"
 
 #include <string>
 
@@ -20,6 +22,12 @@ std::string why_screen(const std::string& job, const std::vector<walk::Walk>& wa
 
 /// What goes dark for each fault, the devices in a row, and who asks for what protection.
 std::string dark_screen(const answer::Answer& answer, const answer::SchemeAnswer& scheme);
+
+/// What to go and find out, most worth first, and what may be left.
+std::string ask_screen(const answer::AskAnswer& ask);
+
+/// What single changes would bring.
+std::string levers_screen(const answer::LeversAnswer& levers);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);

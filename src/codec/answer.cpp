@@ -2,6 +2,7 @@
 
 #include "codec/demand.h"
 #include "codec/scheme.h"
+#include "codec/unknowns.h"
 #include "codec/why_tree.h"
 
 namespace toft::codec {
@@ -14,15 +15,6 @@ Json dropped_json(const answer::DroppedAnswer& d) {
         json["nearest"] = {{"key", d.nearest_key}, {"use", rounded(d.nearest_use)}};
     }
     return json;
-}
-
-Json unknown_json(const answer::UnknownAnswer& u) {
-    return {{"fact", u.fact},
-            {"says", u.says},
-            {"range", {rounded(u.low), rounded(u.high)}},
-            {"unit", u.unit},
-            {"from", u.stated ? "survey" : "rulebook"},
-            {"effect", u.effect}};
 }
 
 Json advice_json(const special::Advice& a) {

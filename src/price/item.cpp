@@ -57,7 +57,11 @@ constexpr std::array<const char*, item_count> item_words{"gland pair small",
                                                          "hours joint box",
                                                          "conduit",
                                                          "trunking",
-                                                         "catenary wire"};
+                                                         "catenary wire",
+                                                         "plastic section in a pipe",
+                                                         "moving a tap",
+                                                         "soft starter",
+                                                         "load management unit"};
 
 }  // namespace
 

@@ -58,10 +58,14 @@ enum class Item {
     hours_joint_box,
     conduit,
     trunking,
-    catenary
+    catenary,
+    plastic_section,
+    moving_tap,
+    soft_starter,
+    load_management
 };
 
-inline constexpr std::size_t item_count = 52;
+inline constexpr std::size_t item_count = 56;
 
 /// The item's word in the book.
 const char* item_word(Item item);

@@ -39,6 +39,19 @@ PartFinding finding_of(const Judge& judge, const price::Book& book, const study:
     return out;
 }
 
+Span span_of_route(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
+                   const PartFinding& finding) {
+    const study::Setting<Silent>* better = judge.better();
+    if (!better || priced_alike(judge.setting(), *better, scheme.earthing)) {
+        return route_span(book, finding.price, finding.price);
+    }
+    Silent silent;
+    study::Figures<Silent> figures;
+    study::work_out(silent, *better, scheme, study::Stage::circuits, figures);
+    const auto price = price::price_of(silent, book, *better, scheme, {{}, price::wired(figures)});
+    return route_span(book, finding.price, price);
+}
+
 HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vector<Head>& heads,
                    const std::vector<Route>& routes) {
     if (routes.empty()) return;
@@ -49,6 +62,7 @@ HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vecto
         JudgedHead judged;
         judged.head = head;
         judged.finding = finding_of(judge, book, scheme, part);
+        judged.finding.span = head_span(book, judged.finding.price);
         if (part.first_hard != rule_count) judged.miss = part.findings[part.first_hard];
         heads_.push_back(judged);
     }

@@ -16,10 +16,15 @@ struct PartFinding {
     std::size_t first_hard = rules::rule_count;
     std::size_t failures = 0;
     price::Price<Silent> price;  ///< of the scheme it was judged with, and its remedies
+    Span span;                   ///< of its own part of the price
 };
 
 PartFinding finding_of(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
                        const PartJudgement& part);
+
+/// Span of a route's part of the price, from its finding.
+Span span_of_route(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
+                   const PartFinding& finding);
 
 struct JudgedHead {
     Head head;

@@ -22,6 +22,11 @@ public:
     const study::Setting<Silent>& setting() const { return worse_; }
     const study::Corner& corner() const { return corner_; }
 
+    /// The setting with every open fact at its better end; null when none is open.
+    const study::Setting<Silent>* better() const {
+        return kinder_.empty() ? nullptr : &kinder_.front();
+    }
+
     /// Judges the rules that look only at `sees` on `scheme`.
     void judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const;
 

@@ -42,6 +42,8 @@ public:
     Searcher(const tables::Catalogue& catalogue, const price::Book& book, const site::Job& job,
              std::size_t run_index, const Options& options)
         : catalogue_(catalogue), book_(book), prefer_(job.wishes.prefer), options_(options) {
+        collects_ = options.possible && prefer_ != site::Prefer::headroom;
+        result_.all_possible = collects_;
         for (const int phases : study::phase_choices(job, run_index)) {
             judges_.emplace_back(
                 catalogue, job,
@@ -77,6 +79,8 @@ private:
                 continue;
             }
             live.push_back({&route, finding_of(*judge_, book_, scheme, part_), rank_of(scheme)});
+            PartFinding& found = live.back().finding;
+            if (collects_) found.span = span_of_route(*judge_, book_, scheme, found);
         }
         std::stable_sort(live.begin(), live.end(), [](const JudgedRoute& a, const JudgedRoute& b) {
             return a.finding.price.total < b.finding.price.total;
@@ -130,6 +134,7 @@ private:
         double total = 0;
         double headroom = 0;
         double dependability = 0;
+        Span span;
     };
 
     Sound promised(const JudgedRoute& route) const {
@@ -142,7 +147,8 @@ private:
 
     Promise promise_with(const JudgedRoute& route, const JudgedHead& head) const {
         return {together(route.finding.price, head.finding.price).total.number(),
-                std::min(route.finding.headroom, head.finding.headroom), route.dependability};
+                std::min(route.finding.headroom, head.finding.headroom), route.dependability,
+                route.finding.span + head.finding.span};
     }
 
     /// The best sound scheme of that combination, or null.
@@ -154,9 +160,42 @@ private:
     /// Whether nothing that judging could bring to light would get the scheme shown: a sound one
     /// beats it, and a sound one of its combination comes before it.
     bool set_aside(const Promise& p) const {
+        if (collects_ && !never_first(p.span, p.dependability)) return false;
         if (options_.first_only) return sound_.first && surely_first(*sound_.first, p);
         return best_ && surely_before(*best_, p.total, p.headroom) &&
                sound_.front.beats(p.total, p.headroom, p.dependability);
+    }
+
+    /// Whether a sound scheme comes before it at every corner of the open facts.
+    bool never_first(const Span& span, double dependability) const {
+        if (!spared_) return false;
+        const bool by_rank = prefer_ == site::Prefer::dependability;
+        if (by_rank && dependability != spared_->dependability) {
+            return dependability < spared_->dependability;
+        }
+        return span.surely_above(spared_->span);
+    }
+
+    /// Keeps a scheme that may come first elsewhere; when there are too many, none.
+    void collect(const Sound& s, const Span& span, bool sure) {
+        if (!collects_) return;
+        Possible possible{s, span};
+        if (sure && (!spared_ || comes_before(s, *spared_, prefer_))) spared_ = possible;
+        if (!never_first(span, s.dependability)) result_.possible.push_back(possible);
+        if (result_.possible.size() < options_.most_possible) return;
+        drop_beaten();
+        collects_ = result_.possible.size() < options_.most_possible;
+        if (collects_) return;
+        result_.possible.clear();
+        result_.all_possible = false;
+    }
+
+    void drop_beaten() {
+        auto& all = result_.possible;
+        all.erase(std::remove_if(
+                      all.begin(), all.end(),
+                      [this](const Possible& p) { return never_first(p.span, p.dependability); }),
+                  all.end());
     }
 
     /// Before any scheme of that promise, whatever its combination and its key.
@@ -250,7 +289,7 @@ private:
                 return;
             }
         }
-        keep(s, route, head, promise.total, failures);
+        keep(s, route, head, promise, failures);
     }
 
     /// A pair that fails rule `index` at every end. It is a near miss if it fails no other.
@@ -270,11 +309,11 @@ private:
         if (index == first_moving_ && worse) blocked_[head.ladder] = head.rung;
     }
 
-    void keep(const Sound& route_s, const JudgedRoute& route, const JudgedHead& head, double total,
-              std::size_t failures) {
+    void keep(const Sound& route_s, const JudgedRoute& route, const JudgedHead& head,
+              const Promise& promise, std::size_t failures) {
         ++result_.evaluated;
         Sound s = route_s;
-        s.total = total;
+        s.total = promise.total;
         const PartFinding& least =
             route.finding.headroom <= head.finding.headroom ? route.finding : head.finding;
         s.headroom = least.headroom;
@@ -289,6 +328,7 @@ private:
         }
         const bool sure = failures + route.finding.failures + head.finding.failures == 0;
         add_to(sure ? sound_ : unsure_, s);
+        collect(s, promise.span, sure);
         best_ = best_like(s);
     }
 
@@ -296,7 +336,7 @@ private:
     void add_to(Pool& pool, const Sound& s) {
         ++pool.count;
         if (options_.first_only) {
-            if (pool.first && surely_first(*pool.first, {s.total, s.headroom, s.dependability}))
+            if (pool.first && surely_first(*pool.first, {s.total, s.headroom, s.dependability, {}}))
                 return;
             if (!pool.first || comes_before(s, *pool.first, prefer_)) pool.first = s;
             pool.found.push_back(s);
@@ -343,6 +383,7 @@ private:
     Result finish() {
         result_.sound = sound_.count;
         result_.conditional = unsure_.count;
+        drop_beaten();
         order_by_key();
         if (options_.first_only) options_.most = 1;
         show(sound_.found);
@@ -419,7 +460,9 @@ private:
     std::vector<std::size_t> blocked_;  ///< by ladder: the rung from which on all fall
     study::Figures<Silent> figures_;
     Judge::KinderFigures kinder_figures_;
-    bool worked_out_ = false;  ///< figures_ are those of the route in hand
+    bool collects_ = false;           ///< what may come first at other corners
+    std::optional<Possible> spared_;  ///< sound as things stand, by which those are measured
+    bool worked_out_ = false;         ///< figures_ are those of the route in hand
     std::array<rules::Finding<Silent>, rule_count> pair_findings_;
     Pool sound_;
     Pool unsure_;

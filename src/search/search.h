@@ -6,6 +6,7 @@
 #include "price/price.h"
 #include "search/candidates.h"
 #include "search/evaluate.h"
+#include "search/span.h"
 
 #include <optional>
 #include <string>
@@ -34,6 +35,11 @@ struct Contender : Sound {
     bool conditional() const { return !conditional_on.empty(); }
 };
 
+/// A scheme that may come first once more is known; its order is not worked out.
+struct Possible : Sound {
+    Span span;
+};
+
 /// Schemes that fell to one rule first, and the one that came nearest: it fails no other rule.
 struct Dropped {
     const rules::RuleInfo* rule = nullptr;
@@ -54,7 +60,9 @@ struct Result {
                          ///< preferred
     long fallen = 0;     ///< dropped with their route or head, or beside a smaller device that fell
     long sound = 0;      ///< of the evaluated: meet every rule, kept or not
-    long conditional = 0;  ///< of the evaluated: sound only if open facts turn out well
+    long conditional = 0;            ///< of the evaluated: sound only if open facts turn out well
+    std::vector<Possible> possible;  ///< where wanted: all that may come first at some corner
+    bool all_possible = false;       ///< there are no others
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }
 };
@@ -63,6 +71,9 @@ struct Options {
     bool all = false;         ///< show all that are kept, however many
     std::size_t most = 24;    ///< shown otherwise
     bool first_only = false;  ///< only the first contender matters: what cannot be it is set aside
+    bool possible = false;    ///< collect all that may come first at other corners; not for those
+                              ///< who prefer headroom, which hangs on every fact
+    std::size_t most_possible = 50000;  ///< none are given where there are more
     study::Corner corner;
     study::GroundMemo* memo = nullptr;  ///< kept between searches of one job
 };

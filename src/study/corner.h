@@ -15,16 +15,33 @@ namespace toft::study {
 /// the same figure everywhere.
 enum class End { worse, better, low, high };
 
-/// All open facts at one end, but for some named by pointer.
+/// A part of an open fact's range, in the unit that its OpenFact names.
+struct Part {
+    std::string pointer;
+    double low = 0;
+    double high = 0;
+};
+
+/// All open facts at one end, but for some named by pointer; some known to lie in a part of their
+/// range only.
 struct Corner {
     End all = End::worse;
     std::vector<std::pair<std::string, End>> except;
+    std::vector<Part> within;
 
     End at(const std::string& pointer) const {
         for (const auto& [p, end] : except) {
             if (p == pointer) return end;
         }
         return all;
+    }
+
+    /// The part that the fact is known to lie in; null for its whole range.
+    const Part* part_of(const std::string& pointer) const {
+        for (const Part& part : within) {
+            if (part.pointer == pointer) return &part;
+        }
+        return nullptr;
     }
 };
 

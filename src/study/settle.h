@@ -47,8 +47,7 @@ public:
             open_.push_back({name.pointer, name.says, range->low.value, range->high.value,
                              range->unit, false, range->low.citation});
         }
-        return {at_end(corner_.at(name.pointer), Q(range->low.value * unit),
-                       Q(range->high.value * unit)),
+        return {ends(name.pointer, Q(range->low.value * unit), Q(range->high.value * unit), unit),
                 "not stated: the rulebook's range", true};
     }
 
@@ -64,7 +63,16 @@ private:
         open_.push_back({name.pointer, name.says, number_of(fact.low) / unit,
                          number_of(fact.high) / unit, range ? range->unit : name.unit, true,
                          nullptr});
-        return {at_end(corner_.at(name.pointer), fact.low, fact.high), "assumed range", true};
+        return {ends(name.pointer, fact.low, fact.high, unit), "assumed range", true};
+    }
+
+    template <class Q>
+    Bounds<Q> ends(const std::string& pointer, Q low, Q high, double unit) const {
+        if (const Part* part = corner_.part_of(pointer)) {
+            low = Q(part->low * unit);
+            high = Q(part->high * unit);
+        }
+        return at_end(corner_.at(pointer), low, high);
     }
 
     const tables::Catalogue& catalogue_;

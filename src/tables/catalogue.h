@@ -8,7 +8,9 @@
 #include "tables/device.h"
 #include "tables/electrode.h"
 #include "tables/embedded.h"
+#include "tables/find_out.h"
 #include "tables/guard.h"
+#include "tables/lever.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 
@@ -59,6 +61,8 @@ struct Catalogue {
     ElectrodeConstants electrode;
     Shock shock;
     Guard guard;
+    std::vector<FindOut> find_out;
+    Levers levers;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -40,11 +40,19 @@ TEST(Unknowns, ReachDecidesWhetherACaravanCanBeFed) {
     }
 }
 
-TEST(Unknowns, ALengthThatAsksForAThickerCableChangesTheScheme) {
+TEST(Unknowns, ALengthThatAsksForAThickerCableDecides) {
     site::Job job = support::plain_job();
     job.buildings[1].load = measured(amperes(30));
     job.runs[0].legs[0].length = between(metres(10), metres(90));
-    EXPECT_EQ(effect_of(designed(job), "/runs/0/legs/0/length_m"), "changes the scheme");
+    const Answer a = designed(job);
+    EXPECT_EQ(effect_of(a, "/runs/0/legs/0/length_m"), "decides");
+    const UnknownAnswer& u = a.unknowns.front();
+    EXPECT_GT(u.pieces.size(), 2u);
+    EXPECT_TRUE(u.ask);
+    ASSERT_TRUE(u.worth.has_value());
+    EXPECT_LT(*u.worth, *u.saves);
+    EXPECT_EQ(u.question, "How long is that leg?");
+    EXPECT_NE(u.hangs.find("mm²"), std::string::npos);
 }
 
 TEST(Unknowns, ALengthThatIsOnlyBoughtChangesThePrice) {
@@ -73,9 +81,7 @@ TEST(Unknowns, APipeNobodyLookedAtDecidesTheEarthing) {
     pipe.insulating_section = site::Answer::unknown;
     pipe.bonded_at_house = site::Answer::yes;
     job.buildings[1].metalwork = {pipe};
-    const std::string effect =
-        effect_of(designed(job), "/buildings/1/metalwork/0/insulating_section");
-    EXPECT_TRUE(effect == "decides" || effect == "changes the scheme") << effect;
+    EXPECT_EQ(effect_of(designed(job), "/buildings/1/metalwork/0/insulating_section"), "decides");
 }
 
 TEST(Unknowns, TheWeightiestComesFirstAndAStatedRangeIsTheSurveys) {
@@ -90,6 +96,34 @@ TEST(Unknowns, TheWeightiestComesFirstAndAStatedRangeIsTheSurveys) {
     EXPECT_EQ(a.unknowns[0].low, 1);
     EXPECT_EQ(a.unknowns[0].high, 4);
     EXPECT_EQ(a.unknowns[1].effect, "does not matter");
+    EXPECT_TRUE(a.unknowns[0].ask);
+    EXPECT_FALSE(a.unknowns[1].ask);
+}
+
+TEST(Unknowns, AskSaysTheSameWithoutTheDesign) {
+    const site::Job job = support::example_job("three-phase-barn", support::catalogue());
+    const Answer a = designed(job);
+    const AskAnswer asked = ask(question_of(job));
+    EXPECT_EQ(asked.sound, a.sound);
+    EXPECT_EQ(asked.stands, a.schemes.front().words);
+    EXPECT_NEAR(asked.total, a.schemes.front().price.total, 1e-9);
+    ASSERT_EQ(asked.unknowns.size(), a.unknowns.size());
+    for (std::size_t i = 0; i < a.unknowns.size(); ++i) {
+        EXPECT_EQ(asked.unknowns[i].fact, a.unknowns[i].fact);
+        EXPECT_EQ(asked.unknowns[i].hangs, a.unknowns[i].hangs);
+    }
+}
+
+TEST(Unknowns, WhereNothingIsSoundTheFactsToHopeForAreAskedFirst) {
+    site::Job job = caravan();
+    job.intake.supply_neutral = {};
+    job.buildings[1].reach_of_house_earth = {};
+    const AskAnswer asked = ask(question_of(job));
+    EXPECT_FALSE(asked.sound);
+    EXPECT_TRUE(asked.conditional);
+    EXPECT_EQ(asked.unknowns.front().fact, "/buildings/1/reach_of_house_earth_m");
+    EXPECT_TRUE(asked.unknowns.front().ask);
+    EXPECT_NE(asked.unknowns.front().hangs.find("nothing is sound"), std::string::npos);
 }
 
 }  // namespace

@@ -105,8 +105,8 @@ TEST_F(Draw, APairIsNamedInPlainWords) {
 }
 
 TEST_F(Draw, ADeviceThatIsNotThereIsNotDrawn) {
-    const Ran none = program_.run(
-        {"draw", example("demo"), "--picture", "pair", "--downstream", "B 33 A RCBO"});
+    const Ran none =
+        program_.run({"draw", example("demo"), "--picture", "pair", "--downstream", "B 33 A RCBO"});
     EXPECT_NE(none.code, 0);
     EXPECT_EQ(none.out, "");
     EXPECT_NE(none.error.find("B 32 A RCBO"), std::string::npos);

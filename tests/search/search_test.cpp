@@ -350,6 +350,29 @@ TEST(Search, ShowsSoundOnesFirstEachPartByPreference) {
     }
 }
 
+/// What else may come first is kept beside the answer and changes nothing of it; the first sound
+/// scheme is among it.
+TEST(Search, KeepingWhatMayComeFirstChangesNoAnswer) {
+    for (unsigned seed = 1; seed <= 30; ++seed) {
+        const site::Job job = support::random_job(seed);
+        Options options;
+        options.possible = true;
+        const Result kept = search(support::catalogue(), support::demo_book(), job, 0, options);
+        const Result plain = searched(job);
+        ASSERT_EQ(kept.contenders.size(), plain.contenders.size());
+        for (std::size_t i = 0; i < kept.contenders.size(); ++i) {
+            EXPECT_EQ(kept.contenders[i].key, plain.contenders[i].key);
+        }
+        EXPECT_TRUE(plain.possible.empty());
+        if (!kept.all_possible) continue;
+        bool first = !plain.any_sound();
+        for (const Possible& p : kept.possible) {
+            first = first || study::scheme_key(p.scheme) == plain.contenders.front().key;
+        }
+        EXPECT_TRUE(first) << "seed " << seed;
+    }
+}
+
 TEST(Search, NothingToChooseFromIsNoAnswer) {
     site::Job job = support::plain_job();
     job.wishes.smallest_core = support::measured(square_millimetres(1000));

@@ -1,0 +1,180 @@
+#include "unknown/hanging.h"
+
+#include "tables/find_out.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toft::unknown {
+
+namespace {
+
+using solve::Solution;
+using solve::Solver;
+using study::End;
+
+/// Sums of money that differ by less are no difference.
+constexpr double no_money = 0.005;
+
+std::vector<double> values_of(const study::OpenFact& fact,
+                              const std::vector<tables::FindOut>& rows) {
+    std::vector<double> values;
+    const tables::FindOut* row = tables::find_out_for(rows, fact.pointer);
+    if (!row || row->values.empty()) return values;
+    values.push_back(fact.low);
+    for (const double value : row->values) {
+        if (value > fact.low && value < fact.high) values.push_back(value);
+    }
+    values.push_back(fact.high);
+    return values;
+}
+
+Effect effect_of(const std::vector<Piece>& pieces) {
+    if (pieces.size() > 1) return Effect::decides;
+    if (pieces.empty()) return Effect::none;
+    const Piece& one = pieces.front();
+    return std::abs(one.total_high - one.total_low) < no_money ? Effect::none : Effect::price;
+}
+
+double least_total(const std::vector<Piece>& pieces) {
+    double least = 0;
+    bool any = false;
+    for (const Piece& p : pieces) {
+        if (!p.best.sound()) continue;
+        const double total = std::min(p.total_low, p.total_high);
+        least = any ? std::min(least, total) : total;
+        any = true;
+    }
+    return least;
+}
+
+double dearest_total(const std::vector<Piece>& pieces) {
+    double most = 0;
+    for (const Piece& p : pieces) most = std::max({most, p.total_low, p.total_high});
+    return most;
+}
+
+bool any_piece(const std::vector<Piece>& pieces, bool sound) {
+    return std::any_of(pieces.begin(), pieces.end(),
+                       [sound](const Piece& p) { return p.best.sound() == sound; });
+}
+
+class Looking {
+public:
+    Looking(const Solver& solver, const std::vector<tables::FindOut>& rows)
+        : solver_(solver), rows_(rows) {
+        for (const study::OpenFact& fact : solver.open()) {
+            well_.except.emplace_back(fact.pointer, kinder_end(fact));
+        }
+    }
+
+    std::vector<Hanging> all() const {
+        std::vector<Hanging> all;
+        for (const study::OpenFact& fact : solver_.open()) {
+            Hanging h;
+            h.fact = fact;
+            h.stepped = !values_of(fact, rows_).empty();
+            alone(h);
+            if (h.effect != Effect::decides) with_others_well(h);
+            all.push_back(std::move(h));
+        }
+        for (Hanging& h : all) {
+            if (h.together) h.with = partners(h.fact, all);
+        }
+        return all;
+    }
+
+private:
+    /// The end of its range at which the answer is the better one with all others well.
+    End kinder_end(const study::OpenFact& fact) const {
+        study::Corner corner;
+        corner.all = End::better;
+        corner.except = {{fact.pointer, End::low}};
+        const Solution low = solver_.at(corner);
+        corner.except.back().second = End::high;
+        const Solution high = solver_.at(corner);
+        if (low.sound() != high.sound()) return low.sound() ? End::low : End::high;
+        return low.sound() && low.total() < high.total() ? End::low : End::high;
+    }
+
+    void alone(Hanging& h) const {
+        const Looked at{h.fact, {}, values_of(h.fact, rows_)};
+        const study::Corner kinder = corner_in(at, h.fact.low, h.fact.high, End::better);
+        const Solution& stands = solver_.as_it_stands();
+        const Solution may_be = solver_.may_be(kinder, h.fact.pointer);
+        const bool same = settled(solver_, stands, may_be, kinder);
+        if (same && (!stands.sound() || cost_alike(kinder, stands))) return;
+        h.pieces = pieces_over(solver_, at);
+        h.effect = effect_of(h.pieces);
+        if (h.effect == Effect::none) h.pieces.clear();
+        h.opens = !stands.sound() && any_piece(h.pieces, true);
+        if (stands.sound() && !h.pieces.empty()) {
+            h.saves = std::max(0.0, stands.total() - least_total(h.pieces));
+        }
+    }
+
+    bool cost_alike(const study::Corner& kinder, const Solution& sure) const {
+        return std::abs(solver_.price_at(kinder, sure.best->scheme) - sure.total()) < no_money;
+    }
+
+    /// All others may be known to be well: does it matter then?
+    void with_others_well(Hanging& h) const {
+        if (solver_.open().size() < 2) return;
+        Looked at{h.fact, {}, values_of(h.fact, rows_)};
+        for (const auto& [pointer, end] : well_.except) {
+            if (pointer != h.fact.pointer) at.others.except.emplace_back(pointer, end);
+        }
+        const study::Corner kinder = corner_in(at, h.fact.low, h.fact.high, End::better);
+        const Solution sure = solver_.at(corner_in(at, h.fact.low, h.fact.high, End::worse));
+        const bool same = settled(solver_, sure, solver_.may_be(kinder, h.fact.pointer), kinder);
+        if (same && (!sure.sound() || cost_alike(kinder, sure))) return;
+        const std::vector<Piece> pieces = pieces_over(solver_, at);
+        if (effect_of(pieces) <= h.effect) return;
+        h.effect = effect_of(pieces);
+        h.together = true;
+        h.pieces = pieces;
+        h.closes = any_piece(pieces, false);
+        if (!h.closes) h.saves_with = dearest_total(pieces) - least_total(pieces);
+    }
+
+    /// Facts which, well themselves, are enough for this one to matter.
+    std::vector<std::string> partners(const study::OpenFact& fact,
+                                      const std::vector<Hanging>& all) const {
+        std::vector<std::string> found;
+        for (const Hanging& other : all) {
+            if (other.effect == Effect::none || other.fact.pointer == fact.pointer) continue;
+            study::Corner corner;
+            corner.except = {{other.fact.pointer, End::better}};
+            const Solution without = solver_.at(corner);
+            corner.except.emplace_back(fact.pointer, End::better);
+            if (!settled(solver_, without, solver_.at(corner), corner)) {
+                found.push_back(other.fact.pointer);
+            }
+        }
+        return found;
+    }
+
+    const Solver& solver_;
+    const std::vector<tables::FindOut>& rows_;
+    study::Corner well_;  ///< every fact at the end that is kinder with all others well
+};
+
+}  // namespace
+
+const char* effect_word(Effect effect) {
+    switch (effect) {
+        case Effect::none:
+            return "does not matter";
+        case Effect::price:
+            return "changes the price only";
+        case Effect::decides:
+            return "decides";
+    }
+    return "";
+}
+
+std::vector<Hanging> hanging_on(const Solver& solver, const std::vector<tables::FindOut>& rows) {
+    return Looking(solver, rows).all();
+}
+
+}  // namespace toft::unknown

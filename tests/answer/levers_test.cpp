@@ -1,0 +1,52 @@
+#include "answer/levers.h"
+
+#include "support/jobs.h"
+#include "support/questions.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::answer {
+namespace {
+
+TEST(LeversAnswer, SaysTheChangeItsCostAndTheSchemeThen) {
+    const site::Job job = support::example_job("demo", support::catalogue());
+    const LeversAnswer a = levers(support::question_of(job));
+    EXPECT_TRUE(a.sound);
+    EXPECT_EQ(a.scheme_key, design(support::question_of(job)).schemes.front().key);
+    ASSERT_FALSE(a.levers.empty());
+    bool section = false;
+    for (const LeverAnswer& l : a.levers) {
+        EXPECT_FALSE(l.change.empty());
+        EXPECT_FALSE(l.scheme.empty());
+        EXPECT_FALSE(l.brings.empty()) << l.change;
+        section = section || l.key == "plastic-section";
+    }
+    EXPECT_TRUE(section);
+}
+
+TEST(LeversAnswer, AJobWithoutALeverSaysHowManyWereTried) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = support::measured(amperes(6));
+    const LeversAnswer a = levers(support::question_of(job));
+    EXPECT_TRUE(a.levers.empty());
+    EXPECT_GT(a.tried, 0u);
+}
+
+TEST(LeversAnswer, WhatHasNoPriceIsSaidToHaveNone) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = support::measured(amperes(10));
+    job.intake.board.spare_ways = support::measured(0.0);
+    const LeversAnswer a = levers(support::question_of(job));
+    bool found = false;
+    for (const LeverAnswer& l : a.levers) {
+        if (l.key != "free-way") continue;
+        found = true;
+        EXPECT_FALSE(l.net.has_value());
+        EXPECT_EQ(l.cost_says, "not priced: ask before you count on it");
+        EXPECT_NE(l.brings.find("before what it costs"), std::string::npos);
+    }
+    EXPECT_TRUE(found);
+}
+
+}  // namespace
+}  // namespace toft::answer

@@ -1,0 +1,179 @@
+// Levers against the public entry: what is said to save does when the changed job is designed, and
+// nothing that the survey allows is left out.
+
+#include "lever/levers.h"
+
+#include "lever/ideas.h"
+#include "site/validate.h"
+#include "support/jobs.h"
+#include "support/questions.h"
+#include "support/random_jobs.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace toft::lever {
+namespace {
+
+using support::measured;
+
+const solve::Means& means() {
+    static const solve::Means all{support::catalogue(), support::demo_book()};
+    return all;
+}
+
+site::Job with_pipe() {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = measured(amperes(10));
+    site::Metalwork pipe;
+    pipe.what = site::Metal::water_pipe;
+    pipe.insulating_section = site::Answer::no;
+    pipe.bonded_at_house = site::Answer::yes;
+    job.buildings[1].metalwork = {pipe};
+    return job;
+}
+
+const Lever* lever_of(const Weighed& all, const std::string& key) {
+    for (const Lever& lever : all.levers) {
+        if (lever.key == key) return &lever;
+    }
+    return nullptr;
+}
+
+TEST(Levers, APlasticSectionSparesTheThickConductor) {
+    const Weighed all = weigh(means(), with_pipe());
+    const Lever* section = lever_of(all, "plastic-section");
+    ASSERT_NE(section, nullptr);
+    EXPECT_EQ(section->words, "fit a plastic section where the water pipe enters");
+    EXPECT_EQ(section->costs, Cost::of_the_book);
+    EXPECT_NEAR(*section->cost, support::demo_book().amount(price::Item::plastic_section) * 1.2,
+                1e-9);
+    EXPECT_GT(*section->net(), 0);
+}
+
+TEST(Levers, AJobThatNothingHelpsHasNone) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = measured(amperes(6));
+    job.intake.board.spare_ways = measured(4.0);
+    const Weighed all = weigh(means(), job);
+    EXPECT_TRUE(all.levers.empty());
+    EXPECT_GT(all.tried, 0u);
+}
+
+TEST(Levers, WhatIsNotPricedIsNeverCountedAsFree) {
+    site::Job job = support::plain_job();
+    job.buildings[1].load = measured(amperes(10));
+    job.intake.board.spare_ways = measured(0.0);
+    const Weighed all = weigh(means(), job);
+    const Lever* way = lever_of(all, "free-way");
+    ASSERT_NE(way, nullptr);
+    EXPECT_EQ(way->costs, Cost::not_priced);
+    EXPECT_FALSE(way->cost.has_value());
+    EXPECT_FALSE(way->net().has_value());
+    EXPECT_GT(way->saves, 0);
+}
+
+TEST(Levers, MovingATapMakesACaravanPossible) {
+    site::Job job = support::plain_job();
+    job.buildings[1].use = site::Use::caravan_pitch;
+    job.buildings[1].reach_of_house_earth = measured(metres(1));
+    const Weighed all = weigh(means(), job);
+    EXPECT_FALSE(all.before.sound());
+    ASSERT_FALSE(all.levers.empty());
+    EXPECT_EQ(all.levers.front().key, "move-tap");
+    EXPECT_TRUE(all.levers.front().opens);
+}
+
+/// Design of the changed job by the program's own entry.
+void expect_designed_so(const Weighed& all, const Lever& lever) {
+    const answer::Answer designed = answer::design(support::question_of(lever.job));
+    ASSERT_TRUE(designed.sound) << lever.words;
+    EXPECT_EQ(designed.schemes.front().key, lever.after.key) << lever.words;
+    EXPECT_NEAR(designed.schemes.front().price.total, lever.after.total(), 1e-6) << lever.words;
+    if (lever.opens) return;
+    EXPECT_NEAR(all.before.total() - designed.schemes.front().price.total, lever.saves, 1e-6);
+}
+
+TEST(Levers, WhatIsSaidToSaveSavesWhenTheChangedJobIsDesigned) {
+    int levers = 0;
+    for (unsigned seed = 1; seed <= 10; ++seed) {
+        SCOPED_TRACE("seed " + std::to_string(seed));
+        const site::Job job = support::random_job(seed);
+        const Weighed all = weigh(means(), job);
+        const answer::Answer before = answer::design(support::question_of(job));
+        EXPECT_EQ(before.sound, all.before.sound());
+        for (const Lever& lever : all.levers) expect_designed_so(all, lever);
+        levers += static_cast<int>(all.levers.size());
+    }
+    EXPECT_GT(levers, 3);
+}
+
+/// The list told again without the room's own ranking: each change solved, kept or not by the words
+/// of the tables.
+std::vector<std::string> by_brute_force(const site::Job& job) {
+    const tables::LeverWorth& worth = support::catalogue().levers.worth;
+    const solve::Solution before = solve::solve(means(), job);
+    std::vector<std::string> kept;
+    for (const Change& change : all_changes({support::catalogue(), job})) {
+        if (!site::validate(change.job).empty()) continue;
+        const answer::Answer a = answer::design(support::question_of(change.job));
+        if (!a.sound) continue;
+        const auto& first = a.schemes.front();
+        const auto* row = tables::find_lever(support::catalogue().levers, change.key);
+        bool priced = false;
+        const price::Item item = price::item_of(row->cost, priced);
+        const double cost = priced ? support::demo_book().amount(item) * 1.2 : 0;
+        const double brings = before.total() - first.price.total - cost;
+        if (!before.sound() || brings >= worth.least_saving.value) {
+            kept.push_back(change.key + change.where);
+            continue;
+        }
+        const bool better = first.headroom - before.best->headroom >= worth.more_headroom.value ||
+                            first.dependability > before.best->dependability;
+        if (!better || -brings > before.total() * worth.small_cost.value / 100) continue;
+        const solve::Solution same = solve::solve_as(means(), job, first.scheme);
+        const bool already = !change.widens && same.sound() &&
+                             same.total() <= first.price.total + 1e-6 &&
+                             same.best->headroom >= first.headroom - 1e-9;
+        if (!already) kept.push_back(change.key + change.where);
+    }
+    std::sort(kept.begin(), kept.end());
+    return kept;
+}
+
+TEST(Levers, AreAllThatPayOfAllThatTheSurveyAllows) {
+    for (unsigned seed = 21; seed <= 30; ++seed) {
+        const site::Job job = support::random_job(seed);
+        std::vector<std::string> said;
+        const Weighed all = weigh(means(), job);
+        for (const Change& change : all_changes({support::catalogue(), job})) {
+            if (!site::validate(change.job).empty()) continue;
+            const Lever lever = weighed(means(), job, all.before, change);
+            if (worth_saying(support::catalogue().levers.worth, all.before, lever)) {
+                said.push_back(change.key + change.where);
+            }
+        }
+        std::sort(said.begin(), said.end());
+        EXPECT_EQ(said.size(), all.levers.size());
+        EXPECT_EQ(said, by_brute_force(job)) << "seed " << seed;
+    }
+}
+
+TEST(Levers, StandByWhatTheyBring) {
+    for (unsigned seed = 41; seed <= 50; ++seed) {
+        const Weighed all = weigh(means(), support::random_job(seed));
+        for (std::size_t i = 1; i < all.levers.size(); ++i) {
+            const Lever& a = all.levers[i - 1];
+            const Lever& b = all.levers[i];
+            EXPECT_GE(a.opens, b.opens);
+            if (a.opens || b.opens) continue;
+            EXPECT_GE(a.net().has_value(), b.net().has_value());
+            if (a.net().has_value() != b.net().has_value()) continue;
+            EXPECT_GE(a.net().value_or(a.saves), b.net().value_or(b.saves));
+        }
+    }
+}
+
+}  // namespace
+}  // namespace toft::lever

@@ -246,6 +246,9 @@ private:
                 answer_.advice.push_back(std::move(advice));
             }
         }
+        answer_.assumed.push_back(
+            "what the survey leaves open is taken at its worse end; which of it matters is not "
+            "worked out for several runs together");
         add_new(answer_.assumed, q_.job.unused);
     }
 

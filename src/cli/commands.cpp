@@ -71,6 +71,22 @@ int with_job(const std::string& path, bool json, const Work& work) {
     });
 }
 
+/// The same for what is worked out for one run only: of several it would answer for the first as
+/// though nothing were fed through its building.
+template <class Work>
+int with_job_of_one_run(const std::string& path, bool json, const Work& work) {
+    return with_job(path, json, [&](const Workbench& bench, const site::Job& job) {
+        if (job.runs.size() == 1) return work(bench, job);
+        return fault_exit({{"several-runs",
+                            "/runs",
+                            "this is worked out for jobs of one run so far; ask it of a job with "
+                            "that run alone, its building given the load of all behind it",
+                            "",
+                            {}}},
+                          json, "nothing is worked out:");
+    });
+}
+
 answer::Answer designed(const Workbench& bench, const site::Job& job, bool all) {
     return answer::design({bench.catalogue, bench.book, job, all, now_milliseconds});
 }
@@ -188,13 +204,13 @@ int design(const DesignArguments& arguments) {
 }
 
 int tables(const TablesArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        const answer::Question question{bench.catalogue, bench.book, job};
-                        const auto reach = answer::reach(question, arguments.wish);
-                        print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
-                        return static_cast<int>(done);
-                    });
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const answer::Question question{bench.catalogue, bench.book, job};
+            const auto reach = answer::reach(question, arguments.wish);
+            print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
+            return static_cast<int>(done);
+        });
 }
 
 int ground(const GroundArguments& arguments) {
@@ -257,21 +273,21 @@ int survey_exit(bool sound, bool on_conditions) {
 }  // namespace
 
 int ask(const SurveyArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        const auto said = answer::ask({bench.catalogue, bench.book, job});
-                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
-                        return survey_exit(said.sound, said.conditional);
-                    });
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto said = answer::ask({bench.catalogue, bench.book, job});
+            print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+            return survey_exit(said.sound, said.conditional);
+        });
 }
 
 int levers(const SurveyArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        const auto said = answer::levers({bench.catalogue, bench.book, job});
-                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-                        return survey_exit(said.sound, said.conditional);
-                    });
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto said = answer::levers({bench.catalogue, bench.book, job});
+            print(arguments.json ? codec::write_levers(said) : levers_screen(said));
+            return survey_exit(said.sound, said.conditional);
+        });
 }
 
 namespace {

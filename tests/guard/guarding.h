@@ -35,7 +35,7 @@ inline site::Job job_with(std::vector<site::Circuit> circuits) {
 }
 
 inline View view(const site::Job& job, bool own_electrode = false) {
-    return {&job, &job.buildings[1], &support::catalogue(), 1, own_electrode};
+    return {&job, &job.buildings[1], &support::catalogue(), 1, own_electrode, false, {}, true};
 }
 
 /// A 32 A fuse on the tails.

@@ -42,9 +42,8 @@ struct Reached {
 
 study::RunScheme drawn_scheme(RowDice& dice) {
     static constexpr double sections[] = {4, 10, 16, 25};
-    static constexpr study::Protective protects[] = {study::Protective::armour,
-                                                     study::Protective::core,
-                                                     study::Protective::core_and_armour};
+    static constexpr study::Protective protects[] = {
+        study::Protective::armour, study::Protective::core, study::Protective::core_and_armour};
     return support::scheme(support::cable(3, dice.one(sections)), dice.one(protects),
                            support::breaker("B", 32));
 }
@@ -128,8 +127,8 @@ TEST(RunsInARow, LoopsReckonedRunByRunBoundThoseOfTheWholeCircuit) {
                 const auto named = [&](const char* what) {
                     return fmt::format("{}c{}p{}d{}", what, chain, p, angle);
                 };
-                const auto add = [&](const char* what, Ohms supply, const Impedance& run,
-                                     Ohms said, bool at_most) {
+                const auto add = [&](const char* what, Ohms supply, const Impedance& run, Ohms said,
+                                     bool at_most) {
                     ask(net, named(what), turned(supply, angle), run);
                     bounds.push_back({named(what), said.number(), at_most, angle == 0});
                 };

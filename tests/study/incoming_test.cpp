@@ -44,10 +44,10 @@ TEST(Incoming, DropAddsUpAndTheLastBuildingLosesTheSumOfItsWay) {
     const auto first = left(job, 0, armoured(16));
     const auto second = left(job, 1, armoured(10), &first.incoming);
     const auto third = left(job, 2, armoured(4), &second.incoming);
-    EXPECT_NEAR(third.incoming.drop,
-                first.figures.drop_percent + second.figures.drop_percent +
-                    third.figures.drop_percent,
-                1e-12);
+    EXPECT_NEAR(
+        third.incoming.drop,
+        first.figures.drop_percent + second.figures.drop_percent + third.figures.drop_percent,
+        1e-12);
     EXPECT_DOUBLE_EQ(third.incoming.drop, third.figures.drop_path);
 }
 

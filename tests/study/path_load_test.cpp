@@ -124,8 +124,7 @@ TEST(PathLoad, WhatIsPlannedForLaterCountsInTheScenarioThatAsksForIt) {
 TEST(PathLoad, TheHouseFeedsAllRunsThatLeaveItTogether) {
     site::Job job = support::tree_job({the_house, 0, the_house});
     Silent silent;
-    const auto setting =
-        prepare(silent, support::small_shop().catalogue, job, RunAt{0, 1}, {});
+    const auto setting = prepare(silent, support::small_shop().catalogue, job, RunAt{0, 1}, {});
     EXPECT_DOUBLE_EQ(amps(load_of_all_runs(silent, setting)), 24);
     EXPECT_TRUE(setting.others_beside);
     EXPECT_DOUBLE_EQ(amps(setting.beside), 8);

@@ -47,9 +47,8 @@ SmallShop stocked() {
     keep_rows(shop.catalogue.separates,
               [](const tables::Conductor& c) { return one_of(c.section.number(), {16}); });
     keep_rows(shop.catalogue.devices, sold);
-    keep_rows(shop.catalogue.run_rcds, [&](const tables::RunRcd& rcd) {
-        return &rcd == &shop.catalogue.run_rcds.front();
-    });
+    keep_rows(shop.catalogue.run_rcds,
+              [&](const tables::RunRcd& rcd) { return &rcd == &shop.catalogue.run_rcds.front(); });
     auto book = price::read_book("demo", tables::embedded_text("price/demo.csv"), shop.catalogue);
     if (!book) std::abort();
     shop.book = std::move(*book);
@@ -92,9 +91,12 @@ void furnish(TreeDice& dice, site::Building& b, int phases) {
 }
 
 std::vector<int> shape(TreeDice& dice) {
-    static const std::vector<std::vector<int>> shapes{
-        {the_house, 0},          {the_house, 0, 1},          {the_house, 0, 0},
-        {the_house, the_house, 0}, {the_house, the_house, 1}, {the_house, 0, the_house}};
+    static const std::vector<std::vector<int>> shapes{{the_house, 0},
+                                                      {the_house, 0, 1},
+                                                      {the_house, 0, 0},
+                                                      {the_house, the_house, 0},
+                                                      {the_house, the_house, 1},
+                                                      {the_house, 0, the_house}};
     return shapes[dice.below(shapes.size())];
 }
 
@@ -143,8 +145,7 @@ private:
             return;
         }
         const tree::Place& here = tree_.order[place];
-        const study::Incoming* in =
-            here.parent == tree::from_house ? nullptr : &left_[here.parent];
+        const study::Incoming* in = here.parent == tree::from_house ? nullptr : &left_[here.parent];
         std::vector<Step> steps;
         for (const int phases : study::phase_choices(at_.job, here.run)) {
             if (in && phases > in->phases) continue;

@@ -28,21 +28,22 @@ Incoming found_at_house(const study::Setting<Silent>& s) {
     return in;
 }
 
-/// What of a choice its route decides and those behind it may feel.
+/// What of a choice its route decides and those behind or before it may feel.
 struct RouteMark {
     Figures uses{};
     bool own = false;
     bool bonds = false;
+    bool asks_bond = false;  ///< those before it must bond its building
     int phases = 1;
 };
 
 RouteMark route_mark(const Choice& c) {
-    return {c.uses, c.own_electrode(), c.bonds, c.scheme.phases};
+    return {c.uses, c.own_electrode(), c.bonds, c.asks_bond, c.scheme.phases};
 }
 
 bool leaves_no_less(const RouteMark& a, const RouteMark& b, bool feeds_others) {
     constexpr auto drop = static_cast<std::size_t>(Axis::drop);
-    if (a.uses[drop] > b.uses[drop]) return false;
+    if (a.uses[drop] > b.uses[drop] || (a.asks_bond && !b.asks_bond)) return false;
     if (!feeds_others) return true;
     if (a.own != b.own || a.phases < b.phases || (b.bonds && !a.bonds)) return false;
     for (std::size_t i = 0; i < axes; ++i) {

@@ -15,7 +15,7 @@ using support::measured;
 class House : public ::testing::Test {
 protected:
     HouseSetting<Silent> of(End end = End::worse) {
-        setting_ = support::prepared(job_, {end, {}});
+        setting_ = support::prepared(job_, {end, {}, {}});
         return setting_.house;
     }
     bool is_open(const std::string& pointer) const {

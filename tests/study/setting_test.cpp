@@ -53,8 +53,8 @@ TEST(Setting, WhatTheSurveyLeavesOutIsListedWithItsRangeAndItsSource) {
 
 TEST(Setting, TheWorseEndIsNeverTheBetterOne) {
     const site::Job job = bare_job();
-    const auto worse = support::prepared(job, {End::worse, {}});
-    const auto better = support::prepared(job, {End::better, {}});
+    const auto worse = support::prepared(job, {End::worse, {}, {}});
+    const auto better = support::prepared(job, {End::better, {}, {}});
     EXPECT_GT(worse.supply.ze_most, better.supply.ze_most);
     EXPECT_LT(worse.supply.ze_least, better.supply.ze_least);
     EXPECT_GT(worse.supply.pscc, better.supply.pscc);
@@ -66,7 +66,7 @@ TEST(Setting, TheWorseEndIsNeverTheBetterOne) {
 TEST(Setting, OneFactCanStandAtAnotherEndThanTheRest) {
     const site::Job job = bare_job();
     const auto worse = support::prepared(job);
-    const auto mixed = support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}});
+    const auto mixed = support::prepared(job, {End::worse, {{"/intake/ze_ohm", End::better}}, {}});
     EXPECT_LT(mixed.supply.ze_most, worse.supply.ze_most);
     EXPECT_EQ(mixed.legs[0].factors[0].total, worse.legs[0].factors[0].total);
 }

@@ -17,7 +17,7 @@ using support::prepared;
 class Supply : public ::testing::Test {
 protected:
     SupplySetting<Silent> of(End end = End::worse) {
-        setting_ = prepared(job_, {end, {}});
+        setting_ = prepared(job_, {end, {}, {}});
         return setting_.supply;
     }
     bool is_open(const std::string& pointer) const {

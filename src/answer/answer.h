@@ -213,6 +213,7 @@ struct SchemeAnswer {
     std::vector<std::string> needs_a_person;
     std::vector<std::string> cautions;
     GuardAnswer guard;
+    std::string run_sentence, run_words;  ///< of its own run alone, where there are several
     double run_total = 0;  ///< price of its own run, with tax; of one run the whole price
     /// The other runs of the same way to build a tree, each with its own figures and price, in order
     /// from the house outwards; this scheme's own run leaves the house first.

@@ -141,6 +141,8 @@ private:
         contender.dependability = tree::dependability(q_.catalogue, run.scheme);
         SchemeAnswer answer = written(of_run, contender, setting, citations_);
         answer.run_total = answer.price.total;
+        answer.run_sentence = answer.sentence;
+        answer.run_words = answer.words;
         if (run.behind) answer.incoming = run.incoming;
         answer.bonds_beyond = run.bonds_beyond;
         return answer;
@@ -155,6 +157,12 @@ private:
                                               q_.job.runs[tree_.order[way.governing_run].run].id)
                                 : "";
         whole.dependability = static_cast<int>(way.dependability);
+        if (on_one_electrode(way)) {
+            whole.cautions.push_back(
+                "one building's electrode is the earth of every building fed through it: should it "
+                "be lost, all of them lose their earth, so its test point stays within reach and "
+                "it is tested every year");
+        }
         whole.sentence = named(whole, whole.sentence);
         whole.words = named(whole, whole.words);
         whole.key = whole.run.id + ":" + whole.key;
@@ -169,6 +177,14 @@ private:
             add_new(whole.needs_a_person, other.needs_a_person);
             add_new(whole.cautions, other.cautions);
         }
+    }
+
+    /// Some building hangs on the electrode of one before it.
+    static bool on_one_electrode(const Followed& way) {
+        return std::any_of(way.runs.begin(), way.runs.end(), [](const FollowedRun& run) {
+            return run.behind && run.incoming.island &&
+                   run.scheme.earthing != study::BuildingEarthing::own_electrode;
+        });
     }
 
     static std::string named(const SchemeAnswer& part, const std::string& said) {
@@ -288,6 +304,8 @@ Answer for_run(const Answer& answer, const std::string& run) {
         for (SchemeAnswer& part : parts) {
             if (part.run.id != run) continue;
             part.further.clear();
+            part.sentence = part.run_sentence;
+            part.words = part.run_words;
             of_run.schemes.push_back(std::move(part));
         }
     }

@@ -110,6 +110,24 @@ std::optional<std::size_t> run_named(const site::Job& job, const std::string& na
     return std::nullopt;
 }
 
+/// Pictures know a run from the house to one building: what is fed through it they leave out, and
+/// of a run from another building they would show a house that is not there.
+bool shown_alone(const site::Job& job, std::size_t run) {
+    if (site::find_building(job, job.runs[run].from)->origin) {
+        complain(
+            "the picture shows this run alone: what is fed through its building is not on it\n");
+        return true;
+    }
+    fault_exit({{"several-runs",
+                 "--run",
+                 "pictures of a run that is fed from another building are not drawn yet: they "
+                 "would show it as fed from the house",
+                 "",
+                 {}}},
+               false, "nothing to draw:");
+    return false;
+}
+
 /// An answer as one run of its job sees it.
 answer::Answer seen(const answer::Answer& answer, const site::Job& job, std::size_t run) {
     return job.runs.size() > 1 ? answer::for_run(answer, job.runs[run].id) : answer;
@@ -304,11 +322,9 @@ int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
 }  // namespace
 
 int dark(const DarkArguments& arguments) {
-    return with_job(
+    return with_job_of_one_run(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto run = run_named(job, arguments.run, arguments.json);
-            if (!run) return static_cast<int>(bad_input);
-            const answer::Answer answer = seen(designed(bench, job, false), job, *run);
+            const answer::Answer answer = designed(bench, job, false);
             if (answer.schemes.empty()) {
                 complain(
                     "no scheme is sound, so there is nothing to go dark (toft design says "
@@ -393,6 +409,8 @@ int draw(const DrawArguments& arguments) {
         if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
         const auto run = run_named(stated, arguments.run, false);
         if (!run) return static_cast<int>(bad_input);
+        if (stated.runs.size() > 1 && !shown_alone(stated, *run))
+            return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(stated, stated.runs[*run].id);
         const answer::Answer answer = seen(designed(bench, stated, false), stated, *run);
         const auto index = static_cast<std::size_t>(arguments.rank - 1);

@@ -60,7 +60,6 @@ struct SurveyArguments {
 struct DarkArguments {
     std::string job;
     int rank = 1;
-    std::string run;  ///< of a job of several; empty for the first from the house
     bool json = false;
 };
 

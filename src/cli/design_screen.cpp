@@ -300,6 +300,14 @@ std::string run_parts(const SchemeAnswer& s, bool alone) {
 }
 
 std::string recommended_part(const Answer& a) {
+    if (a.schemes.empty() && !a.search.proved) {
+        return heading("NOTHING SOUND WAS FOUND") +
+               wrapped("  ",
+                       "That is no proof that there is nothing: the runs hang on one another in "
+                       "more ways than were tried. State a cable or a device for some of them, or "
+                       "ask for fewer cable families, and ask again.",
+                       2);
+    }
     if (a.schemes.empty()) {
         return heading("NO SOUND SCHEME") +
                wrapped("  ",

@@ -113,8 +113,6 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_option("JOB", a.job, "job file, or - for standard input")->required();
     dark->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
-    dark->add_option("--run", a.run,
-                     "of a job of several runs, which (left out: the first from the house)");
     dark->add_flag("--json", a.json, "print it as JSON");
 }
 

@@ -20,6 +20,10 @@ Finding<L> house_earthing(L& ledger, const Case<L>& c) {
         return plain_finding<L>(house_earthing_rule, Verdict::meets,
                                 "the house's earth is not extended into the building");
     }
+    if (c.setting.supply.island) {
+        return plain_finding<L>(house_earthing_rule, Verdict::meets,
+                                "the earth there is a building's own electrode, not the house's");
+    }
     const bool combined = c.setting.supply.system == site::Earthing::tn_c_s;
     const auto need = study::bonding_asked(ledger, c.setting);
     Finding<L> bonding = reaches(ledger, house_earthing_rule, house.bonding_least, need);

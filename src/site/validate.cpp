@@ -82,9 +82,20 @@ private:
                       fmt::format("{} is fed by two runs; one building has one feed", run.to));
             }
             if (run.legs.empty()) fault("no-leg", at + "/legs", "a run needs at least one leg");
+            feed(run, at);
             phases(run, at);
             changes(run, at);
         }
+    }
+
+    /// In an outbuilding there are no tails, and its board is the one that is planned.
+    void feed(const Run& run, const std::string& at) {
+        const Building* from = find_building(job_, run.from);
+        if (!from || from->origin || !run.fed_from || *run.fed_from == FedFrom::spare_way) return;
+        fault(
+            "fed-from", at + "/fed_from",
+            fmt::format("{} is not the house: a run from there takes a way of its board", run.from),
+            "", {"spare way"});
     }
 
     /// A run takes no more phases than the supply has, and a cable needs cores enough for them.

@@ -40,18 +40,16 @@ void intake(L& ledger, Setting<L>& s) {
     s.house.limits = demand::intake_limits(ledger, tables, s.job->intake, fuse);
 }
 
-/// A board of an outbuilding: new, or with the ways the survey found; everything behind it stays
-/// within the device at the head of its run.
+/// A board of an outbuilding: everything behind it stays within the device at the head of its run.
 template <class L>
 void outbuilding_board(const Incoming& in, Setting<L>& s) {
     HouseSetting<L>& out = s.house;
-    const site::Building& from = *site::find_building(*s.job, s.run->from);
     out.at_house = false;
     out.service_fuse = in.device;
     out.service_fuse_least = in.device->rating;
     out.service_fuse_most = in.device->rating;
     out.max_device_least = in.device->rating;
-    out.spare_ways = from.spare_ways.known ? from.spare_ways.low : site::most_spare_ways;
+    out.spare_ways = site::most_spare_ways;  // its board is bought to fit
     out.residual_before = in.residual;
     out.behind_rcd = in.residual ? in.residual->sensitivity : amperes(0);
     out.isolator = true;

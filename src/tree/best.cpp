@@ -12,6 +12,8 @@ namespace {
 
 using study::RunScheme;
 
+constexpr std::uint64_t most_offers = 50'000'000;  ///< of the solver, before it gives up
+constexpr long most_choices = 20'000;              ///< of all runs together
 constexpr std::size_t most_once = 6;  ///< things bought once: every set of them is tried
 
 class Seeker {
@@ -22,6 +24,12 @@ public:
           asked_(asked),
           depth_(depth),
           choices_(choices_of(at, tree, asked.floor, depth)) {}
+
+    long choices() const {
+        long count = 0;
+        for (const RunChoices& run : choices_) count += static_cast<long>(run.choices.size());
+        return count;
+    }
 
     /// Quickly made choices did not stand.
     bool too_quick() const { return too_quick_; }
@@ -80,7 +88,14 @@ private:
         for (;;) {
             if (!may_go_on()) return;
             const Posed asked = posed(tree_, choices_, bans, bought_, depth_);
-            const auto answer = spread::solve(asked.problem);
+            spread::Patience patience;
+            patience.most_offers = most_offers;
+            const auto answer = spread::solve(asked.problem, patience);
+            if (answer && answer->standing == spread::Standing::stopped) {
+                stopped_ = true;
+                best_.at_least = std::min(best_.at_least, answer->at_least + extra_);
+                return;
+            }
             if (!answer || answer->standing == spread::Standing::impossible) return;
             const double promised = answer->price + extra_;
             if (best_.found && promised >= best_.found->total - penny_part) {
@@ -99,6 +114,11 @@ private:
 
     bool may_go_on() {
         if (stopped_ || too_quick_) return false;
+        if (best_.rounds >= asked_.most_rounds) {
+            stopped_ = true;
+            best_.at_least = std::min(best_.at_least, at_least_);
+            return false;
+        }
         if (!asked_.go_on) return true;
         const Progress progress{best_.rounds, best_.found ? best_.found->total : no_limit,
                                 at_least_};
@@ -192,12 +212,14 @@ private:
 Best cheapest(const Workplace& at, const Tree& tree, const Asked& asked) {
     Seeker quick(at, tree, asked, Depth::quick);
     Best best = quick.seek();
-    if (!quick.too_quick()) return best;
-    if (!asked.thorough) {
-        best.proved = false;
-        return best;
-    }
-    return Seeker(at, tree, asked, Depth::full).seek();
+    // That quick choices find nothing proves nothing.
+    if (best.found && !quick.too_quick()) return best;
+    best.proved = false;
+    if (!asked.thorough) return best;
+    Seeker full(at, tree, asked, Depth::full);
+    if (full.choices() > most_choices) return best;
+    Best sure = full.seek();
+    return sure.found || !best.found ? sure : best;
 }
 
 }  // namespace toft::tree

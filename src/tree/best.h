@@ -18,6 +18,8 @@ struct Progress {
 
 struct Asked {
     Floor floor;
+    /// Proposals to follow through before giving up, not proved.
+    long most_rounds = 400;
     /// Where quickly made choices do not stand, go on with all; else stop there, not proved.
     bool thorough = true;
     std::function<bool(const Progress&)> go_on;  ///< asked now and then; false stops

@@ -146,6 +146,12 @@ private:
         out.considered += static_cast<long>(routes.size() * heads.size());
         if (routes.empty() || heads.empty()) return;
         const std::vector<HeadParts> live = live_heads(best, heads, routes.front());
+        strongest_ = nullptr;
+        for (const HeadParts& head : live) {
+            if (!strongest_ || strongest_->rating < head.head.device->rating) {
+                strongest_ = head.head.device;
+            }
+        }
         for (const RouteParts& route : live_routes(best, routes, heads.front(), judges.in)) {
             find_rivals(route.choice);
             passed_.clear();
@@ -202,7 +208,7 @@ private:
         c.takes.fill(no_limit);
         c.leaves = study::left_at_board(judge.setting(), c.scheme, parts.figures);
         const Figures left = figures_of(c.leaves);
-        const Figures came = figures_of(in ? *in : found_at_house(judge.setting()));
+        const Figures came = in ? figures_of(*in) : Figures{};
         for (std::size_t i = 0; i < axes; ++i) c.uses[i] = left[i] - came[i];
         if (depth_ == Depth::quick) {
             c.uses[static_cast<std::size_t>(Axis::ze_least)] = 0;
@@ -276,7 +282,7 @@ private:
         c.scheme.device = head.head.device;
         c.scheme.fed_from = head.head.fed_from;
         c.scheme.rcd = head.head.rcd;
-        c.leaves.device = head.head.device;
+        c.leaves.device = depth_ == Depth::quick ? strongest_ : head.head.device;
         c.once = mark.once;
         price::Price<Silent> p = route.parts;
         p.house_end = head.house_end;
@@ -295,7 +301,8 @@ private:
     }
 
     Depth depth_;
-    std::vector<Head> passed_;  ///< on the route in hand
+    std::vector<Head> passed_;                   ///< on the route in hand
+    const tables::Device* strongest_ = nullptr;  ///< largest that may stand at the run's head
     const Workplace& at_;
     const Tree& tree_;
     std::size_t place_;

@@ -57,9 +57,9 @@ bool ways_suffice(const Workplace& at, const std::vector<Place>& order,
         const auto same = [&](const auto& entry) { return entry.first == from; };
         auto found = std::find_if(left.begin(), left.end(), same);
         if (found == left.end()) {
-            const site::Building& b = *site::find_building(at.job, from);
-            const auto& stated = b.origin ? at.job.intake.board.spare_ways : b.spare_ways;
-            const double ways = stated.known ? stated.low : site::most_spare_ways;
+            const auto& stated = at.job.intake.board.spare_ways;
+            const bool house = site::find_building(at.job, from)->origin;
+            const double ways = house && stated.known ? stated.low : site::most_spare_ways;
             found = left.insert(left.end(), {from, ways});
         }
         found->second -= runs[i].scheme.phases;

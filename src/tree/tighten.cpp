@@ -62,6 +62,8 @@ bool tighten(const Workplace& at, const Asking& asking, RunChoices& run, std::si
     best.residual = arriving.residual;
     best.phases = arriving.phases;
     const Cost cost(at, asking.run, asking.floor, original);
+    // Not to blame on any figure: what stands before is too small, or the like.
+    if (cost(best) > original.price + penny_part) return false;
     double beyond = no_limit;
     bool blamed = false;
     for (std::size_t i = 0; i < axes; ++i) {

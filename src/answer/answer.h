@@ -215,8 +215,8 @@ struct SchemeAnswer {
     GuardAnswer guard;
     std::string run_sentence, run_words;  ///< of its own run alone, where there are several
     double run_total = 0;  ///< price of its own run, with tax; of one run the whole price
-    /// The other runs of the same way to build a tree, each with its own figures and price, in order
-    /// from the house outwards; this scheme's own run leaves the house first.
+    /// The other runs of the same way to build a tree, each with its own figures and price, in
+    /// order from the house outwards; this scheme's own run leaves the house first.
     std::vector<SchemeAnswer> further;
     std::optional<study::Incoming> incoming;  ///< what the runs before leave; none: from the house
     bool bonds_beyond = false;
@@ -310,9 +310,9 @@ struct SearchAnswer {
     long candidates = 0, evaluated = 0, set_aside = 0, sound = 0, conditional = 0;
     double milliseconds = 0;
     /// Of a tree of runs.
-    bool proved = true;      ///< the first scheme is the cheapest there is
-    double at_least = 0;     ///< pounds with tax: no sound way costs less
-    long rounds = 0;         ///< ways to build the tree that were followed through
+    bool proved = true;   ///< the first scheme is the cheapest there is
+    double at_least = 0;  ///< pounds with tax: no sound way costs less
+    long rounds = 0;      ///< ways to build the tree that were followed through
 };
 
 struct SourceAnswer {
@@ -342,9 +342,9 @@ struct Question {
     const price::Book& book;
     const site::Job& job;
     bool all = false;
-    double (*milliseconds)() = nullptr;  ///< a clock, if there is one
-    study::GroundMemo* memo = nullptr;   ///< kept between questions of one job
-    std::size_t run = 0;                 ///< of the job, for what is asked of one run
+    double (*milliseconds)() = nullptr;         ///< a clock, if there is one
+    study::GroundMemo* memo = nullptr;          ///< kept between questions of one job
+    std::size_t run = 0;                        ///< of the job, for what is asked of one run
     const study::Incoming* incoming = nullptr;  ///< left by the runs before; null: from the house
     bool bonds_beyond = false;                  ///< a building behind is bonded through the run
 };

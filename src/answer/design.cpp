@@ -10,9 +10,9 @@
 #include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
+#include "earthing/main_bonding.h"
 #include "study/electrode.h"
 #include "study/ground_memo.h"
-#include "study/main_bonding.h"
 
 #include <fmt/format.h>
 
@@ -301,7 +301,8 @@ SchemeAnswer written(const Question& q, const search::Contender& contender,
 
 void add_assumed(const study::Setting<Silent>& setting, Answer& answer) {
     for (const std::string& line : setting.assumed) add_once(answer.assumed, line);
-    if (!setting.circuits.judged.empty()) add_once(answer.assumed, taken_of_circuits(*setting.catalogue));
+    if (!setting.circuits.judged.empty())
+        add_once(answer.assumed, taken_of_circuits(*setting.catalogue));
     for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
 }
 

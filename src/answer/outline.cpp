@@ -2,7 +2,6 @@
 
 #include "answer/circuits.h"
 #include "answer/describe.h"
-#include "answer/stretches.h"
 
 #include <algorithm>
 

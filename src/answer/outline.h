@@ -14,4 +14,8 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
 /// The scheme on one line, as short_words() says it.
 std::string brief_words(const study::Setting<Silent>& setting, const study::RunScheme& scheme);
 
+/// The cables of a run as an answer shows them: one entry a stretch, from the near end.
+std::vector<StretchAnswer> stretches_of(const study::Setting<Silent>& setting,
+                                        const study::RunScheme& scheme);
+
 }  // namespace toft::answer

@@ -2,9 +2,9 @@
 // One scheme worked out with every line written down.
 
 #include "answer/answer.h"
+#include "earthing/touch_figures.h"
 #include "rules/rulebook.h"
 #include "study/selectivity.h"
-#include "study/touch_figures.h"
 
 #include <memory>
 #include <string>

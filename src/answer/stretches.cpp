@@ -1,4 +1,4 @@
-#include "answer/stretches.h"
+#include "answer/outline.h"
 
 namespace toft::answer {
 

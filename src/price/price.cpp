@@ -1,7 +1,7 @@
 #include "price/price.h"
 
 #include "price/electrode.h"
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 namespace toft::price {
 

@@ -1,7 +1,7 @@
 #include "rules/house_earthing.h"
 
 #include "finding/judge.h"
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 namespace toft::rules {
 

@@ -1,6 +1,6 @@
 #include "search/span.h"
 
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 #include <algorithm>
 

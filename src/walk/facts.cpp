@@ -1,6 +1,6 @@
 #include "walk/facts.h"
 
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 namespace toft::walk {
 

@@ -1,4 +1,4 @@
-#include "answer/stretches.h"
+#include "answer/outline.h"
 
 #include "support/catalogue.h"
 #include "support/jobs.h"

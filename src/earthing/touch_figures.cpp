@@ -1,4 +1,4 @@
-#include "study/touch_figures.h"
+#include "earthing/touch_figures.h"
 
 #include "network/touch_voltage.h"
 #include "study/path.h"

@@ -1,4 +1,4 @@
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 namespace toft::study {
 

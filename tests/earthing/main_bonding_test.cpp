@@ -1,4 +1,4 @@
-#include "study/main_bonding.h"
+#include "earthing/main_bonding.h"
 
 #include "support/catalogue.h"
 #include "support/jobs.h"

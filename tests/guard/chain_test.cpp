@@ -107,5 +107,25 @@ TEST(Chain, AnElectrodeTooHighForTheFirstDeviceLeavesTheIncomerBare) {
     EXPECT_FALSE(remarks_of(v, c, ohms(510))[0].settled);
 }
 
+// Fed from an outbuilding, the first in the row is what stands at the head of a run before.
+TEST(Chain, BehindOtherRunsItStartsWithTheirResidualDeviceAndNotWithTheHouses) {
+    const site::Job job = house_rcd(30, Answer::no);
+    View v = view(job);
+    v.at_house = false;
+    study::RunScheme scheme = on_tails();
+    scheme.fed_from = site::FedFrom::spare_way;
+    EXPECT_EQ(chain_of(v, scheme, milliamperes(30)).at(Post::house), nullptr);
+    EXPECT_EQ(chain_of(v, scheme, milliamperes(30)).at(Post::before), nullptr) << "there is none";
+    study::HeadResidual before;
+    before.sensitivity = milliamperes(100);
+    before.delayed = true;
+    v.before = before;
+    const Chain c = chain_of(v, scheme, milliamperes(30));
+    ASSERT_NE(c.at(Post::before), nullptr);
+    EXPECT_EQ(c.rcd[0].post, Post::before);
+    EXPECT_EQ(c.rcd[0].sensitivity, milliamperes(100));
+    EXPECT_TRUE(selective(v, c.rcd[0], c.rcd[c.count - 1]));
+}
+
 }  // namespace
 }  // namespace toft::guard

@@ -138,7 +138,7 @@ private:
             study::prepare(silent, q_.catalogue, q_.job, run_at(of_run, run.scheme.phases), {});
         add_assumed(setting, answer_);
         search::Contender contender = contender_of(run);
-        contender.dependability = tree::dependability(q_.catalogue, run.scheme);
+        contender.dependability = search::dependability(q_.catalogue, run.scheme);
         SchemeAnswer answer = written(of_run, contender, setting, citations_);
         answer.run_total = answer.price.total;
         answer.run_sentence = answer.sentence;
@@ -253,7 +253,7 @@ private:
         const int phases = found.ways.empty() ? 0 : found.ways.front().found->runs[0].scheme.phases;
         const tree::RunJudge judge(at_, first, phases, nullptr);
         answer_.demand = demand_of(judge.setting());
-        answer_.walks = walks_of(q_.catalogue, q_.job);
+        answer_.walks = walks(found);
         for (const walk::Walk& walk : answer_.walks) add(citations_of(walk));
         for (const tree::Place& place : tree_.order) {
             const tree::RunJudge of_run(at_, place.run, 0, nullptr);
@@ -266,6 +266,21 @@ private:
             "what the survey leaves open is taken at its worse end; which of it matters is not "
             "worked out for several runs together");
         add_new(answer_.assumed, q_.job.unused);
+    }
+
+    /// How each building should be earthed, argued from what the first way leaves at the board that
+    /// feeds it; without a way, for the runs from the house alone.
+    std::vector<walk::Walk> walks(const tree::Alternatives& found) {
+        std::vector<walk::Walk> all;
+        Silent silent;
+        for (std::size_t i = 0; i < tree_.order.size(); ++i) {
+            const bool behind = tree_.order[i].parent != tree::from_house;
+            if (behind && found.ways.empty()) continue;
+            study::RunAt at{tree_.order[i].run, 0, q_.memo};
+            if (behind) at.incoming = &found.ways.front().found->runs[i].incoming;
+            all.push_back(walk::walk(study::prepare(silent, q_.catalogue, q_.job, at, {})));
+        }
+        return all;
     }
 
     void add(const Citations& more) {

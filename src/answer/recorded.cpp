@@ -13,11 +13,7 @@ using rules::Verdict;
 
 std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>>& findings) {
     std::vector<price::Item> items;
-    for (const auto& finding : findings) {
-        bool found = false;
-        const price::Item item = price::item_of(finding.remedy, found);
-        if (found) items.push_back(item);
-    }
+    for (const auto& finding : findings) search::add_remedy(finding, items);
     return items;
 }
 

@@ -232,12 +232,12 @@ int tables(const TablesArguments& arguments) {
 }
 
 int ground(const GroundArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        const auto said = answer::ground({bench.catalogue, bench.book, job});
-                        print(arguments.json ? codec::write_ground(said) : ground_screen(said));
-                        return static_cast<int>(done);
-                    });
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto said = answer::ground({bench.catalogue, bench.book, job});
+            print(arguments.json ? codec::write_ground(said) : ground_screen(said));
+            return static_cast<int>(done);
+        });
 }
 
 int explain(const ExplainArguments& arguments) {
@@ -272,7 +272,7 @@ int explain(const ExplainArguments& arguments) {
 }
 
 int why(const WhyArguments& arguments) {
-    return with_job(
+    return with_job_of_one_run(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
             const auto walks = answer::walks_of(bench.catalogue, job);
             print(arguments.json ? codec::write_why(job.title, walks)

@@ -1,5 +1,8 @@
 #include "search/evaluate.h"
 
+#include <algorithm>
+#include <limits>
+
 namespace toft::search {
 
 namespace {
@@ -12,6 +15,21 @@ rules::Finding<Silent> judge(const rules::Rule& rule, const study::Setting<Silen
 }
 
 }  // namespace
+
+double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme) {
+    double least = std::numeric_limits<double>::max();
+    for (const study::Stretch& laid : scheme.laid()) {
+        double rank = 0;
+        for (const tables::Dependability& row : catalogue.dependability) {
+            if (row.earthing == study::earthing_word(scheme.earthing) &&
+                row.protective == study::protective_word(laid.protective)) {
+                rank = row.rank.value;
+            }
+        }
+        least = std::min(least, rank);
+    }
+    return least;
+}
 
 void count_headroom(const rules::Finding<Silent>& finding, double& headroom,
                     const rules::RuleInfo*& governed_by) {

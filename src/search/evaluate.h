@@ -2,9 +2,11 @@
 // One scheme against all rules. Nothing is remembered from scheme to scheme and nothing is
 // allocated.
 
+#include "price/item.h"
 #include "rules/rulebook.h"
 
 #include <array>
+#include <vector>
 
 namespace toft::search {
 
@@ -15,6 +17,17 @@ struct Evaluation {
     double headroom = 1;                           ///< 1 minus the largest use of a graded rule
     const rules::RuleInfo* governed_by = nullptr;  ///< that rule
 };
+
+/// As dependable as the least dependable stretch: rank of the table, 0 where it has none.
+double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme);
+
+/// Adds the item of the price book that the finding asks for, if it asks for one.
+template <class L>
+void add_remedy(const rules::Finding<L>& finding, std::vector<price::Item>& items) {
+    bool found = false;
+    const price::Item item = price::item_of(finding.remedy, found);
+    if (found) items.push_back(item);
+}
 
 /// Takes a finding's use into account, if it is one that counts as headroom.
 void count_headroom(const rules::Finding<Silent>& finding, double& headroom,

@@ -29,9 +29,7 @@ PartFinding finding_of(const Judge& judge, const price::Book& book, const study:
         if (!finding.rule) continue;
         out.verdicts[i] = finding.verdict == Verdict::fails ? Verdict::not_known : finding.verdict;
         count_headroom(finding, out.headroom, out.governed_by);
-        bool found = false;
-        const price::Item item = price::item_of(finding.remedy, found);
-        if (found) remedies.push_back(item);
+        add_remedy(finding, remedies);
     }
     Silent silent;
     out.price = price::price_of(silent, book, judge.setting(), scheme,

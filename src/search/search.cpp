@@ -78,7 +78,8 @@ private:
                 fall(scheme);
                 continue;
             }
-            live.push_back({&route, finding_of(*judge_, book_, scheme, part_), rank_of(scheme)});
+            live.push_back({&route, finding_of(*judge_, book_, scheme, part_),
+                            dependability(catalogue_, scheme)});
             PartFinding& found = live.back().finding;
             if (collects_) found.span = span_of_route(*judge_, book_, scheme, found);
         }
@@ -361,25 +362,6 @@ private:
         return p;
     }
 
-    /// As dependable as its least dependable stretch.
-    double rank_of(const RunScheme& scheme) const {
-        double worst = std::numeric_limits<double>::max();
-        for (const study::Stretch& laid : scheme.laid()) {
-            worst = std::min(worst, rank_of(scheme.earthing, laid.protective));
-        }
-        return worst;
-    }
-
-    double rank_of(study::BuildingEarthing earthing, study::Protective protective) const {
-        for (const tables::Dependability& row : catalogue_.dependability) {
-            if (row.earthing == study::earthing_word(earthing) &&
-                row.protective == study::protective_word(protective)) {
-                return row.rank.value;
-            }
-        }
-        return 0;
-    }
-
     Result finish() {
         result_.sound = sound_.count;
         result_.conditional = unsure_.count;
@@ -428,9 +410,7 @@ private:
         for (std::size_t i = 0; i < rule_count; ++i) {
             const auto& finding = evaluation.findings[i];
             if (finding.rule->only_cautions) c.verdicts[i] = finding.verdict;
-            bool has = false;
-            const price::Item item = price::item_of(finding.remedy, has);
-            if (has) remedies.push_back(item);
+            add_remedy(finding, remedies);
         }
         Silent silent;
         c.price = price::price_of(silent, book_, judge.setting(), s.scheme,

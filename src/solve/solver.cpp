@@ -56,11 +56,7 @@ void judge(const std::vector<const Setting<Silent>*>& ends, const study::RunSche
 double total_of(const price::Book& book, const Setting<Silent>& setting,
                 const study::RunScheme& scheme, const Judgement& judged) {
     std::vector<price::Item> remedies;
-    for (const auto& finding : judged.findings) {
-        bool found = false;
-        const price::Item item = price::item_of(finding.remedy, found);
-        if (found) remedies.push_back(item);
-    }
+    for (const auto& finding : judged.findings) search::add_remedy(finding, remedies);
     Silent silent;
     return price::price_of(silent, book, setting, scheme,
                            {std::move(remedies), price::wired(judged.figures.front())})

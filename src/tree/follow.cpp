@@ -85,7 +85,7 @@ Followed follow(const Workplace& at, const Tree& tree, const std::vector<RunSche
     Followed all;
     all.runs.resize(order.size());
     all.sound = true;
-    all.dependability = order.empty() ? 0 : dependability(at.catalogue, schemes.front());
+    all.dependability = order.empty() ? 0 : search::dependability(at.catalogue, schemes.front());
     const std::vector<bool> through = bonded_through(tree, schemes);
     std::vector<study::Incoming> left(order.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
@@ -103,7 +103,8 @@ Followed follow(const Workplace& at, const Tree& tree, const std::vector<RunSche
                         run.evaluation.figures);
         left[i] = study::left_at_board(judge.setting(), schemes[i], run.evaluation.figures);
         all.sound = all.sound && run.judged.sound;
-        all.dependability = std::min(all.dependability, dependability(at.catalogue, schemes[i]));
+        all.dependability =
+            std::min(all.dependability, search::dependability(at.catalogue, schemes[i]));
         add_head(all, run, i);
     }
     all.ways_free = ways_suffice(at, order, all.runs);

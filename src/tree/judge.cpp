@@ -3,7 +3,6 @@
 #include "base/limit.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace toft::tree {
 
@@ -19,10 +18,13 @@ bool above(const rules::Finding<Silent>& finding, const Floor& floor) {
     return within(finding.use, 1 - floor.headroom);
 }
 
+/// Each once.
 void add_asked(const rules::Finding<Silent>& finding, std::vector<price::Item>& items) {
-    bool found = false;
-    const price::Item item = price::item_of(finding.remedy, found);
-    if (found && std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
+    std::vector<price::Item> asked;
+    search::add_remedy(finding, asked);
+    for (const price::Item item : asked) {
+        if (std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
+    }
 }
 
 }  // namespace
@@ -54,7 +56,7 @@ bool RunJudge::meets(Sees sees, const RunScheme& scheme, const Floor& floor,
 Judged RunJudge::judge(const RunScheme& scheme, const Floor& floor) {
     search::evaluate(setting_, scheme, evaluation_);
     std::vector<price::Item> remedies;
-    bool sound = dependability(at_.catalogue, scheme) >= floor.dependability;
+    bool sound = search::dependability(at_.catalogue, scheme) >= floor.dependability;
     for (const auto& finding : evaluation_.findings) {
         if (!finding.rule->only_cautions && !above(finding, floor)) sound = false;
         add_asked(finding, remedies);
@@ -71,19 +73,6 @@ Judged RunJudge::priced(const RunScheme& scheme, const study::Figures<Silent>& f
     judged.price = price::price_of(silent, at_.book, setting_, scheme, {{}, price::wired(figures)});
     judged.once = std::move(remedies);
     return judged;
-}
-
-double dependability(const tables::Catalogue& catalogue, const RunScheme& scheme) {
-    double least = std::numeric_limits<double>::max();
-    for (const study::Stretch& laid : scheme.laid()) {
-        for (const tables::Dependability& row : catalogue.dependability) {
-            if (row.earthing == study::earthing_word(scheme.earthing) &&
-                row.protective == study::protective_word(laid.protective)) {
-                least = std::min(least, row.rank.value);
-            }
-        }
-    }
-    return least == std::numeric_limits<double>::max() ? 0 : least;
 }
 
 double price_once(const price::Book& book, const std::vector<price::Item>& once) {

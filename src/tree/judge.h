@@ -61,9 +61,6 @@ private:
     std::vector<price::Item> asked_;
 };
 
-/// As dependable as its least dependable stretch.
-double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme);
-
 /// What the book asks for things bought once, net.
 double price_once(const price::Book& book, const std::vector<price::Item>& once);
 

@@ -10,7 +10,7 @@ LIMITS = {
     "socket.most": ("A", 20, 63), "residual.leakage": ("ratio", 0.1, 0.5), "surge.reach": ("m", 5, 30),
     "charging.low": ("V", 200, 220), "charging.high": ("V", 240, 260),
     "overload.i2": ("ratio", 1, 1.45), "buried.cc": ("ratio", 0.8, 1),
-    "test.factor": ("ratio", 0.7, 0.85), "reach": ("m", 2.5, 5),
+    "test.factor": ("ratio", 0.7, 0.85), "loss.share": ("ratio", 0.1, 0.4), "reach": ("m", 2.5, 5),
     "extraneous": ("kohm", 22, 50), "declared.ze.tn-c-s": ("ohm", 0.35, 0.5),
     "declared.ze.tn-s": ("ohm", 0.8, 1), "declared.tt.source": ("ohm", 20, 25),
     "declared.pscc": ("kA", 16, 25), "assembly.conditional": ("kA", 6, 16),

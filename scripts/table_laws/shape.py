@@ -146,6 +146,7 @@ TABLES = {
         kind=Words(CIRCUIT_KINDS), load=Words((*LOADS, *LOADS_OUTSIDE)), alone=YES_NO)),
     "demand/usual.csv": (1, dict(kind=Words(CIRCUIT_KINDS), usual_a=Number(6, 63))),
     "demand/premises.csv": (1, dict(use=Words(USES), premises=Words(PREMISES))),
+    "demand/yearly.csv": (1, dict(use=Words(USES), hours=Number(20, 8760))),
     "demand/tails.csv": (1, dict(section_mm2=Number(6, 95), carries_a=Number(30, 200))),
     "earth/soil.csv": (1, dict(soil=Words(SOILS), low_ohm_m=Number(1, 20000),
                                high_ohm_m=Number(1, 20000))),

@@ -49,7 +49,7 @@ def wanted_rows(tables):
                                               ("vehicle charging",), ("sauna",), ("shower",)})
     wanted["demand/tails.csv"] = (("section_mm2",), {(16,), (25,)})
     for file, column in (("rules/limit.csv", "key"), ("demand/kind.csv", "kind"),
-                         ("demand/premises.csv", "use"), ("rules/unknown.csv", "fact"),
+                         ("demand/premises.csv", "use"), ("demand/yearly.csv", "use"), ("rules/unknown.csv", "fact"),
                          ("rules/earthing_basis.csv", "key"),
                          ("rules/depth_advice.csv", "surface"), ("rules/circuit_kind.csv", "kind"),
                          ("guard/need.csv", "key"), ("guard/basis.csv", "key"),

@@ -22,6 +22,15 @@ struct PriceAnswer {
     std::string basis;
 };
 
+/// What the runs lose as heat, and the whole cost over the years that the price book counts.
+struct YearsAnswer {
+    double years = 0;
+    double lost_kwh_year = 0;
+    double lost = 0;     ///< worth of that energy today, pounds
+    double total = 0;    ///< price with tax and lost energy together
+    bool least = false;  ///< no sound scheme has a lower total
+};
+
 struct CoreAnswer {
     std::string colour;
     std::string sleeve;  ///< empty for none
@@ -201,6 +210,7 @@ struct SchemeAnswer {
     std::string words;     ///< the same on one short line
     std::vector<std::string> conditional_on;
     PriceAnswer price;
+    YearsAnswer over_years;
     double headroom = 0;
     std::string governed_by;
     int dependability = 0;

@@ -62,6 +62,7 @@ public:
         out_.dependability = static_cast<int>(c_.dependability);
         out_.guard = guard_of(s_, c_.scheme);
         price();
+        over_years();
         findings();
         run();
         figures();
@@ -93,6 +94,14 @@ private:
                       p.total.number(),
                       "GBP",
                       q_.book.name};
+    }
+
+    void over_years() {
+        YearsAnswer& y = out_.over_years;
+        y.years = q_.book.amount(price::Item::years_counted);
+        y.lost_kwh_year = figure("energy.lost_kwh_year");
+        y.lost = figure("energy.cost_over_years");
+        y.total = out_.price.total + y.lost;
     }
 
     void findings() {
@@ -354,6 +363,7 @@ Answer design(const Question& question) {
         append(citations, writer.citations());
         append(citations, citations_of(answer.schemes.back().guard));
     }
+    if (found.least_over_years) answer.schemes[*found.least_over_years].over_years.least = true;
     const bool other = !found.contenders.empty() &&
                        found.contenders.front().scheme.phases == settings.back().phases;
     answer.demand = demand_of(other ? settings.back() : settings.front());

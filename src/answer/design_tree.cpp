@@ -63,9 +63,9 @@ public:
         const double start = q_.milliseconds ? q_.milliseconds() : 0;
         const tree::Alternatives found = look();
         answer_.search.milliseconds = q_.milliseconds ? q_.milliseconds() - start : 0;
-        for (const tree::Best& way : found.ways) {
-            if (!q_.all && answer_.schemes.size() == most_shown()) break;
-            answer_.schemes.push_back(scheme(*way.found));
+        for (const std::size_t i : tree::shown(found, q_.all ? found.ways.size() : most_shown())) {
+            answer_.schemes.push_back(scheme(*found.ways[i].found));
+            answer_.schemes.back().over_years.least = answer_.sound && found.least_over_years == i;
         }
         if (found.ways.empty()) say_what_fell();
         about_the_place(found);
@@ -172,6 +172,9 @@ private:
             whole.words += "; " + named(other, other.words);
             whole.key += "+" + other.run.id + ":" + other.key;
             add_price(whole.price, other.price);
+            whole.over_years.lost_kwh_year += other.over_years.lost_kwh_year;
+            whole.over_years.lost += other.over_years.lost;
+            whole.over_years.total += other.over_years.total;
             add_new(whole.house_work, other.house_work);
             add_new(whole.tell, other.tell);
             add_new(whole.needs_a_person, other.needs_a_person);

@@ -1,5 +1,7 @@
 #include "answer/recorded.h"
 
+#include "loss/energy.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -44,6 +46,7 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
            ledger_.let({"Zs.test", "largest loop a cold reading may show", 0, "", "Appendix 3"},
                        limit * factor),
            1, "Ω");
+    figures_of_loss(q.book);
     Silent silent;
     const auto plain_setting =
         study::prepare(silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
@@ -167,6 +170,16 @@ void Recorded::figures_of_pairs(const study::RunScheme& scheme) {
                                    : "selective up to, head of the run over a circuit's device";
         figure(name.c_str(), title, pairs_[i].result.to, 1, "A");
     }
+}
+
+void Recorded::figures_of_loss(const price::Book& book) {
+    const loss::Year<Recording> year = loss::year_of(ledger_, setting_);
+    const loss::Lost<Recording> lost = loss::lost_by(ledger_, setting_, figures_, year);
+    figure("energy.used_kwh_year", "energy through the run in a year", year.used_kwh, 1, "kWh");
+    figure("energy.lost_kw", "lost as heat at the design current", lost.full_kw, 1, "kW");
+    figure("energy.lost_kwh_year", "energy lost in a year", lost.kwh_year, 1, "kWh");
+    figure("energy.cost_over_years", "energy lost over the years counted",
+           loss::cost_over_years(ledger_, book, lost.kwh_year), 1, "£");
 }
 
 void Recorded::figures_of_price(const price::Price<Recording>& p) {

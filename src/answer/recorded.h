@@ -70,6 +70,7 @@ private:
     void figures_of_touch(const study::RunScheme& scheme);
     void figures_of_circuits();
     void figures_of_pairs(const study::RunScheme& scheme);
+    void figures_of_loss(const price::Book& book);
     void figures_of_price(const price::Price<Recording>& price);
 
     Recording ledger_;

@@ -299,6 +299,21 @@ std::string run_parts(const SchemeAnswer& s, bool alone) {
     return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s);
 }
 
+/// What the cable loses over the years, and which scheme costs least with that.
+std::string years_words(const Answer& a) {
+    const answer::YearsAnswer& y = a.schemes.front().over_years;
+    std::string text = fmt::format(
+        "Its cable loses up to {} kWh a year as heat: {} over {} years, {} with the price.",
+        significant(y.lost_kwh_year, 2), money(y.lost), significant(y.years, 3), money(y.total));
+    if (y.least) return text + " Nothing sound costs less over those years.";
+    for (const SchemeAnswer& s : a.schemes) {
+        if (!s.over_years.least) continue;
+        return text + fmt::format(" Over those years number {} costs least: {}.", s.rank,
+                                  money(s.over_years.total));
+    }
+    return text;
+}
+
 std::string recommended_part(const Answer& a) {
     if (a.schemes.empty() && !a.search.proved) {
         return heading("NOTHING SOUND WAS FOUND") +
@@ -323,6 +338,7 @@ std::string recommended_part(const Answer& a) {
                                 money(s.price.total), money(s.price.net), s.price.basis,
                                 percent(s.headroom), s.governed_by),
                     2);
+    text += wrapped("  ", years_words(a), 2);
     if (!s.conditional_on.empty()) {
         text += "  Find out first:\n";
         for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";

@@ -61,6 +61,7 @@ void read_load(Reader& in, site::Building& b) {
     b.load = in.fact<Amperes>("load_a", {0.1, 400});
     b.load_w = in.fact<double>("load_w", {1, 1e5});
     b.power_factor = in.fact<double>("power_factor", {0.1, 1});
+    b.energy_kwh_year = in.fact<double>("energy_kwh_year", {0, 1e6});
     b.future_load = in.fact<Amperes>("future_load_a", {0, 400});
     b.spare_ways = in.fact<double>("spare_ways", {0, 40, true});
     if (b.load.known && b.load_w.known) {

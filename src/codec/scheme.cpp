@@ -16,6 +16,16 @@ using namespace answer;
 Json optional_number(const std::optional<double>& x) { return x ? finite(*x) : Json(); }
 Json word_or_null(const std::string& word) { return word.empty() ? Json() : Json(word); }
 
+Json years_json(const YearsAnswer& y) {
+    Json json;
+    json["years"] = rounded(y.years);
+    json["energy_lost_kwh_a_year"] = rounded(y.lost_kwh_year);
+    json["energy_lost"] = rounded(y.lost);
+    json["total"] = rounded(y.total);
+    json["least"] = y.least;
+    return json;
+}
+
 Json price_json(const PriceAnswer& p) {
     return {{"net", rounded(p.net)},
             {"vat", rounded(p.vat)},
@@ -273,6 +283,7 @@ Json scheme_json(const SchemeAnswer& s) {
     json["words"] = s.words;
     json["conditional_on"] = s.conditional_on;
     json["price"] = price_json(s.price);
+    json["over_years"] = years_json(s.over_years);
     json["headroom"] = finite(s.headroom);
     json["governed_by"] = s.governed_by;
     json["dependability"] = s.dependability;

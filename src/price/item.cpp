@@ -61,7 +61,10 @@ constexpr std::array<const char*, item_count> item_words{"gland pair small",
                                                          "plastic section in a pipe",
                                                          "moving a tap",
                                                          "soft starter",
-                                                         "load management unit"};
+                                                         "load management unit",
+                                                         "energy kWh",
+                                                         "years counted",
+                                                         "interest percent"};
 
 }  // namespace
 

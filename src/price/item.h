@@ -62,10 +62,13 @@ enum class Item {
     plastic_section,
     moving_tap,
     soft_starter,
-    load_management
+    load_management,
+    energy_kwh,
+    years_counted,
+    interest_percent
 };
 
-inline constexpr std::size_t item_count = 56;
+inline constexpr std::size_t item_count = 59;
 
 /// The item's word in the book.
 const char* item_word(Item item);

@@ -1,9 +1,10 @@
 #include "search/search.h"
 
-#include "search/front.h"
+#include "loss/energy.h"
 #include "search/heads.h"
 #include "search/judge.h"
 #include "search/keep.h"
+#include "search/pool.h"
 #include "study/ground_memo.h"
 
 #include <algorithm>
@@ -26,15 +27,7 @@ struct JudgedRoute {
     const Route* route = nullptr;
     PartFinding finding;
     double dependability = 0;
-};
-
-/// Schemes of one certainty: those that may yet be shown, and what they are measured by.
-struct Pool {
-    std::vector<Sound> found;
-    Front front;
-    std::map<Combination, Sound> best;
-    std::optional<Sound> first;  ///< kept where only that matters
-    long count = 0;
+    double lost = 0;  ///< worth of the energy lost over the years
 };
 
 class Searcher {
@@ -71,6 +64,8 @@ private:
     study::GroundMemo memo_;  // for when the caller keeps none
     void search_routes(const std::vector<Route>& routes) {
         std::vector<JudgedRoute> live;
+        Silent silent;
+        const auto year = loss::year_of(silent, judge_->setting());
         for (const Route& route : routes) {
             RunScheme scheme = scheme_of(route, heads_.all().front().head);
             judge_->judge_part(Sees::run, scheme, part_);
@@ -79,7 +74,7 @@ private:
                 continue;
             }
             live.push_back({&route, finding_of(*judge_, book_, scheme, part_),
-                            dependability(catalogue_, scheme)});
+                            dependability(catalogue_, scheme), lost_over_years(scheme, year)});
             PartFinding& found = live.back().finding;
             if (collects_) found.span = span_of_route(*judge_, book_, scheme, found);
         }
@@ -87,6 +82,13 @@ private:
             return a.finding.price.total < b.finding.price.total;
         });
         for (const JudgedRoute& route : live) pair_up(route);
+    }
+
+    /// Of the route just judged.
+    double lost_over_years(const RunScheme& scheme, const loss::Year<Silent>& year) {
+        Silent silent;
+        study::work_out(silent, judge_->setting(), scheme, study::Stage::drop, part_.figures);
+        return loss::over_years(book_, judge_->setting(), part_.figures, year).pounds;
     }
 
     void work_out_route(const RunScheme& scheme) {
@@ -135,6 +137,7 @@ private:
         double total = 0;
         double headroom = 0;
         double dependability = 0;
+        double lost = 0;
         Span span;
     };
 
@@ -142,6 +145,7 @@ private:
         Sound s;
         s.scheme = scheme_of(*route.route, heads_.all().front().head);
         s.dependability = route.dependability;
+        s.lost = route.lost;
         s.verdicts = route.finding.verdicts;
         return s;
     }
@@ -149,7 +153,7 @@ private:
     Promise promise_with(const JudgedRoute& route, const JudgedHead& head) const {
         return {together(route.finding.price, head.finding.price).total.number(),
                 std::min(route.finding.headroom, head.finding.headroom), route.dependability,
-                route.finding.span + head.finding.span};
+                route.lost, route.finding.span + head.finding.span};
     }
 
     /// The best sound scheme of that combination, or null.
@@ -159,12 +163,16 @@ private:
     }
 
     /// Whether nothing that judging could bring to light would get the scheme shown: a sound one
-    /// beats it, and a sound one of its combination comes before it.
+    /// beats it, a sound one of its combination comes before it, and one is cheaper over the years.
     bool set_aside(const Promise& p) const {
         if (collects_ && !never_first(p.span, p.dependability)) return false;
         if (options_.first_only) return sound_.first && surely_first(*sound_.first, p);
-        return best_ && surely_before(*best_, p.total, p.headroom) &&
-               sound_.front.beats(p.total, p.headroom, p.dependability);
+        return best_ && surely_before(*best_, p.total, p.headroom, prefer_) &&
+               sound_.front.beats(p.total, p.headroom, p.dependability) && !may_be_thrift(p);
+    }
+
+    bool may_be_thrift(const Promise& p) const {
+        return !sound_.thrift || p.total + p.lost <= sound_.thrift->total + sound_.thrift->lost;
     }
 
     /// Whether a sound scheme comes before it at every corner of the open facts.
@@ -201,15 +209,10 @@ private:
 
     /// Before any scheme of that promise, whatever its combination and its key.
     bool surely_first(const Sound& a, const Promise& p) const {
-        if (prefer_ != site::Prefer::dependability) return surely_before(a, p.total, p.headroom);
+        if (prefer_ != site::Prefer::dependability)
+            return surely_before(a, p.total, p.headroom, prefer_);
         if (a.dependability != p.dependability) return a.dependability > p.dependability;
         return a.total < p.total;
-    }
-
-    /// Before any scheme of its combination, that price and at most that headroom, whatever its
-    /// key.
-    bool surely_before(const Sound& a, double total, double most_headroom) const {
-        return prefer_ == site::Prefer::headroom ? a.headroom > most_headroom : a.total < total;
     }
 
     /// Of the heads that fail one rule only, the nearest that would do with this route.
@@ -337,18 +340,14 @@ private:
     void add_to(Pool& pool, const Sound& s) {
         ++pool.count;
         if (options_.first_only) {
-            if (pool.first && surely_first(*pool.first, {s.total, s.headroom, s.dependability, {}}))
+            if (pool.first &&
+                surely_first(*pool.first, {s.total, s.headroom, s.dependability, s.lost, {}}))
                 return;
             if (!pool.first || comes_before(s, *pool.first, prefer_)) pool.first = s;
             pool.found.push_back(s);
             return;
         }
-        const auto [best, fresh] = pool.best.emplace(combination(s), s);
-        const bool later = !fresh && surely_before(best->second, s.total, s.headroom);
-        if (later && pool.front.beats(s.total, s.headroom, s.dependability)) return;
-        if (!fresh && !later && comes_before(s, best->second, prefer_)) best->second = s;
-        pool.front.add(s);
-        pool.found.push_back(s);
+        pool.add(s, prefer_);
     }
 
     /// The price of a scheme from that of its route with another head and of its head on another
@@ -369,6 +368,7 @@ private:
         order_by_key();
         if (options_.first_only) options_.most = 1;
         show(sound_.found);
+        if (!options_.first_only) show_thrift();
         if (!options_.first_only || sound_.found.empty())
             show(promising(unsure_.found, sound_.found, prefer_));
         auto& dropped = result_.dropped;
@@ -397,6 +397,29 @@ private:
         for (const Sound& s : kept(found, prefer_, room)) {
             result_.contenders.push_back(contender(s));
         }
+    }
+
+    /// The one that costs least over the years takes its place among those shown, at need in place
+    /// of the last.
+    void show_thrift() {
+        if (!sound_.thrift) return;
+        auto& shown = result_.contenders;
+        Sound thrift = *sound_.thrift;
+        const std::string key = study::scheme_key(thrift.scheme);
+        for (const Sound& s : sound_.found) {
+            if (study::scheme_key(s.scheme) == key) thrift.order = s.order;
+        }
+        auto at = std::find_if(shown.begin(), shown.end(),
+                               [&](const Contender& c) { return c.key == key; });
+        if (at == shown.end()) {
+            if (!options_.all && shown.size() == options_.most && shown.size() > 1) {
+                shown.pop_back();
+            }
+            at = std::find_if(shown.begin(), shown.end(),
+                              [&](const Contender& c) { return comes_before(thrift, c, prefer_); });
+            at = shown.insert(at, contender(thrift));
+        }
+        result_.least_over_years = static_cast<std::size_t>(at - shown.begin());
     }
 
     Contender contender(const Sound& s) {

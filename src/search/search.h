@@ -22,7 +22,8 @@ struct Sound {
     double total = 0;  ///< price with tax, pounds
     double headroom = 0;
     double dependability = 0;
-    long order = 0;  ///< place of its key among all keys of the search
+    double lost = 0;  ///< worth of the energy it loses over the years, pounds
+    long order = 0;   ///< place of its key among all keys of the search
     const rules::RuleInfo* governed_by = nullptr;
     Verdicts verdicts{};  ///< a failure at the worse end reads not_known here
 };
@@ -56,13 +57,17 @@ struct Result {
     long candidates = 0;                ///< buildable schemes: evaluated, set aside or fallen
     long evaluated = 0;  ///< judged one by one, to the end: sound, conditional, or dropped
     long set_aside = 0;  ///< not judged to the end: a sound one is cheaper, as dependable, with at
-                         ///< least the headroom they can have, and one of their combination is
-                         ///< preferred
+                         ///< least the headroom they can have, one of their combination is
+                         ///< preferred, and one is cheaper over the years
     long fallen = 0;     ///< dropped with their route or head, or beside a smaller device that fell
     long sound = 0;      ///< of the evaluated: meet every rule, kept or not
     long conditional = 0;            ///< of the evaluated: sound only if open facts turn out well
     std::vector<Possible> possible;  ///< where wanted: all that may come first at some corner
     bool all_possible = false;       ///< there are no others
+
+    /// Place of the sound contender that costs least with the energy it loses over the years, which
+    /// is always among them; none where nothing is sound, or where only the first was asked for.
+    std::optional<std::size_t> least_over_years;
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }
 };

@@ -131,6 +131,7 @@ struct Building {
     Fact<double> spare_ways;
     Fact<Amperes> future_load;
     Fact<Amperes> load;
+    Fact<double> energy_kwh_year;  ///< that it uses in a year
     Fact<double> load_w;
     Fact<double> power_factor;
     Answer livestock = Answer::unknown;

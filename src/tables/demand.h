@@ -52,6 +52,13 @@ struct PremisesOfUse {
     std::string premises;
 };
 
+/// How many hours at its full demand would use as much energy as a building of that use does in a
+/// year.
+struct YearlyHours {
+    std::string use;
+    Cited<double> hours;
+};
+
 /// What tails of that section are trusted with.
 struct TailsRating {
     SquareMillimetres section;
@@ -63,6 +70,7 @@ struct Demand {
     std::vector<LoadOfKind> loads;
     std::vector<UsualRating> usual;
     std::vector<PremisesOfUse> premises;
+    std::vector<YearlyHours> yearly;
     std::vector<TailsRating> tails;  ///< thin to thick
 };
 
@@ -78,6 +86,9 @@ const UsualRating* find_usual(const Demand& demand, std::string_view kind);
 
 /// The column of a building put to that use; that of a household where the use is not listed.
 const std::string& premises_of(const Demand& demand, std::string_view use);
+
+/// The row of a building put to that use; that of other uses where it is not listed.
+const YearlyHours& yearly_hours(const Demand& demand, std::string_view use);
 
 /// The row of the thickest tails not above `section`; null for tails thinner than any.
 const TailsRating* find_tails(const Demand& demand, SquareMillimetres section);

@@ -63,6 +63,11 @@ void read_demand(EmbeddedFiles files, Catalogue& c, Faults& faults) {
         c.demand.premises.push_back({premises.word(i, "use"), premises.word(i, "premises")});
         premises.cite(i);
     }
+    Sheet yearly(files, "demand/yearly.csv", c.citations, faults);
+    for (std::size_t i = 0; i < yearly.rows(); ++i) {
+        c.demand.yearly.push_back(
+            {yearly.word(i, "use"), yearly.cited(i, yearly.number(i, "hours"))});
+    }
     Sheet tails(files, "demand/tails.csv", c.citations, faults);
     for (std::size_t i = 0; i < tails.rows(); ++i) {
         c.demand.tails.push_back({square_millimetres(tails.number(i, "section_mm2")),
@@ -100,6 +105,16 @@ const std::string& premises_of(const Demand& demand, std::string_view use) {
         if (row.use == use) return row.premises;
     }
     return household;
+}
+
+const YearlyHours& yearly_hours(const Demand& demand, std::string_view use) {
+    static const YearlyHours none;
+    const YearlyHours* other = &none;
+    for (const YearlyHours& row : demand.yearly) {
+        if (row.use == use) return row;
+        if (row.use == "other") other = &row;
+    }
+    return *other;
 }
 
 const TailsRating* find_tails(const Demand& demand, SquareMillimetres section) {

@@ -62,6 +62,7 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.overload_i2, "overload.i2");
     pick.pick(l.buried_cc, "buried.cc");
     pick.pick(l.test_factor, "test.factor");
+    pick.pick(l.loss_share, "loss.share");
     pick.pick(l.reach, "reach");
     pick.pick(l.extraneous, "extraneous", kilo);
     pick.pick(l.declared_ze_tncs, "declared.ze.tn-c-s");

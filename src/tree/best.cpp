@@ -23,7 +23,7 @@ public:
           tree_(tree),
           asked_(asked),
           depth_(depth),
-          choices_(choices_of(at, tree, asked.floor, depth)) {}
+          choices_(choices_of(at, tree, {asked.floor, asked.own_electrode}, depth)) {}
 
     long choices() const {
         long count = 0;
@@ -41,7 +41,7 @@ public:
         }
         best_.at_least = no_limit;
         for (const auto& bought : sets_of(bought_once())) seek(bought);
-        if (best_.found) best_.at_least = std::min(best_.at_least, best_.found->total);
+        if (best_.found) best_.at_least = std::min(best_.at_least, best_.found->cost);
         best_.proved = !stopped_ && !too_quick_;
         return std::move(best_);
     }
@@ -98,7 +98,7 @@ private:
             }
             if (!answer || answer->standing == spread::Standing::impossible) return;
             const double promised = answer->price + extra_;
-            if (best_.found && promised >= best_.found->total - penny_part) {
+            if (best_.found && promised >= best_.found->cost - penny_part) {
                 best_.at_least = std::min(best_.at_least, promised);
                 return;
             }
@@ -120,7 +120,7 @@ private:
             return false;
         }
         if (!asked_.go_on) return true;
-        const Progress progress{best_.rounds, best_.found ? best_.found->total : no_limit,
+        const Progress progress{best_.rounds, best_.found ? best_.found->cost : no_limit,
                                 at_least_};
         stopped_ = !asked_.go_on(progress);
         if (stopped_) best_.at_least = std::min(best_.at_least, at_least_);
@@ -164,7 +164,7 @@ private:
     }
 
     void take(Followed&& followed) {
-        if (best_.found && followed.total >= best_.found->total - penny_part) return;
+        if (best_.found && followed.cost >= best_.found->cost - penny_part) return;
         best_.found = std::move(followed);
     }
 

@@ -18,6 +18,7 @@ struct Progress {
 
 struct Asked {
     Floor floor;
+    OwnElectrodes own_electrode;
     /// Proposals to follow through before giving up, not proved.
     long most_rounds = 400;
     /// Where quickly made choices do not stand, go on with all; else stop there, not proved.
@@ -28,7 +29,8 @@ struct Asked {
 struct Best {
     std::optional<Followed> found;  ///< none: nothing sound was found
     bool proved = false;            ///< nothing is cheaper, or nothing is sound
-    double at_least = 0;            ///< no sound way costs less, pounds with tax
+    double at_least = 0;            ///< no sound way costs less, pounds with tax, and with the
+                                    ///< energy lost over the years where that counts
     long considered = 0;            ///< schemes of single runs
     long choices = 0;               ///< of them, those that could be part of the best
     long rounds = 0;

@@ -11,6 +11,7 @@ namespace {
 using rules::Sees;
 using search::Head;
 using search::Route;
+using study::BuildingEarthing;
 using study::Incoming;
 using study::RunScheme;
 
@@ -76,13 +77,14 @@ bool serves_no_less(const HeadMark& a, const HeadMark& b, bool rating_counts) {
 /// Works through all schemes of one run for boards of one earth.
 class Gatherer {
 public:
-    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Floor& floor,
+    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Wanted& wanted,
              Depth depth)
         : depth_(depth),
           at_(at),
           tree_(tree),
           place_(place),
-          floor_(floor),
+          floor_(wanted.floor),
+          own_(place < wanted.own_electrode.size() ? wanted.own_electrode[place] : std::nullopt),
           run_(tree.order[place].run),
           tax_(1 + at.book.amount(price::Item::vat_percent) / 100),
           feeds_others_(std::any_of(tree.order.begin(), tree.order.end(),
@@ -124,6 +126,7 @@ private:
         Choice choice;
         study::Figures<Silent> figures;
         double price;
+        double lost = 0;  ///< energy over the years, where it counts
         price::Price<Silent> parts;
     };
     struct Accepted {
@@ -187,6 +190,7 @@ private:
             parts.choice.scheme = search::scheme_of(route, head);
             const RunScheme& scheme = parts.choice.scheme;
             if (search::dependability(at_.catalogue, scheme) < floor_.dependability) continue;
+            if (own_ && (scheme.earthing == BuildingEarthing::own_electrode) != *own_) continue;
             if (!judge.meets(Sees::run, scheme, floor_, parts.figures)) continue;
             const std::vector<price::Item> asked = judge.asked();
             Silent silent;
@@ -196,7 +200,7 @@ private:
             live.push_back(std::move(parts));
         }
         std::stable_sort(live.begin(), live.end(), [](const RouteParts& a, const RouteParts& b) {
-            return a.price < b.price;
+            return a.price + a.lost < b.price + b.lost;
         });
         return live;
     }
@@ -227,6 +231,7 @@ private:
         c.once = priced.once;
         const auto& p = priced.price;
         parts.price = (p.run + p.ground + p.far_end + p.test_and_paper).number();
+        parts.lost = at_.over_years ? priced.lost : 0;
     }
 
     /// Sound choices by routes that leave no less than this one, those alone that no other serves
@@ -273,7 +278,7 @@ private:
     void pair(RunChoices& out, const RouteParts& route, const HeadParts& head,
               const Judges& judges) {
         const double net = route.price + head.price;
-        HeadMark mark{net * tax_, head.head.device->rating,
+        HeadMark mark{net * tax_ + route.lost, head.head.device->rating,
                       head.head.fed_from == site::FedFrom::spare_way, route.choice.once};
         mark.once.insert(mark.once.end(), head.once.begin(), head.once.end());
         if (beaten(mark)) return;
@@ -287,7 +292,7 @@ private:
         price::Price<Silent> p = route.parts;
         p.house_end = head.house_end;
         price::add_up(p, at_.book);
-        c.price = p.total.number();
+        c.price = p.total.number() + route.lost;
         study::Figures<Silent> figures = route.figures;
         if (!judges.best.meets(Sees::both, c.scheme, floor_, figures)) return;
         passed_.push_back(head.head);
@@ -307,6 +312,7 @@ private:
     const Tree& tree_;
     std::size_t place_;
     Floor floor_;
+    std::optional<bool> own_;  ///< whether it is to have an electrode of its own
     std::size_t run_;
     double tax_;  ///< price with tax over price without
     bool feeds_others_;
@@ -317,13 +323,13 @@ private:
 
 }  // namespace
 
-std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Floor& floor,
+std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Wanted& wanted,
                                    Depth depth) {
     std::vector<RunChoices> all(tree.order.size());
     const Incoming house =
         found_at_house(RunJudge(at, tree.order.front().run, 0, nullptr).setting());
     for (std::size_t i = 0; i < tree.order.size(); ++i) {
-        Gatherer gatherer(at, tree, i, floor, depth);
+        Gatherer gatherer(at, tree, i, wanted, depth);
         const std::size_t parent = tree.order[i].parent;
         if (parent == from_house) {
             gatherer.gather(all[i], Earth::supply);

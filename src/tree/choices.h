@@ -19,8 +19,18 @@ struct RunChoices {
 /// there is; if it stands when followed through, it is the cheapest.
 enum class Depth : unsigned char { quick, full };
 
+/// Whether the building of each run is to have an electrode of its own, in the order of the tree;
+/// none, or left out: either way.
+using OwnElectrodes = std::vector<std::optional<bool>>;
+
+/// What choices must have.
+struct Wanted {
+    Floor floor;
+    OwnElectrodes own_electrode;
+};
+
 /// Choices of every run, in the order of the tree.
-std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Floor& floor,
+std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Wanted& wanted,
                                    Depth depth);
 
 }  // namespace toft::tree

@@ -35,7 +35,7 @@ void add_head(Followed& all, const FollowedRun& run, std::size_t place) {
 /// What is bought once counts once, however many runs ask for it.
 void add_up(const Workplace& at, Followed& all) {
     for (FollowedRun& run : all.runs) {
-        run.alone = run.judged.price.total.number();
+        run.alone = run.judged.cost;
         for (const price::Item item : run.judged.once) {
             if (std::find(all.once.begin(), all.once.end(), item) != all.once.end()) continue;
             all.once.push_back(item);
@@ -44,7 +44,9 @@ void add_up(const Workplace& at, Followed& all) {
         price::add_up(run.judged.price, at.book);
         all.net += run.judged.price.net.number();
         all.total += run.judged.price.total.number();
+        all.lost += run.judged.lost;
     }
+    all.cost = all.total + (at.over_years ? all.lost : 0);
 }
 
 /// A board with fewer free ways than runs that start there.

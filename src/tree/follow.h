@@ -14,7 +14,7 @@ struct FollowedRun {
     bool bonds_beyond = false;
     search::Evaluation evaluation;
     Judged judged;
-    double alone = 0;  ///< its price with tax, without what is bought once for the whole place
+    double alone = 0;  ///< what is to be least of it, without what is bought once for the place
 };
 
 struct Followed {
@@ -24,6 +24,8 @@ struct Followed {
     std::vector<price::Item> once;  ///< bought once for the whole place
     double net = 0;                 ///< pounds
     double total = 0;               ///< with tax
+    double lost = 0;                ///< worth of the energy lost over the years
+    double cost = 0;                ///< that is to be least: total, and `lost` if it counts
     double headroom = 1;
     double dependability = 0;
     const rules::RuleInfo* governed_by = nullptr;

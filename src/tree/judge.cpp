@@ -36,6 +36,7 @@ RunJudge::RunJudge(const Workplace& at, std::size_t run, int phases,
     study::RunAt where{run, phases, at.memo};
     where.incoming = incoming;
     setting_ = study::prepare(silent, at.catalogue, at.job, where, at.corner);
+    year_ = loss::year_of(silent, setting_);
 }
 
 bool RunJudge::meets(Sees sees, const RunScheme& scheme, const Floor& floor,
@@ -72,6 +73,8 @@ Judged RunJudge::priced(const RunScheme& scheme, const study::Figures<Silent>& f
     Judged judged;
     judged.price = price::price_of(silent, at_.book, setting_, scheme, {{}, price::wired(figures)});
     judged.once = std::move(remedies);
+    judged.lost = loss::over_years(at_.book, setting_, figures, year_).pounds;
+    judged.cost = judged.price.total.number() + (at_.over_years ? judged.lost : 0);
     return judged;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // One run of the tree judged by every rule, fed with what the runs before it leave.
 
+#include "loss/energy.h"
 #include "price/price.h"
 #include "search/evaluate.h"
 #include "study/ground_memo.h"
@@ -16,6 +17,8 @@ struct Workplace {
     const site::Job& job;
     study::Corner corner;
     study::GroundMemo* memo = nullptr;
+    /// Least is asked of the price together with the energy lost over the years.
+    bool over_years = false;
 };
 
 /// Least that is asked of every run.
@@ -28,6 +31,8 @@ struct Judged {
     bool sound = false;             ///< fails no rule, and keeps above the floor
     price::Price<Silent> price;     ///< without what is bought once for the whole place
     std::vector<price::Item> once;  ///< bought once for the whole place, in any order, each once
+    double lost = 0;                ///< worth of the energy lost over the years, pounds
+    double cost = 0;  ///< that is to be least: price with tax, and `lost` if it counts
 };
 
 class RunJudge {
@@ -50,7 +55,8 @@ public:
     /// Of the scheme last judged.
     const search::Evaluation& evaluation() const { return evaluation_; }
 
-    /// The price of a scheme of those figures, and what findings ask to be put right.
+    /// The price of a scheme of those figures, and what findings ask to be put right. Where the
+    /// drop is not worked out nothing is lost.
     Judged priced(const study::RunScheme& scheme, const study::Figures<Silent>& figures,
                   std::vector<price::Item> remedies) const;
 
@@ -59,6 +65,7 @@ private:
     study::Setting<Silent> setting_;
     search::Evaluation evaluation_;
     std::vector<price::Item> asked_;
+    loss::Year<Silent> year_;
 };
 
 /// What the book asks for things bought once, net.

@@ -17,7 +17,7 @@ public:
     double operator()(const Incoming& in) const {
         RunJudge judge(at_, run_, choice_.scheme.phases, &in);
         const Judged judged = judge.judge(choice_.scheme, floor_);
-        return judged.sound ? judged.price.total.number() : no_limit;
+        return judged.sound ? judged.cost : no_limit;
     }
 
 private:

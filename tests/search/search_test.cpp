@@ -173,10 +173,38 @@ Found worth_a_condition(const support::BruteResult& brute, site::Prefer prefer) 
     return shown;
 }
 
+/// Price and energy over the years together are least; of equals the one preferred.
+const support::BruteSound& thriftiest(const Found& sound, site::Prefer prefer) {
+    return *std::min_element(sound.begin(), sound.end(), [&](const auto& a, const auto& b) {
+        const double sum_a = a.total + a.lost;
+        const double sum_b = b.total + b.lost;
+        return sum_a != sum_b ? sum_a < sum_b : rank_of(a, prefer) < rank_of(b, prefer);
+    });
+}
+
+double over_years(const Contender& c) { return c.total + c.lost; }
+
+/// The one that costs least over the years is shown, worth showing otherwise or not.
+void expect_thrift(const Result& all, Found& expected, const support::BruteResult& brute,
+                   site::Prefer prefer) {
+    ASSERT_EQ(all.least_over_years.has_value(), !brute.sound.empty());
+    if (brute.sound.empty()) return;
+    const support::BruteSound& least = thriftiest(brute.sound, prefer);
+    const Contender& shown = all.contenders[*all.least_over_years];
+    EXPECT_FALSE(shown.conditional());
+    EXPECT_EQ(over_years(shown), least.total + least.lost);
+    const auto of_key = [&](const auto& s) { return s.key == shown.key; };
+    if (std::any_of(expected.begin(), expected.end(), of_key)) return;
+    expected.push_back(*std::find_if(brute.sound.begin(), brute.sound.end(), of_key));
+    std::sort(expected.begin(), expected.end(),
+              [&](const auto& a, const auto& b) { return brute_before(a, b, prefer); });
+}
+
 /// What is shown is what the plain loop would show, in its order, with its figures.
 void expect_same_schemes(const Result& all, const support::BruteResult& brute,
                          site::Prefer prefer) {
     Found expected = worth_showing(brute.sound, prefer);
+    expect_thrift(all, expected, brute, prefer);
     const std::size_t sure = expected.size();
     const Found unsure = worth_a_condition(brute, prefer);
     expected.insert(expected.end(), unsure.begin(), unsure.end());

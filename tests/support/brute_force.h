@@ -3,6 +3,7 @@
 // open facts and at the three kinder ones. Uses evaluate() and the lists of candidates, nothing
 // else of the search. Header only, so that the benches may use it as a peer.
 
+#include "loss/energy.h"
 #include "price/price.h"
 #include "search/candidates.h"
 #include "search/evaluate.h"
@@ -23,6 +24,7 @@ struct BruteSound {
     double total = 0;
     double headroom = 0;
     double dependability = 0;
+    double lost = 0;  ///< energy over the years, pounds
     std::array<rules::Verdict, rules::rule_count> verdicts{};
 };
 
@@ -169,7 +171,10 @@ private:
                      const search::Evaluation& e) const {
         BruteSound s{
             scheme,     study::scheme_key(scheme),      brute_price(book_, setting, e, scheme),
-            e.headroom, brute_rank(catalogue_, scheme), {}};
+            e.headroom, brute_rank(catalogue_, scheme), 0,
+            {}};
+        Silent silent;
+        s.lost = loss::over_years(book_, setting, e.figures, loss::year_of(silent, setting)).pounds;
         for (std::size_t i = 0; i < rules::rule_count; ++i) {
             const rules::Verdict v = e.findings[i].verdict;
             s.verdicts[i] = v == rules::Verdict::fails ? rules::Verdict::not_known : v;

@@ -131,7 +131,7 @@ private:
             for (const search::Route& route : search::routes_of(shop, judge.setting())) {
                 for (const search::Head& head : heads) {
                     const auto priced = judge.priced(search::scheme_of(route, head), {}, {});
-                    least = std::min(least, priced.price.total.number());
+                    least = std::min(least, priced.cost);
                 }
             }
         }
@@ -141,7 +141,7 @@ private:
     void go(std::size_t place, double so_far) {
         if (place == tree_.order.size()) {
             const auto way = tree::follow(at_, tree_, chosen_, floor_);
-            if (way.sound && way.total < best_.total) best_ = {way.total, chosen_};
+            if (way.sound && way.cost < best_.total) best_ = {way.cost, chosen_};
             return;
         }
         const tree::Place& here = tree_.order[place];
@@ -182,7 +182,7 @@ private:
             if (bonds && !metal_) continue;
             judge.bond_beyond(bonds);
             const auto judged = judge.judge(scheme, floor_);
-            if (judged.sound) least = std::min(least, judged.price.total.number());
+            if (judged.sound) least = std::min(least, judged.cost);
         }
         if (least == std::numeric_limits<double>::infinity()) return;
         study::Figures<Silent> figures = judge.evaluation().figures;

@@ -30,6 +30,7 @@ site::Job tree_job(const std::vector<int>& fed_from);
 /// that asks for bonding, boards without enough ways, final circuits, TT or TN, one phase or three.
 site::Job random_tree_job(unsigned seed);
 
+/// `total` with the energy lost over the years where the workplace counts it.
 struct BruteWay {
     double total = std::numeric_limits<double>::infinity();
     std::vector<study::RunScheme> schemes;  ///< in the order of the tree

@@ -36,5 +36,57 @@ TEST(Best, ABuildingBehindMayTakeItsOwnElectrodeSoThatTheRunBeforeNeedNotBondIt)
     EXPECT_TRUE(expect_same(4));
 }
 
+/// Energy so dear that it decides; true when thicker cables are taken for it.
+bool expect_same_over_years(unsigned seed) {
+    const auto& shop = support::small_shop();
+    price::Book book = shop.book;
+    book.amounts[static_cast<std::size_t>(price::Item::energy_kwh)] = 30;
+    const site::Job job = support::random_tree_job(seed);
+    study::GroundMemo memo;
+    Workplace at{shop.catalogue, book, job, {}, &memo};
+    const Best cheap = cheapest(at, tree_of(at), {});
+    at.over_years = true;
+    const Best thrift = cheapest(at, tree_of(at), {});
+    const auto tried = support::brute_cheapest(at, {});
+    EXPECT_TRUE(thrift.proved) << seed;
+    EXPECT_EQ(thrift.found.has_value(), tried.total < no_limit) << seed;
+    if (!thrift.found) return false;
+    EXPECT_NEAR(thrift.found->cost, tried.total, penny_part) << seed;
+    EXPECT_NEAR(thrift.found->cost, thrift.found->total + thrift.found->lost, penny_part) << seed;
+    EXPECT_LE(thrift.found->cost, cheap.found->total + cheap.found->lost + penny_part) << seed;
+    return thrift.found->total > cheap.found->total;
+}
+
+TEST(Best, NoWayCostsLessWithTheEnergyItLosesOverTheYears) {
+    int thicker = 0;
+    for (unsigned seed = 21; seed < 33; ++seed) thicker += expect_same_over_years(seed);
+    EXPECT_GT(thicker, 2);
+}
+
+TEST(Best, ElectrodesAreAskedForBuildingByBuilding) {
+    const auto& shop = support::small_shop();
+    const site::Job job = support::tree_job({support::the_house, 0});
+    const Workplace at{shop.catalogue, shop.book, job, {}, nullptr};
+    const Tree tree = tree_of(at);
+    const Best free = cheapest(at, tree, {});
+    double least = no_limit;
+    for (const bool first : {false, true}) {
+        for (const bool second : {false, true}) {
+            Asked asked;
+            asked.own_electrode = {first, second};
+            const Best best = cheapest(at, tree, asked);
+            if (!best.found) continue;
+            for (std::size_t i = 0; i < 2; ++i) {
+                EXPECT_EQ(
+                    best.found->runs[i].scheme.earthing == study::BuildingEarthing::own_electrode,
+                    *asked.own_electrode[i]);
+            }
+            least = std::min(least, best.found->total);
+        }
+    }
+    ASSERT_TRUE(free.found);
+    EXPECT_NEAR(free.found->total, least, penny_part);
+}
+
 }  // namespace
 }  // namespace toft::tree

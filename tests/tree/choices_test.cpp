@@ -14,7 +14,7 @@ namespace {
 class Chosen : public testing::Test {
 protected:
     std::vector<RunChoices> of(Depth depth, const Floor& floor = {}) {
-        return choices_of(at_, tree_of(at_), floor, depth);
+        return choices_of(at_, tree_of(at_), {floor, {}}, depth);
     }
 
     static double cheapest_of(const RunChoices& run) {

@@ -1,0 +1,27 @@
+#include "search/pool.h"
+
+namespace toft::search {
+
+bool surely_before(const Sound& a, double total, double most_headroom, site::Prefer prefer) {
+    return prefer == site::Prefer::headroom ? a.headroom > most_headroom : a.total < total;
+}
+
+bool thriftier(const Sound& a, const Sound& b, site::Prefer prefer) {
+    const double sum_a = a.total + a.lost;
+    const double sum_b = b.total + b.lost;
+    return sum_a != sum_b ? sum_a < sum_b : comes_before(a, b, prefer);
+}
+
+void Pool::add(const Sound& s, site::Prefer prefer) {
+    const bool thrifty = !thrift || thriftier(s, *thrift, prefer);
+    if (thrifty) thrift = s;
+    const auto [at, fresh] = best.emplace(combination(s), s);
+    const bool later = !fresh && surely_before(at->second, s.total, s.headroom, prefer);
+    const bool beaten = later && front.beats(s.total, s.headroom, s.dependability);
+    if (beaten && !thrifty) return;
+    if (!fresh && !later && comes_before(s, at->second, prefer)) at->second = s;
+    front.add(s);
+    found.push_back(s);
+}
+
+}  // namespace toft::search

@@ -347,6 +347,7 @@ struct Question {
     std::size_t run = 0;                        ///< of the job, for what is asked of one run
     const study::Incoming* incoming = nullptr;  ///< left by the runs before; null: from the house
     bool bonds_beyond = false;                  ///< a building behind is bonded through the run
+    std::size_t most = 0;                       ///< schemes to list; 0 for as many as is usual
 };
 
 /// The run that is asked about, with so many phases.

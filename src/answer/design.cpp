@@ -348,6 +348,7 @@ Answer design(const Question& question) {
     std::vector<const Citation*> citations;
     int rank = 0;
     for (const search::Contender& contender : found.contenders) {
+        if (q.most > 0 && answer.schemes.size() == q.most) break;
         const bool last = contender.scheme.phases == settings.back().phases;
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));

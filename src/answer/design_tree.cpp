@@ -91,7 +91,9 @@ private:
     /// Fewer the more runs each has.
     std::size_t most_shown() const {
         constexpr std::size_t most_parts = 48;
-        return std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
+        const std::size_t usual =
+            std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
+        return q_.most > 0 ? std::min(q_.most, usual) : usual;
     }
 
     void count(const tree::Alternatives& found) {

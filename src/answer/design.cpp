@@ -326,11 +326,14 @@ Answer design(const Question& question) {
     answer.cautions = standing_cautions();
     search::Options options = solve::options_for(*q.memo);
     options.all = q.all;
+    if (q.go_on) options.go_on = [&q] { return q.go_on({}); };
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, q.run, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
     answer.search = {found.candidates, found.evaluated,   found.set_aside,
                      found.sound,      found.conditional, took};
+    answer.search.stopped = found.stopped;
+    answer.search.proved = !found.stopped;
     answer.sound = found.any_sound();
 
     Silent silent;
@@ -366,6 +369,7 @@ Answer design(const Question& question) {
     }
     finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
+    if (found.stopped) return answer;  // what hangs on open facts takes longer than the search
     const solve::Solver solver({q.catalogue, q.book}, q.job, found, *q.memo);
     answer.unknowns = unknowns_of(solver, found);
     return answer;

@@ -67,7 +67,7 @@ public:
             if (!q_.all && answer_.schemes.size() == most_shown()) break;
             answer_.schemes.push_back(scheme(*way.found));
         }
-        if (found.ways.empty()) say_what_fell();
+        if (found.ways.empty() && !found.stopped) say_what_fell();
         about_the_place(found);
         finish_sources(q_, citations_, answer_);
         return std::move(answer_);
@@ -76,16 +76,27 @@ public:
 private:
     /// At the worse end of every open fact; where nothing is sound there, at the better.
     tree::Alternatives look() {
-        tree::Alternatives found = tree::alternatives(at_, tree_, {});
+        const tree::Asked asked = asking();
+        tree::Alternatives found = tree::alternatives(at_, tree_, asked);
         answer_.sound = !found.ways.empty();
         count(found);
-        if (answer_.sound) return found;
+        if (answer_.sound || found.stopped) return found;
         tree::Workplace better = at_;
         better.corner.all = study::End::better;
-        tree::Alternatives hoped = tree::alternatives(better, tree_, {});
+        tree::Alternatives hoped = tree::alternatives(better, tree_, asked);
         answer_.search.conditional = static_cast<long>(hoped.ways.size());
-        if (!hoped.ways.empty()) count(hoped);
+        if (!hoped.ways.empty() || hoped.stopped) count(hoped);
         return hoped;
+    }
+
+    tree::Asked asking() const {
+        tree::Asked asked;
+        if (!q_.go_on) return asked;
+        asked.go_on = [this](const tree::Progress& p) {
+            const bool others = p.floor.headroom > 0 || p.floor.dependability > 0;
+            return q_.go_on({p.rounds, p.price, p.at_least, others});
+        };
+        return asked;
     }
 
     /// Fewer the more runs each has.
@@ -105,6 +116,7 @@ private:
         s.proved = found.cheapest.proved;
         s.at_least = found.cheapest.found ? found.cheapest.at_least : 0;
         s.rounds = found.cheapest.rounds;
+        s.stopped = found.stopped;
     }
 
     std::vector<study::RunScheme> schemes_of(const Followed& way) const {

@@ -299,7 +299,26 @@ std::string run_parts(const SchemeAnswer& s, bool alone) {
     return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s);
 }
 
+/// What an answer is worth that was stopped on its way.
+std::string stopped_words(const Answer& a) {
+    const answer::SearchAnswer& s = a.search;
+    if (s.rounds > 0 && s.proved) {
+        return "Stopped: this is proved the cheapest, but there may be others with more headroom "
+               "or more dependable than are listed.";
+    }
+    std::string text =
+        "Not proved: stopped. This is the best found until then: every rule was asked of it, but "
+        "there may be a cheaper way";
+    if (s.at_least > 0) text += fmt::format(", though none below {}", money(s.at_least));
+    return text + ".";
+}
+
 std::string recommended_part(const Answer& a) {
+    if (a.schemes.empty() && a.search.stopped) {
+        return heading("NOTHING SOUND WAS FOUND BEFORE IT WAS STOPPED") +
+               wrapped("  ", "That is no proof that there is nothing: ask again, and let it go on.",
+                       2);
+    }
     if (a.schemes.empty() && !a.search.proved) {
         return heading("NOTHING SOUND WAS FOUND") +
                wrapped("  ",
@@ -317,6 +336,7 @@ std::string recommended_part(const Answer& a) {
     }
     const SchemeAnswer& s = a.schemes.front();
     std::string text = heading(a.sound ? "DO THIS" : "ONLY IF FACTS TURN OUT WELL");
+    if (a.search.stopped) text += wrapped("  ", stopped_words(a), 2);
     text += wrapped("  ", s.sentence, 2);
     text += wrapped("  ",
                     fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
@@ -343,7 +363,7 @@ std::string search_part(const Answer& a) {
                                    s.candidates, s.evaluated,
                                    s.proved ? fmt::format("No sound way costs less than {}",
                                                           money(s.at_least))
-                                            : std::string("Stopped early: not proved"),
+                                            : std::string("Not proved: stopped"),
                                    significant(s.milliseconds, 2), a.data_version),
                        0);
     }
@@ -360,6 +380,15 @@ std::string search_part(const Answer& a) {
 }
 
 }  // namespace
+
+std::string progress_words(const answer::Progress& p) {
+    if (p.others) return "the cheapest is found; looking for others";
+    std::string text = "looking for the cheapest";
+    if (p.rounds > 0) text += fmt::format("; {} tried", p.rounds);
+    if (std::isfinite(p.price)) text += ", best " + money(p.price);
+    if (p.at_least > 0 && std::isfinite(p.at_least)) text += ", at least " + money(p.at_least);
+    return text;
+}
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";

@@ -70,6 +70,7 @@ std::string write_answer(const answer::Answer& a, Layout layout) {
         {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},
         {"set_aside", a.search.set_aside},     {"sound", a.search.sound},
         {"conditional", a.search.conditional}, {"milliseconds", rounded(a.search.milliseconds)}};
+    if (a.search.stopped) json["search"]["stopped"] = true;
     if (a.search.rounds > 0) {
         json["search"]["proved"] = a.search.proved;
         json["search"]["no_way_below"] = rounded(a.search.at_least);

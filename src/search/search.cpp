@@ -72,6 +72,7 @@ private:
     void search_routes(const std::vector<Route>& routes) {
         std::vector<JudgedRoute> live;
         for (const Route& route : routes) {
+            if (!goes_on()) return;
             RunScheme scheme = scheme_of(route, heads_.all().front().head);
             judge_->judge_part(Sees::run, scheme, part_);
             if (part_.first_hard != rule_count) {
@@ -86,7 +87,15 @@ private:
         std::stable_sort(live.begin(), live.end(), [](const JudgedRoute& a, const JudgedRoute& b) {
             return a.finding.price.total < b.finding.price.total;
         });
-        for (const JudgedRoute& route : live) pair_up(route);
+        for (const JudgedRoute& route : live) {
+            if (!goes_on()) return;
+            pair_up(route);
+        }
+    }
+
+    bool goes_on() {
+        if (!result_.stopped && options_.go_on) result_.stopped = !options_.go_on();
+        return !result_.stopped;
     }
 
     void work_out_route(const RunScheme& scheme) {
@@ -363,6 +372,7 @@ private:
     }
 
     Result finish() {
+        result_.all_possible = result_.all_possible && !result_.stopped;
         result_.sound = sound_.count;
         result_.conditional = unsure_.count;
         drop_beaten();

@@ -8,6 +8,7 @@
 #include "search/evaluate.h"
 #include "search/span.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -63,6 +64,7 @@ struct Result {
     long conditional = 0;            ///< of the evaluated: sound only if open facts turn out well
     std::vector<Possible> possible;  ///< where wanted: all that may come first at some corner
     bool all_possible = false;       ///< there are no others
+    bool stopped = false;            ///< by who asked: what was found so far
 
     bool any_sound() const { return !contenders.empty() && !contenders.front().conditional(); }
 };
@@ -76,6 +78,7 @@ struct Options {
     std::size_t most_possible = 50000;  ///< none are given where there are more
     study::Corner corner;
     study::GroundMemo* memo = nullptr;  ///< kept between searches of one job
+    std::function<bool()> go_on = {};   ///< asked now and then; once it says no, no more is judged
 };
 
 /// Searches run `run_index` of a valid job.

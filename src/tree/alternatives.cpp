@@ -51,19 +51,26 @@ void put_in_order(std::vector<Best>& ways, site::Prefer prefer) {
 Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked) {
     Alternatives all;
     all.cheapest = cheapest(at, tree, asked);
+    all.stopped = all.cheapest.stopped;
     if (!all.cheapest.found) return all;
     keep(all.ways, all.cheapest);
     Asked floor = asked;
     floor.thorough = false;
+    const auto look = [&] {
+        Best way = cheapest(at, tree, floor);
+        all.stopped = way.stopped;
+        return way;
+    };
     for (const double grade : grades_above(at, all.cheapest.found->dependability)) {
+        if (all.stopped) break;
         floor.floor = {asked.floor.headroom, grade};
-        keep(all.ways, cheapest(at, tree, floor));
+        keep(all.ways, look());
     }
     double headroom = all.cheapest.found->headroom;
-    while (headroom < most_headroom) {
+    while (headroom < most_headroom && !all.stopped) {
         headroom = (std::floor(headroom / headroom_step + 1e-9) + 1) * headroom_step;
         floor.floor = {headroom, asked.floor.dependability};
-        Best way = cheapest(at, tree, floor);
+        Best way = look();
         if (!way.found) break;
         headroom = std::max(headroom, way.found->headroom);
         keep(all.ways, std::move(way));

@@ -16,6 +16,7 @@ struct Alternatives {
     std::vector<Best> ways;  ///< each proved the cheapest of its headroom and dependability, or not
                              ///< proved; in order of preference
     Best cheapest;           ///< of all; also where nothing was found
+    bool stopped = false;    ///< by who asked: there may be more
 };
 
 Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked);

@@ -6,6 +6,8 @@
 #include "tree/choice.h"
 #include "tree/follow.h"
 
+#include <functional>
+
 namespace toft::tree {
 
 struct RunChoices {
@@ -19,8 +21,9 @@ struct RunChoices {
 /// there is; if it stands when followed through, it is the cheapest.
 enum class Depth : unsigned char { quick, full };
 
-/// Choices of every run, in the order of the tree.
+/// Choices of every run, in the order of the tree. `go_on` is asked now and then; where it says no
+/// they are not complete, and serve for nothing.
 std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Floor& floor,
-                                   Depth depth);
+                                   Depth depth, const std::function<bool()>& go_on = {});
 
 }  // namespace toft::tree

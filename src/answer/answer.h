@@ -118,6 +118,7 @@ struct StretchAnswer : CableAnswer {
 struct RunAnswer : CableAnswer {
     std::string id;
     int phases = 1;
+    int line = 0;  ///< that it is reckoned to take, 1 to 3; 0 where all, the only one, or any
     std::vector<StretchAnswer> stretches;  ///< from the near end; one unless the cable changes
     std::optional<double> bond_equivalent_mm2;
     std::string fed_from;
@@ -153,6 +154,8 @@ struct CircuitAnswer {
     std::string family;
     double live_mm2 = 0, cpc_mm2 = 0, length_m = 0;  ///< length of cable: of a ring all round
     DeviceAnswer device;
+    double rcd_ma = 0;     ///< residual current protection of its own
+    std::string rcd_type;  ///< A, F, B
     double design_current_a = 0, rating_a = 0;
     double drop_own_percent = 0;  ///< of the circuit alone
     double r1_plus_r2_20c_ohm = 0;

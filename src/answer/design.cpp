@@ -207,6 +207,11 @@ private:
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
         a.rcds = board_rcds(out_.guard);
         a.circuits = circuits_of(recorded_);
+        for (CircuitAnswer& circuit : a.circuits) {
+            const auto& guard = out_.guard.circuits[static_cast<std::size_t>(circuit.number - 1)];
+            circuit.rcd_ma = guard.fitted_ma;
+            circuit.rcd_type = site::word(guard.sort.type);
+        }
     }
 
     void bonds(BuildingAnswer& a) {

@@ -34,9 +34,27 @@ std::size_t run_of(const std::vector<std::string>& names, std::size_t first) {
     return count;
 }
 
+/// Names that differ in their number only behind the first of them, by number.
+std::vector<std::string> gathered(const std::vector<std::string>& names) {
+    std::vector<std::string> order;
+    for (const std::string& name : names) {
+        const Numbered own = numbered(name);
+        auto at = order.end();
+        for (auto i = order.begin(); own.number >= 0 && i != order.end(); ++i) {
+            const Numbered other = numbered(*i);
+            if (other.number < 0 || other.before != own.before) continue;
+            at = other.number <= own.number ? i + 1 : i;
+            if (other.number > own.number) break;
+        }
+        order.insert(at, name);
+    }
+    return order;
+}
+
 }  // namespace
 
-std::string names_together(const std::vector<std::string>& names) {
+std::string names_together(const std::vector<std::string>& as_they_come) {
+    const std::vector<std::string> names = gathered(as_they_come);
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < names.size();) {
         const std::size_t count = run_of(names, i);

@@ -6,7 +6,8 @@
 
 namespace toft::answer {
 
-/// "Gym", "Gym and Stable"; three or more that are only numbered on become "Pillar 1 to 4".
+/// "Gym", "Gym and Stable"; three or more that are only numbered on become "Pillar 1 to 4". In the
+/// order given, but those that differ in their number only stand together.
 std::string names_together(const std::vector<std::string>& names);
 
 /// Lines, each with the buildings it was said of.

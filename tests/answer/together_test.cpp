@@ -15,7 +15,9 @@ TEST(Together, NamesThatAreOnlyNumberedOnAreToldByTheFirstAndTheLast) {
     EXPECT_EQ(names_together({"Pillar 9", "Pillar 10", "Pillar 11"}), "Pillar 9 to 11");
     EXPECT_EQ(names_together({"Pillar 1", "Pillar 2", "Pillar 4"}),
               "Pillar 1, Pillar 2 and Pillar 4");
-    EXPECT_EQ(names_together({"p1", "p2", "p3", "Hut", "p5"}), "p1 to 3, Hut and p5");
+    EXPECT_EQ(names_together({"p1", "p2", "p3", "Hut", "p5"}), "p1 to 3, p5 and Hut");
+    EXPECT_EQ(names_together({"N 2", "S 2", "Hut", "S 1", "N 4", "N 3", "S 3"}),
+              "N 2 to 4, S 1 to 3 and Hut");
     EXPECT_EQ(names_together({"1", "2", "3"}), "1 to 3");
     EXPECT_EQ(names_together({"A 007", "A 008", "A 009"}), "A 007, A 008 and A 009");
 }

@@ -8,6 +8,8 @@
 #include "special/advice.h"
 #include "walk/walk.h"
 
+#include <functional>
+#include <limits>
 #include <optional>
 #include <string>
 #include <utility>
@@ -125,6 +127,7 @@ struct StretchAnswer : CableAnswer {
 struct RunAnswer : CableAnswer {
     std::string id;
     int phases = 1;
+    int line = 0;  ///< that it is reckoned to take, 1 to 3; 0 where all, the only one, or any
     std::vector<StretchAnswer> stretches;  ///< from the near end; one unless the cable changes
     std::optional<double> bond_equivalent_mm2;
     std::string fed_from;
@@ -160,6 +163,8 @@ struct CircuitAnswer {
     std::string family;
     double live_mm2 = 0, cpc_mm2 = 0, length_m = 0;  ///< length of cable: of a ring all round
     DeviceAnswer device;
+    double rcd_ma = 0;     ///< residual current protection of its own
+    std::string rcd_type;  ///< A, F, B
     double design_current_a = 0, rating_a = 0;
     double drop_own_percent = 0;  ///< of the circuit alone
     double r1_plus_r2_20c_ohm = 0;
@@ -320,9 +325,10 @@ struct SearchAnswer {
     long candidates = 0, evaluated = 0, set_aside = 0, sound = 0, conditional = 0;
     double milliseconds = 0;
     /// Of a tree of runs.
-    bool proved = true;   ///< the first scheme is the cheapest there is
-    double at_least = 0;  ///< pounds with tax: no sound way costs less
-    long rounds = 0;      ///< ways to build the tree that were followed through
+    bool proved = true;    ///< the first scheme is the cheapest there is
+    bool stopped = false;  ///< by who asked: the best found until then, which may not be the best
+    double at_least = 0;   ///< pounds with tax: no sound way costs less
+    long rounds = 0;       ///< ways to build the tree that were followed through
 };
 
 struct SourceAnswer {
@@ -346,6 +352,14 @@ struct Answer {
     std::vector<std::string> cautions;  ///< that belong to every job
 };
 
+/// How far a design of several runs has come.
+struct Progress {
+    long rounds = 0;  ///< ways to build them all that were judged by every rule
+    double price = std::numeric_limits<double>::infinity();  ///< of the best so far, with tax
+    double at_least = 0;                                     ///< no sound way costs less
+    bool others = false;  ///< the cheapest is found; ways with more of other virtues are looked for
+};
+
 /// What an answer is worked out from.
 struct Question {
     const tables::Catalogue& catalogue;
@@ -357,6 +371,9 @@ struct Question {
     std::size_t run = 0;                        ///< of the job, for what is asked of one run
     const study::Incoming* incoming = nullptr;  ///< left by the runs before; null: from the house
     bool bonds_beyond = false;                  ///< a building behind is bonded through the run
+    std::size_t most = 0;                       ///< schemes to list; 0 for as many as is usual
+    /// Asked now and then; once it says no, the best so far is the answer.
+    std::function<bool(const Progress&)> go_on = {};
 };
 
 /// The run that is asked about, with so many phases.

@@ -1,6 +1,7 @@
 #include "answer/demand.h"
 
 #include "demand/notice.h"
+#include "study/path_load.h"
 
 namespace toft::answer {
 
@@ -43,6 +44,15 @@ LoadAnswer load_of(const demand::Place<Silent>& place, const site::Building& bui
     return load;
 }
 
+/// Taken to that building: of several runs each has its own.
+int phases_to(const study::Setting<Silent>& s, const site::Building& b) {
+    if (s.job->runs.size() == 1) return s.phases;
+    for (std::size_t i = 0; i < s.job->runs.size(); ++i) {
+        if (s.job->runs[i].to == b.id) return study::phases_in_tree(*s.job, i);
+    }
+    return s.phases;
+}
+
 BuildingDemandAnswer building_of(const study::Setting<Silent>& s, const site::Building& b) {
     const tables::Demand& tables = s.catalogue->demand;
     BuildingDemandAnswer answer;
@@ -50,7 +60,7 @@ BuildingDemandAnswer building_of(const study::Setting<Silent>& s, const site::Bu
     answer.name = b.name.empty() ? b.id : b.name;
     answer.premises = tables::premises_of(tables, b.use ? site::word(*b.use) : std::string());
     if (!demand::load_is_stated(b)) return answer;
-    const int phases = b.origin ? s.job->intake.phases : s.phases;
+    const int phases = b.origin ? s.job->intake.phases : phases_to(s, b);
     const demand::Place<Silent> place{&tables, s.supply.u0, phases, ""};
     for (const site::Scenario scenario : scenarios) {
         answer.scenarios.push_back(load_of(place, b, scenario));

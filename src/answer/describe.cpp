@@ -125,11 +125,15 @@ void tell_operator(const study::Setting<Silent>& setting, SchemeAnswer& s) {
 
 }  // namespace
 
+std::string phases_words(const RunAnswer& run) {
+    if (run.line > 0) return fmt::format("on L{} ", run.line);
+    return run.phases == 3 ? "on three phases " : "";
+}
+
 std::string sentence_of(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text =
-        fmt::format("Feed it {}with {} from {} {}", run.phases == 3 ? "on three phases " : "",
-                    all_cables(run), device_words(run), place_words(run));
+    std::string text = fmt::format("Feed it {}with {} from {} {}", phases_words(run),
+                                   all_cables(run), device_words(run), place_words(run));
     if (run.rcd && run.rcd->delayed) {
         text +=
             fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
@@ -145,6 +149,7 @@ std::string sentence_of(const SchemeAnswer& s) {
 std::string short_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     std::string text = run.phases == 3 ? "three-phase, " : "";
+    if (run.line > 0) text += fmt::format("on L{}, ", run.line);
     for (const StretchAnswer& stretch : run.stretches) {
         std::string cable = cable_words(stretch);
         for (const char* ending : {" armoured cable", " cable"}) {

@@ -7,6 +7,9 @@
 
 namespace toft::answer {
 
+/// "on three phases ", "on L2 "; nothing where there is no choice.
+std::string phases_words(const RunAnswer& run);
+
 /// "Feed it with 3-core 10 mm² armoured cable from a 32 A fuse …": the scheme as one would say it.
 std::string sentence_of(const SchemeAnswer& scheme);
 

@@ -216,6 +216,11 @@ private:
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
         a.rcds = board_rcds(out_.guard);
         a.circuits = circuits_of(recorded_);
+        for (CircuitAnswer& circuit : a.circuits) {
+            const auto& guard = out_.guard.circuits[static_cast<std::size_t>(circuit.number - 1)];
+            circuit.rcd_ma = guard.fitted_ma;
+            circuit.rcd_type = site::word(guard.sort.type);
+        }
     }
 
     void bonds(BuildingAnswer& a) {
@@ -335,11 +340,14 @@ Answer design(const Question& question) {
     answer.cautions = standing_cautions();
     search::Options options = solve::options_for(*q.memo);
     options.all = q.all;
+    if (q.go_on) options.go_on = [&q] { return q.go_on({}); };
     const double start = q.milliseconds ? q.milliseconds() : 0;
     const search::Result found = search::search(q.catalogue, q.book, q.job, q.run, options);
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
     answer.search = {found.candidates, found.evaluated,   found.set_aside,
                      found.sound,      found.conditional, took};
+    answer.search.stopped = found.stopped;
+    answer.search.proved = !found.stopped;
     answer.sound = found.any_sound();
 
     Silent silent;
@@ -357,6 +365,7 @@ Answer design(const Question& question) {
     std::vector<const Citation*> citations;
     int rank = 0;
     for (const search::Contender& contender : found.contenders) {
+        if (q.most > 0 && answer.schemes.size() == q.most) break;
         const bool last = contender.scheme.phases == settings.back().phases;
         SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
         answer.schemes.push_back(writer.write(++rank));
@@ -375,6 +384,7 @@ Answer design(const Question& question) {
     }
     finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
+    if (found.stopped) return answer;  // what hangs on open facts takes longer than the search
     const solve::Solver solver({q.catalogue, q.book}, q.job, found, *q.memo);
     answer.unknowns = unknowns_of(solver, found);
     return answer;

@@ -1,9 +1,11 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/design_parts.h"
+#include "answer/together.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "study/ground_memo.h"
+#include "study/path_load.h"
 #include "tree/alternatives.h"
 
 #include <fmt/format.h>
@@ -22,15 +24,6 @@ template <class T>
 void add_new(std::vector<T>& to, const std::vector<T>& more) {
     for (const T& one : more) {
         if (std::find(to.begin(), to.end(), one) == to.end()) to.push_back(one);
-    }
-}
-
-void add_new(std::vector<TellAnswer>& to, const std::vector<TellAnswer>& more) {
-    for (const TellAnswer& one : more) {
-        const bool known = std::any_of(to.begin(), to.end(), [&](const TellAnswer& other) {
-            return one.who == other.who && one.when == other.when && one.why == other.why;
-        });
-        if (!known) to.push_back(one);
     }
 }
 
@@ -67,7 +60,7 @@ public:
             answer_.schemes.push_back(scheme(*found.ways[i].found));
             answer_.schemes.back().over_years.least = answer_.sound && found.least_over_years == i;
         }
-        if (found.ways.empty()) say_what_fell();
+        if (found.ways.empty() && !found.stopped) say_what_fell();
         about_the_place(found);
         finish_sources(q_, citations_, answer_);
         return std::move(answer_);
@@ -76,22 +69,35 @@ public:
 private:
     /// At the worse end of every open fact; where nothing is sound there, at the better.
     tree::Alternatives look() {
-        tree::Alternatives found = tree::alternatives(at_, tree_, {});
+        const tree::Asked asked = asking();
+        tree::Alternatives found = tree::alternatives(at_, tree_, asked);
         answer_.sound = !found.ways.empty();
         count(found);
-        if (answer_.sound) return found;
+        if (answer_.sound || found.stopped) return found;
         tree::Workplace better = at_;
         better.corner.all = study::End::better;
-        tree::Alternatives hoped = tree::alternatives(better, tree_, {});
+        tree::Alternatives hoped = tree::alternatives(better, tree_, asked);
         answer_.search.conditional = static_cast<long>(hoped.ways.size());
-        if (!hoped.ways.empty()) count(hoped);
+        if (!hoped.ways.empty() || hoped.stopped) count(hoped);
         return hoped;
+    }
+
+    tree::Asked asking() const {
+        tree::Asked asked;
+        if (!q_.go_on) return asked;
+        asked.go_on = [this](const tree::Progress& p) {
+            const bool others = p.floor.headroom > 0 || p.floor.dependability > 0;
+            return q_.go_on({p.rounds, p.price, p.at_least, others});
+        };
+        return asked;
     }
 
     /// Fewer the more runs each has.
     std::size_t most_shown() const {
         constexpr std::size_t most_parts = 48;
-        return std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
+        const std::size_t usual =
+            std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
+        return q_.most > 0 ? std::min(q_.most, usual) : usual;
     }
 
     void count(const tree::Alternatives& found) {
@@ -103,6 +109,7 @@ private:
         s.proved = found.cheapest.proved;
         s.at_least = found.cheapest.found ? found.cheapest.at_least : 0;
         s.rounds = found.cheapest.rounds;
+        s.stopped = found.stopped;
     }
 
     std::vector<study::RunScheme> schemes_of(const Followed& way) const {
@@ -136,7 +143,11 @@ private:
         Silent silent;
         const auto setting =
             study::prepare(silent, q_.catalogue, q_.job, run_at(of_run, run.scheme.phases), {});
-        add_assumed(setting, answer_);
+        Answer of_part;
+        add_assumed(setting, of_part);
+        for (const std::string& line : of_part.assumed) {
+            assumed_.add(line, name_of(*setting.building_facts));
+        }
         search::Contender contender = contender_of(run);
         contender.dependability = search::dependability(q_.catalogue, run.scheme);
         SchemeAnswer answer = written(of_run, contender, setting, citations_);
@@ -157,15 +168,10 @@ private:
                                               q_.job.runs[tree_.order[way.governing_run].run].id)
                                 : "";
         whole.dependability = static_cast<int>(way.dependability);
-        if (on_one_electrode(way)) {
-            whole.cautions.push_back(
-                "one building's electrode is the earth of every building fed through it: should it "
-                "be lost, all of them lose their earth, so its test point stays within reach and "
-                "it is tested every year");
-        }
         whole.sentence = named(whole, whole.sentence);
         whole.words = named(whole, whole.words);
         whole.key = whole.run.id + ":" + whole.key;
+        told_together(whole);
         for (SchemeAnswer& other : whole.further) {
             other.rank = whole.rank;
             whole.sentence += " " + named(other, other.sentence);
@@ -176,9 +182,44 @@ private:
             whole.over_years.lost += other.over_years.lost;
             whole.over_years.total += other.over_years.total;
             add_new(whole.house_work, other.house_work);
-            add_new(whole.tell, other.tell);
-            add_new(whole.needs_a_person, other.needs_a_person);
-            add_new(whole.cautions, other.cautions);
+        }
+        if (on_one_electrode(way)) {
+            whole.cautions.push_back(
+                "one building's electrode is the earth of every building fed through it: should it "
+                "be lost, all of them lose their earth, so its test point stays within reach and "
+                "it is tested every year");
+        }
+    }
+
+    /// What goes for some buildings only is said of those.
+    static void told_together(SchemeAnswer& whole) {
+        Told cautions;
+        Told persons;
+        std::vector<Told> why;  // of each whom and when, in `to`
+        std::vector<TellAnswer> to;
+        const auto take = [&](const SchemeAnswer& part) {
+            for (const auto& line : part.cautions) cautions.add(line, part.building.name);
+            for (const auto& line : part.needs_a_person) persons.add(line, part.building.name);
+            for (const TellAnswer& one : part.tell) {
+                std::size_t i = 0;
+                while (i < to.size() && (to[i].who != one.who || to[i].when != one.when)) ++i;
+                if (i == to.size()) {
+                    to.push_back(one);
+                    why.emplace_back();
+                }
+                why[i].add(one.why, part.building.name);
+            }
+        };
+        take(whole);
+        for (const SchemeAnswer& other : whole.further) take(other);
+        const std::size_t parts = whole.further.size() + 1;
+        whole.cautions = cautions.lines(parts);
+        whole.needs_a_person = persons.lines(parts);
+        whole.tell.clear();
+        for (std::size_t i = 0; i < to.size(); ++i) {
+            for (const std::string& line : why[i].lines(parts)) {
+                whole.tell.push_back({to[i].who, to[i].when, line});
+            }
         }
     }
 
@@ -258,17 +299,67 @@ private:
         answer_.demand = demand_of(judge.setting());
         answer_.walks = walks(found);
         for (const walk::Walk& walk : answer_.walks) add(citations_of(walk));
-        for (const tree::Place& place : tree_.order) {
-            const tree::RunJudge of_run(at_, place.run, 0, nullptr);
-            for (special::Advice& advice : special::advice_of(special::case_of(of_run.setting()))) {
-                if (advice.footing) citations_.push_back(advice.footing->citation);
-                answer_.advice.push_back(std::move(advice));
-            }
-        }
+        advise(found);
+        answer_.assumed = assumed_.lines(tree_.order.size());
+        say_of_lines();
         answer_.assumed.push_back(
             "what the survey leaves open is taken at its worse end; which of it matters is not "
             "worked out for several runs together");
         add_new(answer_.assumed, q_.job.unused);
+    }
+
+    static std::string name_of(const site::Building& building) {
+        return building.name.empty() ? building.id : building.name;
+    }
+
+    /// The same advice to several buildings is given once.
+    void advise(const tree::Alternatives& found) {
+        std::vector<std::vector<std::string>> names;
+        for (std::size_t i = 0; i < tree_.order.size(); ++i) {
+            const bool behind = tree_.order[i].parent != tree::from_house && !found.ways.empty();
+            const tree::RunJudge of_run(
+                at_, tree_.order[i].run, 0,
+                behind ? &found.ways.front().found->runs[i].incoming : nullptr);
+            for (special::Advice& advice : special::advice_of(special::case_of(of_run.setting()))) {
+                const auto same = [&](const special::Advice& other) {
+                    return other.about == advice.about && other.asks == advice.asks &&
+                           other.says == advice.says;
+                };
+                auto& all = answer_.advice;
+                const auto at = static_cast<std::size_t>(
+                    std::find_if(all.begin(), all.end(), same) - all.begin());
+                if (at == all.size()) {
+                    if (advice.footing) citations_.push_back(advice.footing->citation);
+                    all.push_back(std::move(advice));
+                    names.emplace_back();
+                }
+                names[at].push_back(name_of(*of_run.setting().building_facts));
+            }
+        }
+        for (std::size_t i = 0; i < names.size(); ++i) {
+            if (names[i].size() == tree_.order.size()) continue;
+            answer_.advice[i].about += ", " + names_together(names[i]);
+        }
+    }
+
+    void say_of_lines() {
+        if (q_.job.intake.phases != 3) return;
+        long three = 0;
+        for (std::size_t i = 0; i < q_.job.runs.size(); ++i) {
+            three += study::phases_in_tree(q_.job, i) == 3 ? 1 : 0;
+        }
+        if (three < static_cast<long>(q_.job.runs.size())) {
+            answer_.assumed.push_back(
+                "runs of one phase are put on the lines that each run names, so that the runs load "
+                "the lines evenly; what the house draws on each line is not counted in that: look, "
+                "and turn the lines if one is loaded more");
+        }
+        if (three > 1) {
+            answer_.assumed.push_back(
+                "in every building on three phases its circuits of one phase are put on L1, L2, L3 "
+                "in the same order, so L1 carries the most of all: turning the lines from one "
+                "building to the next loads them more evenly");
+        }
     }
 
     /// How each building should be earthed, argued from what the first way leaves at the board that
@@ -294,6 +385,7 @@ private:
     tree::Workplace at_;
     tree::Tree tree_;
     Citations citations_;
+    Told assumed_;
     Answer answer_;
 };
 

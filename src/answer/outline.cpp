@@ -2,6 +2,7 @@
 
 #include "answer/circuits.h"
 #include "answer/describe.h"
+#include "study/path_load.h"
 
 #include <algorithm>
 
@@ -21,6 +22,11 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
     RunAnswer r;
     r.id = setting.run->id;
     r.phases = scheme.phases;
+    const site::Job& job = *setting.job;
+    if (job.runs.size() > 1 && r.phases == 1) {
+        const auto place = static_cast<std::size_t>(setting.run - job.runs.data());
+        r.line = study::lines_of_runs(setting)[place];
+    }
     r.stretches = stretches_of(setting, scheme);
     static_cast<CableAnswer&>(r) = longest(r.stretches);
     r.fed_from = site::word(scheme.fed_from);

@@ -7,6 +7,7 @@
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/screen.h"
+#include "cli/watch.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
 #include "codec/dark.h"
@@ -46,6 +47,7 @@ int fault_exit(const Faults& faults, bool json, const char* title) {
 }
 
 int answer_exit(const answer::Answer& answer) {
+    if (answer.search.stopped) return stopped;
     if (answer.sound) return done;
     return answer::only_conditional(answer) ? conditional : no_sound_scheme;
 }
@@ -209,7 +211,15 @@ int demo() {
 
 int design(const DesignArguments& arguments) {
     const auto work = [&](const Workbench& bench, const site::Job& job) {
-        const answer::Answer answer = designed(bench, job, arguments.all);
+        Watch watch;
+        answer::Question question{bench.catalogue, bench.book, job};
+        question.all = arguments.all;
+        question.milliseconds = now_milliseconds;
+        question.go_on = [&watch](const answer::Progress& progress) {
+            return watch.goes_on([&] { return progress_words(progress); });
+        };
+        const answer::Answer answer = answer::design(question);
+        watch.end();
         print(arguments.json ? codec::write_answer(answer) : design_screen(answer));
         return answer_exit(answer);
     };

@@ -1,7 +1,7 @@
 #pragma once
 // What the program does when asked: each command reads, calls the engine, writes, and returns the
 // exit code. 0 done, 1 no sound scheme, 2 the input is at fault, 3 the program is at fault, 4 wrong
-// usage, 5 sound only on conditions not yet known.
+// usage, 5 sound only on conditions not yet known, 6 asked to stop before it was through.
 
 #include "answer/reach.h"
 #include "codec/quick.h"
@@ -16,7 +16,8 @@ enum ExitCode {
     bad_input = 2,
     program_fault = 3,
     wrong_usage = 4,
-    conditional = 5
+    conditional = 5,
+    stopped = 6
 };
 
 struct DesignArguments {
@@ -24,6 +25,14 @@ struct DesignArguments {
     codec::QuickFacts facts;
     bool json = false;
     bool all = false;
+};
+
+struct BatchArguments {
+    std::string jobs = "-";    ///< one a line; "-" for standard input
+    std::string out;           ///< empty for standard output
+    bool resume = false;       ///< goes on with `out`
+    unsigned threads = 0;      ///< 0 for one a core
+    std::size_t schemes = 24;  ///< listed in each answer at most
 };
 
 struct ExplainArguments {
@@ -79,6 +88,7 @@ struct DrawArguments {
 /// The demo job, on screen and as a picture in out/.
 int demo();
 int design(const DesignArguments& arguments);
+int batch(const BatchArguments& arguments);
 int tables(const TablesArguments& arguments);
 int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);

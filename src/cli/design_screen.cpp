@@ -1,7 +1,9 @@
 #include "answer/selectivity.h"
+#include "answer/together.h"
 #include "base/text.h"
 #include "cli/layout.h"
 #include "cli/screen.h"
+#include "cli/what_to_do.h"
 
 #include <fmt/format.h>
 
@@ -124,10 +126,11 @@ std::string of_limit(const std::optional<answer::CircuitMatter>& m, const char* 
 
 /// One circuit: what to fit, then what it comes to.
 std::string circuit_text(const answer::CircuitAnswer& c) {
-    std::string text =
-        fmt::format("{}{} {} A, {}/{} mm² {}, {} m", c.device.kind == "RCBO" ? "RCBO " : "",
-                    c.device.curve, significant(c.device.rating_a, 3), significant(c.live_mm2, 3),
-                    significant(c.cpc_mm2, 3), c.family, significant(c.length_m, 3));
+    std::string text = fmt::format(
+        "{}{}{} {} A ({} mA type {}), {}/{} mm² {}, {} m", c.phases == 3 ? "three-pole " : "",
+        c.device.kind == "RCBO" ? "RCBO " : "", c.device.curve, significant(c.device.rating_a, 3),
+        significant(c.rcd_ma, 3), c.rcd_type, significant(c.live_mm2, 3), significant(c.cpc_mm2, 3),
+        c.family, significant(c.length_m, 3));
     const auto add = [&](const char* what, const std::string& figures) {
         if (!figures.empty()) text += fmt::format("; {} {}", what, figures);
     };
@@ -174,17 +177,46 @@ std::string left_text(double left, double run) {
     return text + " with the run";
 }
 
+/// Buildings that draw the same, with it by scenario.
+struct AlikeDemand {
+    std::vector<std::string> names;
+    std::vector<std::pair<std::string, std::string>> loads;
+};
+
+std::vector<AlikeDemand> alike_demands(const answer::DemandAnswer& d) {
+    std::vector<AlikeDemand> all;
+    for (const answer::BuildingDemandAnswer& b : d.buildings) {
+        AlikeDemand one{{b.name}, {}};
+        for (const char* scenario : {"today", "likely", "everything"}) {
+            const auto* load = load_of(b, scenario);
+            if (load) one.loads.emplace_back(scenario, load_text(*load));
+        }
+        if (one.loads.empty()) continue;
+        const auto same = std::find_if(all.begin(), all.end(), [&](const AlikeDemand& other) {
+            return other.loads == one.loads;
+        });
+        if (same == all.end()) {
+            all.push_back(std::move(one));
+        } else {
+            same->names.push_back(b.name);
+        }
+    }
+    return all;
+}
+
 std::string demand_part(const Answer& a) {
     const answer::DemandAnswer& d = a.demand;
     std::string text = heading("DEMAND, AND WHAT THE INTAKE HAS LEFT");
     const auto line = [&](const std::string& what, const std::string& value) {
         text += wrapped(fmt::format("  {} ", padded(what, 46)), value, 49);
     };
-    for (const answer::BuildingDemandAnswer& b : d.buildings) {
-        for (const char* scenario : {"today", "likely", "everything"}) {
-            if (const auto* load = load_of(b, scenario)) {
-                line(b.name + ", " + scenario, load_text(*load));
-            }
+    for (const AlikeDemand& alike : alike_demands(d)) {
+        const bool several = alike.names.size() > 1;
+        if (several) {
+            text += wrapped("  ", answer::names_together(alike.names) + ", each of them:", 2);
+        }
+        for (const auto& [scenario, load] : alike.loads) {
+            line(several ? "  " + scenario : alike.names.front() + ", " + scenario, load);
         }
     }
     for (const answer::HouseDemandAnswer& house : d.house) {
@@ -292,9 +324,10 @@ std::string advice_part(const Answer& a) {
 std::string run_parts(const SchemeAnswer& s, bool alone) {
     std::string text;
     if (!alone) {
-        text = heading(
-            fmt::format("RUN {} TO {}, {} WITH TAX", s.run.id, s.building.name, money(s.run_total))
-                .c_str());
+        text = heading(fmt::format("RUN {} FROM {} TO {}, {} WITH TAX", s.run.id,
+                                   s.run.feeder.empty() ? "THE HOUSE" : s.run.feeder,
+                                   s.building.name, money(s.run_total))
+                           .c_str());
     }
     return text + limits_part(s) + figures_part(s) + circuits_part(s) + selectivity_part(s);
 }
@@ -314,7 +347,26 @@ std::string years_words(const Answer& a) {
     return text;
 }
 
+/// What an answer is worth that was stopped on its way.
+std::string stopped_words(const Answer& a) {
+    const answer::SearchAnswer& s = a.search;
+    if (s.rounds > 0 && s.proved) {
+        return "Stopped: this is proved the cheapest, but there may be others with more headroom "
+               "or more dependable than are listed.";
+    }
+    std::string text =
+        "Not proved: stopped. This is the best found until then: every rule was asked of it, but "
+        "there may be a cheaper way";
+    if (s.at_least > 0) text += fmt::format(", though none below {}", money(s.at_least));
+    return text + ".";
+}
+
 std::string recommended_part(const Answer& a) {
+    if (a.schemes.empty() && a.search.stopped) {
+        return heading("NOTHING SOUND WAS FOUND BEFORE IT WAS STOPPED") +
+               wrapped("  ", "That is no proof that there is nothing: ask again, and let it go on.",
+                       2);
+    }
     if (a.schemes.empty() && !a.search.proved) {
         return heading("NOTHING SOUND WAS FOUND") +
                wrapped("  ",
@@ -332,7 +384,8 @@ std::string recommended_part(const Answer& a) {
     }
     const SchemeAnswer& s = a.schemes.front();
     std::string text = heading(a.sound ? "DO THIS" : "ONLY IF FACTS TURN OUT WELL");
-    text += wrapped("  ", s.sentence, 2);
+    if (a.search.stopped) text += wrapped("  ", stopped_words(a), 2);
+    text += what_to_do(s);
     text += wrapped("  ",
                     fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
                                 money(s.price.total), money(s.price.net), s.price.basis,
@@ -351,6 +404,14 @@ std::string recommended_part(const Answer& a) {
 /// How many of the schemes were looked at how closely.
 std::string search_part(const Answer& a) {
     const answer::SearchAnswer& s = a.search;
+    if (s.stopped && s.rounds == 0) {
+        return "\n" +
+               wrapped("",
+                       fmt::format("{} schemes considered before it was stopped. Search "
+                                   "{} ms; data {}",
+                                   s.candidates, significant(s.milliseconds, 2), a.data_version),
+                       0);
+    }
     if (s.rounds > 0) {
         return "\n" +
                wrapped("",
@@ -359,7 +420,7 @@ std::string search_part(const Answer& a) {
                                    s.candidates, s.evaluated,
                                    s.proved ? fmt::format("No sound way costs less than {}",
                                                           money(s.at_least))
-                                            : std::string("Stopped early: not proved"),
+                                            : std::string("Not proved: stopped"),
                                    significant(s.milliseconds, 2), a.data_version),
                        0);
     }
@@ -376,6 +437,15 @@ std::string search_part(const Answer& a) {
 }
 
 }  // namespace
+
+std::string progress_words(const answer::Progress& p) {
+    if (p.others) return "the cheapest is found; looking for others";
+    std::string text = "looking for the cheapest";
+    if (p.rounds > 0) text += fmt::format("; {} tried", p.rounds);
+    if (std::isfinite(p.price)) text += ", best " + money(p.price);
+    if (p.at_least > 0 && std::isfinite(p.at_least)) text += ", at least " + money(p.at_least);
+    return text;
+}
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";

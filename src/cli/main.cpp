@@ -33,7 +33,8 @@ constexpr const char* about =
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
-    "  toft draw my-job.json -o picture.pdf\n\n"
+    "  toft draw my-job.json -o picture.pdf\n"
+    "  toft batch jobs.jsonl -o answers.jsonl   many jobs, one a line, on all cores\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
     "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
     "3000}],\n"
@@ -44,10 +45,12 @@ constexpr const char* about =
 
 constexpr const char* exit_codes =
     "Exit codes: 0 done (design: a sound scheme), 1 no sound scheme, 2 the input is at fault,\n"
-    "3 the program is at fault, 4 wrong usage, 5 sound only on conditions not yet known.";
+    "3 the program is at fault, 4 wrong usage, 5 sound only on conditions not yet known,\n"
+    "6 asked to stop before it was through.";
 
 struct Arguments {
     DesignArguments design;
+    BatchArguments batch;
     TablesArguments tables;
     ExplainArguments explain;
     GroundArguments ground;
@@ -59,6 +62,23 @@ struct Arguments {
     bool rules_json = false;
     std::string schema;
 };
+
+void add_batch(CLI::App& app, BatchArguments& a) {
+    auto* batch = app.add_subcommand(
+        "batch", "Design many jobs, one a line: an answer a line, in the same order");
+    batch->add_option("JOBS", a.jobs,
+                      "file of jobs, or - for standard input (left out: standard input)");
+    auto* out =
+        batch->add_option("-o,--out", a.out, "file for the answers; left out: standard output");
+    batch
+        ->add_flag("--resume", a.resume,
+                   "go on with that file after a run that was stopped, killed or cut off")
+        ->needs(out);
+    batch->add_option("-t,--threads", a.threads, "how many work at once (one a core)")
+        ->check(CLI::Range(1, 1024));
+    batch->add_option("--schemes", a.schemes, "how many schemes an answer lists at most (24)")
+        ->check(CLI::Range(1, 24));
+}
 
 void add_draw(CLI::App& app, DrawArguments& a) {
     auto* draw = app.add_subcommand("draw", "Draw the job: as SVG, or as PDF or PNG for paper");
@@ -151,6 +171,8 @@ void add_commands(CLI::App& app, Arguments& a) {
     design->add_flag("--all", a.design.all,
                      "all schemes that nothing beats, not only the first 24");
 
+    add_batch(app, a.batch);
+
     auto* tables = app.add_subcommand(
         "tables", "How far each cable reaches on the job's supply, by load and by limit");
     tables->add_option("JOB", a.tables.job, "job file, or - for standard input")->required();
@@ -188,6 +210,7 @@ int run(const CLI::App& app, const Arguments& a) {
         return wrong_usage;
     }
     if (app.got_subcommand("design")) return design(a.design);
+    if (app.got_subcommand("batch")) return batch(a.batch);
     if (app.got_subcommand("tables")) return toft::cli::tables(a.tables);
     if (app.got_subcommand("ground")) return ground(a.ground);
     if (app.got_subcommand("explain")) return explain(a.explain);

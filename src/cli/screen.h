@@ -15,6 +15,9 @@ namespace toft::cli {
 /// The answer: what to do, how close it is to the limits, what else would do, what fell and why.
 std::string design_screen(const answer::Answer& answer);
 
+/// How far a design has come, on one line.
+std::string progress_words(const answer::Progress& progress);
+
 /// How each outbuilding should be earthed: question, what was found, what follows, whose word it
 /// is; then where each way stands.
 std::string why_screen(const std::string& job, const std::vector<walk::Walk>& walks,

@@ -26,8 +26,9 @@ Json advice_json(const special::Advice& a) {
             {"needs_a_person", a.needs_a_person}};
 }
 
-std::string text_of(const Json& json) {
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+std::string text_of(const Json& json, Layout layout = Layout::indented) {
+    const int indent = layout == Layout::one_line ? -1 : 2;
+    return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 Json line_json(const Line& line) {
@@ -47,7 +48,7 @@ Json line_json(const Line& line) {
 
 }  // namespace
 
-std::string write_answer(const answer::Answer& a) {
+std::string write_answer(const answer::Answer& a, Layout layout) {
     Json json;
     json["format"] = "toft-answer/1";
     json["job"] = a.job;
@@ -69,6 +70,7 @@ std::string write_answer(const answer::Answer& a) {
         {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},
         {"set_aside", a.search.set_aside},     {"sound", a.search.sound},
         {"conditional", a.search.conditional}, {"milliseconds", rounded(a.search.milliseconds)}};
+    if (a.search.stopped) json["search"]["stopped"] = true;
     if (a.search.rounds > 0) {
         json["search"]["proved"] = a.search.proved;
         json["search"]["no_way_below"] = rounded(a.search.at_least);
@@ -78,10 +80,10 @@ std::string write_answer(const answer::Answer& a) {
     for (const auto& s : a.sources) {
         json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});
     }
-    return text_of(json);
+    return text_of(json, layout);
 }
 
-std::string write_faults(const Faults& faults) {
+std::string write_faults(const Faults& faults, Layout layout) {
     Json json{{"format", "toft-faults/1"}, {"faults", Json::array()}};
     for (const Fault& fault : faults) {
         json["faults"].push_back({{"code", fault.code},
@@ -90,7 +92,7 @@ std::string write_faults(const Faults& faults) {
                                   {"nearest", fault.nearest.empty() ? Json() : Json(fault.nearest)},
                                   {"allowed", fault.allowed}});
     }
-    return text_of(json);
+    return text_of(json, layout);
 }
 
 std::string write_working(const answer::Working& working, const std::string& scheme_key) {

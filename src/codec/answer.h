@@ -10,11 +10,16 @@
 
 namespace toft::codec {
 
-/// The whole answer, `toft-answer/1`, ending with a line feed.
-std::string write_answer(const answer::Answer& answer);
+enum class Layout {
+    indented,  ///< for people to read
+    one_line   ///< a document a line, for other programs
+};
 
-/// Faults, `toft-faults/1`.
-std::string write_faults(const Faults& faults);
+/// The whole answer, `toft-answer/1`, ending with a line feed.
+std::string write_answer(const answer::Answer& answer, Layout layout = Layout::indented);
+
+/// Faults, `toft-faults/1`, ending with a line feed.
+std::string write_faults(const Faults& faults, Layout layout = Layout::indented);
 
 /// The working of one figure, `toft-working/1`.
 std::string write_working(const answer::Working& working, const std::string& scheme_key);

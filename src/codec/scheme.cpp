@@ -73,6 +73,7 @@ Json circuit_json(const CircuitAnswer& c) {
               {"cpc_mm2", rounded(c.cpc_mm2)},
               {"length_m", rounded(c.length_m)}}},
             {"device", device_json(c.device)},
+            {"rcd", {{"sensitivity_ma", rounded(c.rcd_ma)}, {"type", c.rcd_type}}},
             {"design_current_a", rounded(c.design_current_a)},
             {"rating_a", rounded(c.rating_a)},
             {"drop_own_percent", rounded(c.drop_own_percent)},
@@ -208,6 +209,7 @@ Json run_json(const RunAnswer& r) {
     for (const StretchAnswer& s : r.stretches) stretches.push_back(stretch_json(s));
     Json json = cable_json(r);
     json["phases"] = r.phases;
+    json["line"] = r.line > 0 ? Json("L" + std::to_string(r.line)) : Json();
     json["stretches"] = stretches;
     json["bond_equivalent_mm2"] = optional_number(r.bond_equivalent_mm2);
     json["fed_from"] = r.fed_from;

@@ -36,6 +36,12 @@ constexpr const char* rcbo_takes_all =
 constexpr const char* rcbo_takes_freezer =
     "a fault in the building may trip its own RCD or the RCBO at the house, or both: then the "
     "freezer goes dark with everything else, and nobody may notice";
+constexpr const char* head_takes_all =
+    "a fault in the building may trip its own RCD or the one at the head of its run, or both: then "
+    "everything in it goes dark and someone walks to the board that feeds it";
+constexpr const char* head_takes_freezer =
+    "a fault in the building may trip its own RCD or the one at the head of its run, or both: then "
+    "the freezer goes dark with everything else, and nobody may notice";
 constexpr const char* leaks_in_front =
     "what the circuits leak in ordinary use may come to more than 30 % of the rating of an RCD in "
     "front of them: it may open without a fault";
@@ -82,7 +88,12 @@ private:
         const Rcd* before = chain_.at(Post::before);
         if (before && !selective(v_, *before, own)) add(run_before_opens);
         const Rcd* head = chain_.at(Post::head);
-        if (head && !selective(v_, *head, own)) add(freezer ? rcbo_takes_freezer : rcbo_takes_all);
+        if (!head || selective(v_, *head, own)) return;
+        if (v_.at_house) {
+            add(freezer ? rcbo_takes_freezer : rcbo_takes_all);
+        } else {
+            add(freezer ? head_takes_freezer : head_takes_all);
+        }
     }
 
     void leakage() {

@@ -20,7 +20,9 @@ template <class L>
 Finding<L> separation(L& ledger, const Case<L>& c) {
     if (c.scheme.earthing != study::BuildingEarthing::own_electrode) {
         return plain_finding<L>(separation_rule, Verdict::meets,
-                                "one earth serves house and building");
+                                c.setting.house.at_house
+                                    ? "one earth serves house and building"
+                                    : "one earth serves the building and the board that feeds it");
     }
     const auto reach =
         ledger.table({"reach.min", "arm's reach"}, c.setting.catalogue->limits.reach);

@@ -67,6 +67,7 @@ private:
         Silent silent;
         const auto year = loss::year_of(silent, judge_->setting());
         for (const Route& route : routes) {
+            if (!goes_on()) return;
             RunScheme scheme = scheme_of(route, heads_.all().front().head);
             judge_->judge_part(Sees::run, scheme, part_);
             if (part_.first_hard != rule_count) {
@@ -81,7 +82,15 @@ private:
         std::stable_sort(live.begin(), live.end(), [](const JudgedRoute& a, const JudgedRoute& b) {
             return a.finding.price.total < b.finding.price.total;
         });
-        for (const JudgedRoute& route : live) pair_up(route);
+        for (const JudgedRoute& route : live) {
+            if (!goes_on()) return;
+            pair_up(route);
+        }
+    }
+
+    bool goes_on() {
+        if (!result_.stopped && options_.go_on) result_.stopped = !options_.go_on();
+        return !result_.stopped;
     }
 
     /// Of the route just judged.
@@ -362,6 +371,7 @@ private:
     }
 
     Result finish() {
+        result_.all_possible = result_.all_possible && !result_.stopped;
         result_.sound = sound_.count;
         result_.conditional = unsure_.count;
         drop_beaten();

@@ -8,6 +8,7 @@
 #include "search/evaluate.h"
 #include "search/span.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -64,6 +65,7 @@ struct Result {
     long conditional = 0;            ///< of the evaluated: sound only if open facts turn out well
     std::vector<Possible> possible;  ///< where wanted: all that may come first at some corner
     bool all_possible = false;       ///< there are no others
+    bool stopped = false;            ///< by who asked: what was found so far
 
     /// Place of the sound contender that costs least with the energy it loses over the years, which
     /// is always among them; none where nothing is sound, or where only the first was asked for.
@@ -81,6 +83,7 @@ struct Options {
     std::size_t most_possible = 50000;  ///< none are given where there are more
     study::Corner corner;
     study::GroundMemo* memo = nullptr;  ///< kept between searches of one job
+    std::function<bool()> go_on = {};   ///< asked now and then; once it says no, no more is judged
 };
 
 /// Searches run `run_index` of a valid job.

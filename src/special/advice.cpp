@@ -10,6 +10,8 @@ Case case_of(const study::Setting<Silent>& setting) {
     view.building = setting.building_facts;
     view.catalogue = setting.catalogue;
     view.phases = setting.phases;
+    view.behind_island = setting.supply.island;
+    view.at_house = setting.house.at_house;
     return {view, setting.run, setting.length_least, setting.length_most};
 }
 

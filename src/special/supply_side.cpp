@@ -17,9 +17,23 @@ std::string length_words(const Case& c) {
                        : fmt::format("{} to {} m", significant(low, 3), significant(high, 3));
 }
 
+/// Of a run that another building feeds.
+std::string behind(const Case& c) {
+    const double reach = c.view.limits().surge_reach.value.number();
+    if (within(c.run_most.number(), reach)) {
+        return ": a device at the board that feeds it serves both boards, if that board has one";
+    }
+    if (within(c.run_least.number(), reach)) {
+        return ": it may be too long for a device at the board that feeds it to serve this one: "
+               "measure it, or fit one at each board";
+    }
+    return ": a device at the board that feeds it does not serve this one; it needs one of its own";
+}
+
 std::string second_board(const Case& c) {
     const double reach = c.view.limits().surge_reach.value.number();
     const std::string here = fmt::format("the run is {} of cable", length_words(c));
+    if (!c.view.at_house) return here + behind(c);
     if (within(c.run_most.number(), reach)) {
         return here + ": one device at the house serves both boards, if the house has one";
     }

@@ -9,8 +9,8 @@ namespace {
 template <class L>
 class PathWork {
 public:
-    PathWork(L& ledger, const Setting<L>& setting)
-        : ledger_(ledger), s_(setting), scenario_(wanted_scenario(*setting.job)) {}
+    PathWork(L& ledger, const Setting<L>& setting, std::vector<int>* lines = nullptr)
+        : ledger_(ledger), s_(setting), scenario_(wanted_scenario(*setting.job)), lines_(lines) {}
 
     /// `of`: tells its lines of working from those of other buildings; empty for the run's own.
     PathLoad<L> behind(std::size_t run, int phases, const char* of) {
@@ -74,14 +74,20 @@ private:
                     load.lines.each[k] = load.lines.each[k] + (more.lines.each[k] + more.later);
                 }
             } else {
-                auto& line = load.lines.each[demand::least_loaded(load.lines, board.phases)];
-                line = line + more.total;
+                const std::size_t least = demand::least_loaded(load.lines, board.phases);
+                load.lines.each[least] = load.lines.each[least] + more.total;
+                if (lines_ && board.phases == 3) note_line(*one.run, least);
             }
             load.neutral = load.neutral + more.neutral;
             if (one.phases == board.phases) add_harmonics(more, load);
             out.sent = out.sent + one.carries.sent;
         }
         finish(board, harmonics, out);
+    }
+
+    void note_line(const site::Run& run, std::size_t line) {
+        (*lines_)[static_cast<std::size_t>(&run - s_.job->runs.data())] =
+            static_cast<int>(line) + 1;
     }
 
     static void add_harmonics(const demand::BuildingDemand<L>& more,
@@ -130,6 +136,7 @@ private:
     L& ledger_;
     const Setting<L>& s_;
     site::Scenario scenario_;
+    std::vector<int>* lines_;  ///< where they are to be noted
 };
 
 bool needs_three(const site::Job& job, const site::Building& building) {
@@ -151,6 +158,26 @@ PathLoad<L> path_load(L& ledger, const Setting<L>& s) {
 template <class L>
 ValueIn<L, Amperes> load_of_all_runs(L& ledger, const Setting<L>& s) {
     return PathWork<L>(ledger, s).of_house(*site::find_building(*s.job, s.run->from));
+}
+
+std::vector<int> lines_of_runs(const Setting<Silent>& s) {
+    const site::Job& job = *s.job;
+    std::vector<int> lines(job.runs.size(), 0);
+    if (job.intake.phases != 3) return lines;
+    Silent silent;
+    for (const site::Building& b : job.buildings) {
+        if (b.origin) PathWork<Silent>(silent, s, &lines).of_house(b);
+    }
+    // Behind a run of one phase there is but its line.
+    for (std::size_t pass = 0; pass < job.runs.size(); ++pass) {
+        for (std::size_t i = 0; i < job.runs.size(); ++i) {
+            for (std::size_t k = 0; k < job.runs.size(); ++k) {
+                const bool feeds = job.runs[k].to == job.runs[i].from;
+                if (feeds && lines[i] == 0 && lines[k] != 0) lines[i] = lines[k];
+            }
+        }
+    }
+    return lines;
 }
 
 int phases_in_tree(const site::Job& job, std::size_t run) {

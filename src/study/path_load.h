@@ -23,6 +23,10 @@ PathLoad<L> path_load(L& ledger, const Setting<L>& setting);
 template <class L>
 ValueIn<L, Amperes> load_of_all_runs(L& ledger, const Setting<L>& setting);
 
+/// Which line of a three-phase intake each run of one phase is reckoned to take, by its place in
+/// the job, 1 to 3; 0 for runs on three and where the intake has one phase.
+std::vector<int> lines_of_runs(const Setting<Silent>& setting);
+
 /// The phases of a run of a job of several: what it states, else three where something behind it
 /// needs them, else one.
 int phases_in_tree(const site::Job& job, std::size_t run);

@@ -137,30 +137,40 @@ std::vector<std::size_t> shown(const Alternatives& all, std::size_t most) {
 Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked) {
     Alternatives all;
     all.cheapest = cheapest(at, tree, asked);
+    all.stopped = all.cheapest.stopped;
     if (!all.cheapest.found) return all;
     keep(all.ways, all.cheapest, Merit::nothing);
     Asked more = asked;
     more.thorough = false;
+    const auto look = [&] {
+        Best way = cheapest(at, tree, more);
+        all.stopped = way.stopped;
+        return way;
+    };
     for (const double grade : grades_above(at, all.cheapest.found->dependability)) {
+        if (all.stopped) break;
         more.floor = {asked.floor.headroom, grade};
-        keep(all.ways, cheapest(at, tree, more), Merit::dependability);
+        keep(all.ways, look(), Merit::dependability);
     }
     double headroom = all.cheapest.found->headroom;
-    while (headroom < most_headroom) {
+    while (headroom < most_headroom && !all.stopped) {
         headroom = (std::floor(headroom / headroom_step + 1e-9) + 1) * headroom_step;
         more.floor = {headroom, asked.floor.dependability};
-        Best way = cheapest(at, tree, more);
+        Best way = look();
         if (!way.found) break;
         headroom = std::max(headroom, way.found->headroom);
         keep(all.ways, std::move(way), Merit::headroom);
     }
     more.floor = asked.floor;
     for (OwnElectrodes& own : other_earths(*all.cheapest.found)) {
+        if (all.stopped) break;
         more.own_electrode = std::move(own);
-        add_earthed(all.ways, cheapest(at, tree, more));
+        add_earthed(all.ways, look());
     }
     more.own_electrode = asked.own_electrode;
-    Best thrift = thriftiest(at, tree, more);
+    Best thrift;
+    if (!all.stopped) thrift = thriftiest(at, tree, more);
+    all.stopped = all.stopped || thrift.stopped;
     if (thrift.found) place_over_years(all.ways, thrift);
     put_in_order(all.ways, at.job.wishes.prefer);
     if (thrift.found) all.least_over_years = place_over_years(all.ways, std::move(thrift));

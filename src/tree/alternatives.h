@@ -34,6 +34,7 @@ struct Alternatives {
     Best cheapest;          ///< of all; also where nothing was found
     /// Place among `ways` of the one that costs least with the energy lost over the years.
     std::optional<std::size_t> least_over_years;
+    bool stopped = false;  ///< by who asked: there may be more
 };
 
 /// Places of the ways to show where there is room for `most`, in order: the cheapest, the cheapest

@@ -19,11 +19,11 @@ constexpr std::size_t most_once = 6;  ///< things bought once: every set of them
 class Seeker {
 public:
     Seeker(const Workplace& at, const Tree& tree, const Asked& asked, Depth depth)
-        : at_(at),
-          tree_(tree),
-          asked_(asked),
-          depth_(depth),
-          choices_(choices_of(at, tree, {asked.floor, asked.own_electrode}, depth)) {}
+        : at_(at), tree_(tree), asked_(asked), depth_(depth) {
+        std::function<bool()> go_on;
+        if (asked.go_on) go_on = [this] { return is_to_go_on(0); };
+        choices_ = choices_of(at, tree, {asked.floor, asked.own_electrode}, depth, go_on);
+    }
 
     long choices() const {
         long count = 0;
@@ -39,8 +39,16 @@ public:
             best_.considered += run.considered;
             best_.choices += static_cast<long>(run.choices.size());
         }
+        if (best_.stopped) return std::move(best_);  // choices are not complete
         best_.at_least = no_limit;
-        for (const auto& bought : sets_of(bought_once())) seek(bought);
+        const std::vector<Items> sets = sets_of(bought_once());
+        for (std::size_t i = 0; i < sets.size(); ++i) {
+            rest_least_ = no_limit;
+            for (std::size_t k = i + 1; k < sets.size(); ++k) {
+                rest_least_ = std::min(rest_least_, least_with(sets[k]));
+            }
+            seek(sets[i]);
+        }
         if (best_.found) best_.at_least = std::min(best_.at_least, best_.found->cost);
         best_.proved = !stopped_ && !too_quick_;
         return std::move(best_);
@@ -76,11 +84,32 @@ private:
         return sets;
     }
 
+    double price_of(const Items& bought) const {
+        return price_once(at_.book, bought) * (1 + at_.book.amount(price::Item::vat_percent) / 100);
+    }
+
+    /// No way that buys those once costs less: each run by its cheapest choice.
+    double least_with(const Items& bought) const {
+        double least = price_of(bought);
+        for (const RunChoices& run : choices_) {
+            double cheapest = no_limit;
+            for (const Choice& c : run.choices) cheapest = std::min(cheapest, c.price);
+            least += cheapest;
+        }
+        return least;
+    }
+
     void seek(const Items& bought) {
         bought_ = bought;
-        const double tax = 1 + at_.book.amount(price::Item::vat_percent) / 100;
-        extra_ = price_once(at_.book, bought) * tax;
+        extra_ = price_of(bought);
+        set_least_ = least_with(bought);
         seek_without({});
+        if (stopped_ || too_quick_) best_.at_least = std::min(best_.at_least, set_least_);
+    }
+
+    /// Of all ways that buy what is bought now, where nothing is banned.
+    void raise(const std::vector<Ban>& bans, double at_least) {
+        if (bans.empty()) set_least_ = std::max(set_least_, at_least);
     }
 
     /// The cheapest under those bans, by asking, following through and asking again.
@@ -90,10 +119,16 @@ private:
             const Posed asked = posed(tree_, choices_, bans, bought_, depth_);
             spread::Patience patience;
             patience.most_offers = most_offers;
+            if (asked_.go_on) {
+                patience.go_on = [this, &bans](const spread::Progress& p) {
+                    return is_to_go_on(bans.empty() ? p.at_least + extra_ : 0);
+                };
+            }
             const auto answer = spread::solve(asked.problem, patience);
             if (answer && answer->standing == spread::Standing::stopped) {
                 stopped_ = true;
-                best_.at_least = std::min(best_.at_least, answer->at_least + extra_);
+                raise(bans, answer->at_least + extra_);
+                if (!best_.found && !answer->chosen.empty()) follow_through(asked, *answer);
                 return;
             }
             if (!answer || answer->standing == spread::Standing::impossible) return;
@@ -102,38 +137,59 @@ private:
                 best_.at_least = std::min(best_.at_least, promised);
                 return;
             }
-            at_least_ = promised;
+            raise(bans, promised);
             ++best_.rounds;
-            std::vector<std::size_t> chosen;
-            for (std::size_t i = 0; i < answer->chosen.size(); ++i) {
-                chosen.push_back(asked.choice_of[i][answer->chosen[i]]);
-            }
-            if (settle(chosen, bans)) return;
+            if (settle(choices_in(asked, *answer), bans)) return;
         }
+    }
+
+    static std::vector<std::size_t> choices_in(const Posed& asked, const spread::Answer& answer) {
+        std::vector<std::size_t> chosen;
+        for (std::size_t i = 0; i < answer.chosen.size(); ++i) {
+            chosen.push_back(asked.choice_of[i][answer.chosen[i]]);
+        }
+        return chosen;
+    }
+
+    std::vector<RunScheme> schemes_of(const std::vector<std::size_t>& chosen) const {
+        std::vector<RunScheme> schemes;
+        for (std::size_t i = 0; i < chosen.size(); ++i) {
+            schemes.push_back(choices_[i].choices[chosen[i]].scheme);
+        }
+        return schemes;
+    }
+
+    /// Something, where the solver was stopped before it had proved anything.
+    void follow_through(const Posed& asked, const spread::Answer& answer) {
+        Followed followed = follow(at_, tree_, schemes_of(choices_in(asked, answer)), asked_.floor);
+        if (followed.sound) take(std::move(followed));
+    }
+
+    /// Asks who asked; no is final. `at_least`: of ways that buy what is bought now.
+    bool is_to_go_on(double at_least) {
+        if (best_.stopped) return false;
+        const double price = best_.found ? best_.found->cost : no_limit;
+        const double least =
+            std::min({best_.at_least, rest_least_, std::max(set_least_, at_least), price});
+        const Progress progress{best_.rounds, price, least, asked_.floor};
+        best_.stopped = !asked_.go_on(progress);
+        stopped_ = stopped_ || best_.stopped;
+        return !best_.stopped;
     }
 
     bool may_go_on() {
         if (stopped_ || too_quick_) return false;
         if (best_.rounds >= asked_.most_rounds) {
             stopped_ = true;
-            best_.at_least = std::min(best_.at_least, at_least_);
             return false;
         }
-        if (!asked_.go_on) return true;
-        const Progress progress{best_.rounds, best_.found ? best_.found->cost : no_limit,
-                                at_least_};
-        stopped_ = !asked_.go_on(progress);
-        if (stopped_) best_.at_least = std::min(best_.at_least, at_least_);
-        return !stopped_;
+        return !asked_.go_on || is_to_go_on(0);
     }
 
     /// Follows a proposal through. True when nothing is left to ask under these bans; else some
     /// choice has become stricter.
     bool settle(const std::vector<std::size_t>& chosen, const std::vector<Ban>& bans) {
-        std::vector<RunScheme> schemes;
-        for (std::size_t i = 0; i < chosen.size(); ++i) {
-            schemes.push_back(choices_[i].choices[chosen[i]].scheme);
-        }
+        const std::vector<RunScheme> schemes = schemes_of(chosen);
         Followed followed = follow(at_, tree_, schemes, asked_.floor);
         bool stricter = false;
         std::size_t joint = chosen.size();
@@ -152,7 +208,6 @@ private:
         if (stricter) return false;
         if (joint < chosen.size() && depth_ == Depth::quick) {
             too_quick_ = true;
-            best_.at_least = std::min(best_.at_least, at_least_);
             return true;
         }
         if (joint < chosen.size()) {
@@ -202,7 +257,8 @@ private:
     std::vector<RunChoices> choices_;
     Items bought_;
     double extra_ = 0;
-    double at_least_ = 0;
+    double set_least_ = 0;   ///< no way costs less that buys what is bought now
+    double rest_least_ = 0;  ///< … that buys what is yet to be tried
     bool stopped_ = false;
     Best best_;
 };
@@ -215,10 +271,12 @@ Best cheapest(const Workplace& at, const Tree& tree, const Asked& asked) {
     // That quick choices find nothing proves nothing.
     if (best.found && !quick.too_quick()) return best;
     best.proved = false;
-    if (!asked.thorough) return best;
+    if (best.stopped || !asked.thorough) return best;
     Seeker full(at, tree, asked, Depth::full);
     if (full.choices() > most_choices) return best;
     Best sure = full.seek();
+    best.stopped = sure.stopped;
+    sure.at_least = std::max(sure.at_least, best.at_least);
     return sure.found || !best.found ? sure : best;
 }
 

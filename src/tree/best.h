@@ -14,6 +14,7 @@ struct Progress {
     long rounds = 0;          ///< proposals followed through
     double price = no_limit;  ///< of the best found so far
     double at_least = 0;
+    Floor floor;  ///< what is asked of every way looked for
 };
 
 struct Asked {
@@ -23,12 +24,14 @@ struct Asked {
     long most_rounds = 400;
     /// Where quickly made choices do not stand, go on with all; else stop there, not proved.
     bool thorough = true;
-    std::function<bool(const Progress&)> go_on;  ///< asked now and then; false stops
+    /// Asked now and then; once it says no, no more is looked for.
+    std::function<bool(const Progress&)> go_on;
 };
 
 struct Best {
     std::optional<Followed> found;  ///< none: nothing sound was found
     bool proved = false;            ///< nothing is cheaper, or nothing is sound
+    bool stopped = false;           ///< by who asked: `found` is the best so far
     double at_least = 0;            ///< no sound way costs less, pounds with tax, and with the
                                     ///< energy lost over the years where that counts
     long considered = 0;            ///< schemes of single runs

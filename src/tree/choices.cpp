@@ -77,14 +77,21 @@ bool serves_no_less(const HeadMark& a, const HeadMark& b, bool rating_counts) {
 /// Works through all schemes of one run for boards of one earth.
 class Gatherer {
 public:
-    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Wanted& wanted,
-             Depth depth)
-        : depth_(depth),
+    struct Manner {
+        const Wanted& wanted;
+        Depth depth;
+        const std::function<bool()>& go_on;
+    };
+
+    Gatherer(const Workplace& at, const Tree& tree, std::size_t place, const Manner& manner)
+        : depth_(manner.depth),
+          go_on_(manner.go_on),
           at_(at),
           tree_(tree),
           place_(place),
-          floor_(wanted.floor),
-          own_(place < wanted.own_electrode.size() ? wanted.own_electrode[place] : std::nullopt),
+          floor_(manner.wanted.floor),
+          own_(place < manner.wanted.own_electrode.size() ? manner.wanted.own_electrode[place]
+                                                          : std::nullopt),
           run_(tree.order[place].run),
           tax_(1 + at.book.amount(price::Item::vat_percent) / 100),
           feeds_others_(std::any_of(tree.order.begin(), tree.order.end(),
@@ -156,6 +163,7 @@ private:
             }
         }
         for (const RouteParts& route : live_routes(best, routes, heads.front(), judges.in)) {
+            if (!goes_on()) return;
             find_rivals(route.choice);
             passed_.clear();
             accepted_.push_back({route_mark(route.choice), {}});
@@ -163,6 +171,8 @@ private:
             if (accepted_.back().heads.empty()) accepted_.pop_back();
         }
     }
+
+    bool goes_on() const { return !go_on_ || go_on_(); }
 
     std::vector<HeadParts> live_heads(RunJudge& judge, const std::vector<Head>& heads,
                                       const Route& route) {
@@ -185,6 +195,7 @@ private:
                                         const Head& head, const Incoming* in) {
         std::vector<RouteParts> live;
         for (const Route& route : routes) {
+            if (!goes_on()) break;
             RouteParts parts;
             parts.route = &route;
             parts.choice.scheme = search::scheme_of(route, head);
@@ -306,6 +317,7 @@ private:
     }
 
     Depth depth_;
+    const std::function<bool()>& go_on_;
     std::vector<Head> passed_;                   ///< on the route in hand
     const tables::Device* strongest_ = nullptr;  ///< largest that may stand at the run's head
     const Workplace& at_;
@@ -324,12 +336,13 @@ private:
 }  // namespace
 
 std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Wanted& wanted,
-                                   Depth depth) {
+                                   Depth depth, const std::function<bool()>& go_on) {
     std::vector<RunChoices> all(tree.order.size());
     const Incoming house =
         found_at_house(RunJudge(at, tree.order.front().run, 0, nullptr).setting());
     for (std::size_t i = 0; i < tree.order.size(); ++i) {
-        Gatherer gatherer(at, tree, i, wanted, depth);
+        if (go_on && !go_on()) break;
+        Gatherer gatherer(at, tree, i, {wanted, depth, go_on});
         const std::size_t parent = tree.order[i].parent;
         if (parent == from_house) {
             gatherer.gather(all[i], Earth::supply);

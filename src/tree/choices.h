@@ -6,6 +6,8 @@
 #include "tree/choice.h"
 #include "tree/follow.h"
 
+#include <functional>
+
 namespace toft::tree {
 
 struct RunChoices {
@@ -29,8 +31,9 @@ struct Wanted {
     OwnElectrodes own_electrode;
 };
 
-/// Choices of every run, in the order of the tree.
+/// Choices of every run, in the order of the tree. `go_on` is asked now and then; where it says no
+/// they are not complete, and serve for nothing.
 std::vector<RunChoices> choices_of(const Workplace& at, const Tree& tree, const Wanted& wanted,
-                                   Depth depth);
+                                   Depth depth, const std::function<bool()>& go_on = {});
 
 }  // namespace toft::tree

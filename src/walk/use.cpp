@@ -37,7 +37,8 @@ Ruling against_supply(const Facts& f, Known known, bool is_so, const Words& word
     if (!f.on_tn()) {
         if (is_so) r.own(Bearing::speaks_for, words.own);
         r.shared(Bearing::neutral,
-                 "allowed; a fault in the house then shows here until its RCD acts");
+                 "allowed; a fault anywhere else on that electrode then shows here until its RCD "
+                 "acts");
         return r;
     }
     const bool combined = f.system == site::Earthing::tn_c_s;
@@ -104,15 +105,15 @@ Ruling animals(const Facts& f) {
          "along the way: an own electrode keeps clear of a neutral lost in the street",
          "nobody said whether animals are kept here: they feel a few volts that the supply's earth "
          "may bring",
-         "no voltage of the street or the house arrives where the animals stand; bond all metal "
-         "and mesh within their reach to it"});
+         "no voltage of the street or of another building arrives where the animals stand; bond "
+         "all metal and mesh within their reach to it"});
     if (!f.on_tn() && (so || known == Known::unknown)) {
         r.shared(Bearing::speaks_against,
-                 so ? "animals feel a few volts, and a fault in the house lifts the metal here "
-                      "until its RCD acts: an electrode of their own, apart from the house's, "
-                      "keeps clear of it"
+                 so ? "animals feel a few volts, and a fault anywhere else on that electrode lifts "
+                      "the metal here until its RCD acts: an electrode of their own, apart from "
+                      "it, keeps clear of that"
                     : "nobody said whether animals are kept here: they feel a few volts that a "
-                      "fault in the house may bring over its electrode");
+                      "fault anywhere else on that electrode may bring");
     }
     return r;
 }

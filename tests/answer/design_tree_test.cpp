@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace toft::answer {
 namespace {
 
@@ -48,6 +50,70 @@ TEST_F(TreeAnswer, OneRunOfItIsSeenAlone) {
     EXPECT_TRUE(for_run(answer_, "none").schemes.empty());
     EXPECT_EQ(seen_from(job_, "r2").runs.front().id, "r2");
     EXPECT_EQ(for_run(answer_, "r0").schemes.front().sentence.find("r1: "), std::string::npos);
+}
+
+TEST_F(TreeAnswer, WhatGoesForSomeBuildingsOnlyNamesThem) {
+    job_.buildings[2].livestock = site::Answer::yes;
+    const Answer answer = design(question_);
+    ASSERT_FALSE(answer.schemes.empty());
+    const auto naming = [&](const std::vector<std::string>& lines, const char* words) {
+        std::string found;
+        for (const std::string& line : lines) {
+            if (line.find(words) != std::string::npos) found += line + "\n";
+        }
+        return found;
+    };
+    const std::string animals = naming(answer.schemes.front().cautions, "animals feel");
+    EXPECT_EQ(animals.find("b1: "), 0u) << animals;
+    EXPECT_EQ(animals.find("b0"), std::string::npos) << animals;
+    EXPECT_EQ(naming(answer.schemes.front().needs_a_person, "signs the design"),
+              "a competent, licensed person signs the design and the tests\n");
+    std::set<std::string> said;
+    for (const special::Advice& advice : answer.advice) {
+        EXPECT_TRUE(said.insert(advice.about + advice.says).second) << "twice: " << advice.about;
+    }
+}
+
+TEST_F(TreeAnswer, OnThreePhasesEachRunOfOneNamesItsLineAndBuildingsShowTheirOwnPhases) {
+    job_.intake.phases = 3;
+    job_.runs[0].phases = 3;
+    job_.runs[1].phases = 1;
+    job_.runs[2].phases = 1;
+    const Answer answer = design(question_);
+    ASSERT_FALSE(answer.schemes.empty());
+    const SchemeAnswer& s = answer.schemes.front();
+    EXPECT_EQ(s.run.line, 0);
+    ASSERT_EQ(s.further.size(), 2u);
+    EXPECT_GT(s.further[0].run.line, 0);
+    EXPECT_GT(s.further[1].run.line, 0);
+    EXPECT_NE(s.further[0].run.line, s.further[1].run.line);
+    EXPECT_NE(s.further[0].sentence.find("on L" + std::to_string(s.further[0].run.line)),
+              std::string::npos);
+    for (const BuildingDemandAnswer& b : answer.demand.buildings) {
+        for (const LoadAnswer& load : b.scenarios) {
+            EXPECT_EQ(load.lines_a.size(), b.id == "b0" ? 3u : 1u) << b.id;
+        }
+    }
+}
+
+TEST_F(TreeAnswer, StoppedItSaysSo) {
+    question_.go_on = [](const Progress&) { return false; };
+    const Answer nothing = design(question_);
+    EXPECT_TRUE(nothing.search.stopped);
+    EXPECT_FALSE(nothing.search.proved);
+    EXPECT_TRUE(nothing.schemes.empty());
+    EXPECT_TRUE(nothing.dropped.empty()) << "nothing fell: it was not looked at";
+    bool others = false;
+    question_.go_on = [&others](const Progress& p) {
+        others = others || p.others;
+        return !p.others;
+    };
+    const Answer cheapest = design(question_);
+    ASSERT_TRUE(others);
+    EXPECT_TRUE(cheapest.search.stopped);
+    EXPECT_TRUE(cheapest.search.proved) << "only others were still looked for";
+    ASSERT_FALSE(cheapest.schemes.empty());
+    EXPECT_EQ(cheapest.schemes.front().key, answer_.schemes.front().key);
 }
 
 }  // namespace

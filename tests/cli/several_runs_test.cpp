@@ -5,12 +5,18 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace toft::cli {
 namespace {
 
 class SeveralRuns : public ::testing::Test {
 protected:
     Ran run(std::vector<std::string> arguments) const { return program_.run(arguments); }
+
+    static std::ptrdiff_t lines(const std::string& text) {
+        return std::count(text.begin(), text.end(), '\n');
+    }
 
     Program program_;
     std::string job_ = example("garage-gym-stable");
@@ -43,6 +49,34 @@ TEST_F(SeveralRuns, WhatIsWorkedOutForOneRunRefusesSeveral) {
 TEST_F(SeveralRuns, NoPictureShowsARunFromABuildingAsOneFromTheHouse) {
     EXPECT_EQ(run({"draw", job_, "--run", "gym-feed"}).code, 2);
     EXPECT_EQ(run({"draw", job_, "--run", "garage-feed"}).code, 0);
+}
+
+TEST_F(SeveralRuns, LeftOutTheRunIsTheFirstFromTheHouse) {
+    const Ran named = run({"explain", job_, "voltage-drop", "--run", "garage-feed"});
+    EXPECT_EQ(run({"explain", job_, "voltage-drop"}).out, named.out);
+    EXPECT_NE(run({"explain", job_, "voltage-drop", "--run", "gym-feed"}).out, named.out);
+    EXPECT_EQ(run({"draw", job_}).out, run({"draw", job_, "--run", "garage-feed"}).out);
+    EXPECT_EQ(run({"draw", job_, "--run", "garage-fed"}).code, 2);
+}
+
+TEST_F(SeveralRuns, OfAJobOfOneRunItMayBeNamedToo) {
+    const Ran named = run({"explain", example("demo"), "voltage-drop", "--run", "studio-feed"});
+    const Ran unnamed = run({"explain", example("demo"), "voltage-drop"});
+    EXPECT_EQ(unnamed.code, 0);
+    EXPECT_EQ(named.code, 0) << named.error;
+    EXPECT_EQ(named.out, unnamed.out);
+}
+
+TEST_F(SeveralRuns, WhatToDoIsAListThatTellsThoseFedAlikeOnce) {
+    const Ran garage = run({"design", job_});
+    for (const char* part : {"\n  - Garage: Feed it", "\n  - Gym: Feed it", "\n  - Stable: Feed it",
+                             "RUN gym-feed FROM Garage TO Gym", "  - Stable: animals feel"}) {
+        EXPECT_NE(garage.out.find(part), std::string::npos) << part;
+    }
+    const Ran field = run({"design", example("lapwing-field")});
+    const std::string todo = field.out.substr(0, field.out.find("HOW CLOSE"));
+    EXPECT_NE(todo.find(" to 4, each: Feed it"), std::string::npos) << todo;
+    EXPECT_LT(lines(todo), 30) << "ten pillars, but few ways to feed one\n" << todo;
 }
 
 }  // namespace

@@ -38,6 +38,18 @@ TEST(AnswerText, FitsItsSchemaAndIsTheSameEveryTime) {
     EXPECT_EQ(json["search"]["milliseconds"], 0) << "there was no clock";
 }
 
+TEST(AnswerText, OnOneLineItIsTheSameDocument) {
+    const answer::Answer answer = designed(small_job());
+    const std::string line = write_answer(answer, Layout::one_line);
+    EXPECT_EQ(std::count(line.begin(), line.end(), '\n'), 1);
+    EXPECT_EQ(line.back(), '\n');
+    EXPECT_EQ(Tree::parse(line), Tree::parse(write_answer(answer)));
+    const Faults faults{{"missing", "/runs", "a feed\nin the words", "", {"a", "b"}}};
+    const std::string at_fault = write_faults(faults, Layout::one_line);
+    EXPECT_EQ(std::count(at_fault.begin(), at_fault.end(), '\n'), 1);
+    EXPECT_EQ(Tree::parse(at_fault), Tree::parse(write_faults(faults)));
+}
+
 TEST(AnswerText, AJobOfThreeFactsFitsItToo) {
     const std::string text = write_answer(designed(small_job()));
     expect_fits("answer", text);

@@ -79,6 +79,43 @@ TEST(Caution, LeakageOverThirtyPerCentIsSaidInFrontAndInTheCircuit) {
     EXPECT_TRUE(says(said(leaky, on_tails()), "30 % of its 30 mA"));
 }
 
+/// Fed from another building, behind a device at the head of a run before.
+std::string said_behind(const site::Job& job, const study::RunScheme& scheme, double before_ma,
+                        bool delayed) {
+    View v = view(job);
+    v.at_house = false;
+    if (before_ma > 0) {
+        study::HeadResidual before;
+        before.sensitivity = milliamperes(before_ma);
+        before.delayed = delayed;
+        v.before = before;
+    }
+    const Cautions cautions = cautions_of(v, chain_of(v, scheme, milliamperes(30)));
+    std::string all;
+    for (std::size_t i = 0; i < cautions.count; ++i) all += std::string(cautions.says[i]) + "\n";
+    return all;
+}
+
+TEST(Caution, ADeviceAtARunBeforeMayTakeAllBehindItUnlessItIsSureToWait) {
+    const site::Job job = job_with({circuit(CircuitKind::lighting)});
+    const char* all_dark = "every building behind that one goes dark";
+    EXPECT_TRUE(says(said_behind(job, in_the_board(), 30, false), all_dark));
+    EXPECT_TRUE(says(said_behind(job, in_the_board(), 30, true), all_dark)) << "too near in rating";
+    EXPECT_EQ(said_behind(job, in_the_board(), 100, true), "");
+    EXPECT_EQ(said_behind(job, in_the_board(), 0, false), "") << "the house's is not in its row";
+}
+
+TEST(Caution, BehindOtherRunsNobodyIsSentToTheHouse) {
+    site::Job job = job_with({circuit(CircuitKind::lighting)});
+    EXPECT_TRUE(says(said(job, by_rcbo()), "walks to the house"));
+    const std::string behind = said_behind(job, by_rcbo(), 0, false);
+    EXPECT_TRUE(says(behind, "walks to the board that feeds it")) << behind;
+    EXPECT_FALSE(says(behind, "house"));
+    job.buildings[1].circuits.push_back(circuit(CircuitKind::freezer));
+    EXPECT_TRUE(says(said_behind(job, by_rcbo(), 0, false), "the freezer goes dark"));
+    EXPECT_FALSE(says(said_behind(job, by_rcbo(), 0, false), "house"));
+}
+
 TEST(Caution, TheWorstJobStillFits) {
     site::Job job = sockets_behind(RcdType::ac);
     for (int i = 0; i < 9; ++i) job.buildings[1].circuits.push_back(circuit(CircuitKind::battery));

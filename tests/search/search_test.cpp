@@ -349,6 +349,29 @@ TEST(Search, TheFirstAloneIsTheFirstOfAll) {
     EXPECT_GT(compared, 200);
 }
 
+TEST(Search, WhoStopsItGetsWhatWasFoundUntilThen) {
+    const site::Job job = support::example_job("demo", support::catalogue());
+    long asked = 0;
+    Options options;
+    options.go_on = [&asked] { return ++asked > 0; };
+    const price::Book book = support::demo_book(support::catalogue());
+    const Result whole = search(support::catalogue(), book, job, 0, options);
+    EXPECT_FALSE(whole.stopped);
+    ASSERT_GT(asked, 10);
+    for (const long after : {0L, asked / 2, asked - 1}) {
+        long left = after;
+        options.go_on = [&left] { return left-- > 0; };
+        const Result some = search(support::catalogue(), book, job, 0, options);
+        EXPECT_TRUE(some.stopped) << after;
+        EXPECT_FALSE(some.all_possible);
+        EXPECT_LE(some.sound, whole.sound) << after;
+        if (after == 0) EXPECT_TRUE(some.contenders.empty());
+        for (const Contender& c : some.contenders) {
+            EXPECT_GE(c.total, whole.contenders.front().total) << after;
+        }
+    }
+}
+
 TEST(Search, TheSameJobGivesTheSameAnswerInTheSameOrder) {
     for (unsigned seed = 1; seed <= 10; ++seed) {
         const site::Job job = support::random_job(seed);

@@ -17,6 +17,24 @@ TEST(SupplySide, ALongRunAsksForASurgeDeviceAtBothEnds) {
     EXPECT_TRUE(holds(about(run_of(8, 14), second).says, "may be too long"));
 }
 
+TEST(SupplySide, BehindOtherRunsTheDeviceThatMayServeIsAtTheBoardThatFeeds) {
+    const auto behind = [](double low_m, double high_m) {
+        const site::Job job = run_of(low_m, high_m);
+        Silent silent;
+        const auto setting = study::prepare(silent, support::catalogue(), job, {}, {});
+        Case c = case_of(setting);
+        c.view.at_house = false;
+        for (const Advice& advice : advice_of(c)) {
+            if (advice.about == "surge at the second board") return advice.says;
+        }
+        return std::string();
+    };
+    EXPECT_TRUE(holds(behind(30, 30), "it needs one of its own"));
+    EXPECT_TRUE(holds(behind(10, 10), "at the board that feeds it serves both"));
+    EXPECT_TRUE(holds(behind(8, 14), "may be too long"));
+    EXPECT_FALSE(holds(behind(8, 14), "house"));
+}
+
 TEST(SupplySide, WhetherASurgesLossCanBeBorneIsTheOwnersWord) {
     EXPECT_TRUE(about(support::plain_job(), "surge").needs_a_person);
 }

@@ -149,5 +149,29 @@ TEST(PathLoad, ARunTakesThreeLinesWhereSomethingBehindItNeedsThem) {
     EXPECT_EQ(phases_in_tree(job, 0), 1);
 }
 
+/// Lines that the runs take.
+std::vector<int> lines_in(const site::Job& job) {
+    Silent silent;
+    return lines_of_runs(prepare(silent, support::small_shop().catalogue, job,
+                                 RunAt{0, phases_in_tree(job, 0)}, {}));
+}
+
+TEST(PathLoad, WhichLineARunTakesIsThatWhichItIsReckonedOn) {
+    // 10 A on each line of the barn; 8, 6 and 5 A go to one line each, the largest first.
+    EXPECT_EQ(lines_in(barn_with_sheds()), (std::vector<int>{0, 3, 1, 2}));
+    site::Job none = support::tree_job({the_house, 0});
+    EXPECT_EQ(lines_in(none), (std::vector<int>{0, 0})) << "the intake has one line";
+}
+
+TEST(PathLoad, ThreeAlikeFromTheHouseTakeALineEachAndWhatIsBehindOneKeepsIt) {
+    site::Job job = support::tree_job({the_house, the_house, the_house, 1, 3});
+    job.intake.phases = 3;
+    for (site::Run& run : job.runs) run.phases = 1;
+    job.buildings[1].load = measured(amperes(9));
+    job.buildings[3].load = measured(amperes(7));
+    // Behind the second hang two more: it is the heaviest and takes the first line.
+    EXPECT_EQ(lines_in(job), (std::vector<int>{2, 1, 3, 1, 1}));
+}
+
 }  // namespace
 }  // namespace toft::study

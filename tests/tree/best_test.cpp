@@ -88,5 +88,41 @@ TEST(Best, ElectrodesAreAskedForBuildingByBuilding) {
     EXPECT_NEAR(free.found->total, least, penny_part);
 }
 
+TEST(Best, WhoStopsItGetsTheBestSoFarAndABoundThatHolds) {
+    const auto& shop = support::small_shop();
+    int with_something = 0;
+    for (unsigned seed = 21; seed < 27; ++seed) {
+        const site::Job job = support::random_tree_job(seed);
+        study::GroundMemo memo;
+        const Workplace at{shop.catalogue, shop.book, job, {}, &memo};
+        const Tree tree = tree_of(at);
+        long asked = 0;
+        Asked whole;
+        whole.go_on = [&asked](const Progress&) { return ++asked > 0; };
+        const Best best = cheapest(at, tree, whole);
+        EXPECT_TRUE(best.proved);
+        EXPECT_FALSE(best.stopped);
+        const double least = best.found ? best.found->total : no_limit;
+        for (const long after : {0L, asked / 3, asked - 2, asked - 1}) {
+            long left = after;
+            Asked stopping;
+            stopping.go_on = [&](const Progress& progress) {
+                EXPECT_LE(progress.at_least, least + penny_part) << seed;
+                EXPECT_GE(progress.price, least - penny_part) << seed;
+                return left-- > 0;
+            };
+            const Best some = cheapest(at, tree, stopping);
+            EXPECT_TRUE(some.stopped) << seed << " after " << after;
+            EXPECT_FALSE(some.proved) << seed << " after " << after;
+            EXPECT_LE(some.at_least, least + penny_part) << seed << " after " << after;
+            if (!some.found) continue;
+            ++with_something;
+            EXPECT_TRUE(some.found->sound);
+            EXPECT_GE(some.found->total, least - penny_part) << seed << " after " << after;
+        }
+    }
+    EXPECT_GT(with_something, 0);
+}
+
 }  // namespace
 }  // namespace toft::tree

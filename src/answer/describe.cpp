@@ -66,6 +66,31 @@ std::string place_words(const RunAnswer& run) {
     return "in a spare way of the house's board";
 }
 
+bool stays(const CableAnswer& c) {
+    return c.laid == study::laid_word(study::Laid::kept) ||
+           c.laid == study::laid_word(study::Laid::doubled);
+}
+
+/// "Feed it with …", "Keep the cable that is there, … : feed it".
+std::string feed_words(const RunAnswer& run) {
+    const std::string how = run.phases == 3 ? "on three phases " : "";
+    const StretchAnswer& first = run.stretches.front();
+    const std::string device =
+        device_words(run) + (run.device_stays ? ", which stays as it is," : "");
+    const std::string from = fmt::format("from {} {}", device, place_words(run));
+    if (stays(first)) {
+        const bool alone = first.parallel == 1;
+        CableAnswer one = first;
+        one.parallel = 1;
+        return fmt::format("Keep the cable that is there, a {}{}; feed {} {}{}", cable_words(one),
+                           alone ? "" : ", and lay a second like it beside it",
+                           alone ? "it" : "both", how, from);
+    }
+    return fmt::format("{} {}with {} {}",
+                       first.laid.empty() ? "Feed it" : "Replace the cable that is there: feed it",
+                       how, all_cables(run), from);
+}
+
 std::string protective_words(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
     if (s.building.earthing == "own electrode") {
@@ -127,9 +152,7 @@ void tell_operator(const study::Setting<Silent>& setting, SchemeAnswer& s) {
 
 std::string sentence_of(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text =
-        fmt::format("Feed it {}with {} from {} {}", run.phases == 3 ? "on three phases " : "",
-                    all_cables(run), device_words(run), place_words(run));
+    std::string text = feed_words(run);
     if (run.rcd && run.rcd->delayed) {
         text +=
             fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
@@ -155,12 +178,13 @@ std::string short_words(const SchemeAnswer& s) {
                 break;
             }
         }
+        if (stays(stretch)) text += stretch.parallel > 1 ? "keep and double, " : "keep, ";
         text += cable + ", " + stretch.protective_conductor;
         if (stretch.separate_mm2) text += " " + mm2(*stretch.separate_mm2);
         text += ", ";
     }
     text += s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
-    text += short_device(run.device) + ", " + run.fed_from;
+    text += short_device(run.device) + ", " + run.fed_from + (run.device_stays ? ", stays" : "");
     if (run.rcd && run.rcd->delayed)
         text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
     return text;

@@ -98,6 +98,7 @@ private:
     void findings() {
         for (std::size_t i = 0; i < recorded_.findings().size(); ++i) {
             const auto& f = recorded_.findings()[i];
+            if (!f.concerns) continue;
             FindingAnswer a;
             a.rule = f.rule->name;
             a.clause = f.rule->clause;

@@ -111,11 +111,7 @@ site::Run read_run(Reader& in, const tables::Catalogue& catalogue) {
         const auto at = std::find(carried.begin(), carried.end(), word) - carried.begin();
         run.also_carries.push_back(static_cast<site::AlsoCarried>(at));
     }
-    if (in.takes("existing")) {
-        in.fault("not-supported", "existing",
-                 "existing cables are not judged by this version; leave the key out to plan a new "
-                 "one");
-    }
+    if (auto existing = in.object("existing")) run.existing = read_existing(*existing, catalogue);
     in.finish();
     return run;
 }

@@ -61,6 +61,7 @@ struct Finding {
     const char* says = "";     ///< why, where the figures alone do not tell
     int circuit = -1;          ///< place of the circuit it is about, in the building's list
     const char* remedy = "";   ///< item of the price book that would put it right
+    bool concerns = true;      ///< false: it has nothing to say of this run and is not shown
 };
 
 /// Room for every rule's finding on one run, without allocation.

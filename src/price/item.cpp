@@ -61,7 +61,9 @@ constexpr std::array<const char*, item_count> item_words{"gland pair small",
                                                          "plastic section in a pipe",
                                                          "moving a tap",
                                                          "soft starter",
-                                                         "load management unit"};
+                                                         "load management unit",
+                                                         "test of an existing cable",
+                                                         "hours taking an old cable off"};
 
 }  // namespace
 

@@ -62,10 +62,12 @@ enum class Item {
     plastic_section,
     moving_tap,
     soft_starter,
-    load_management
+    load_management,
+    test_of_existing_cable,
+    hours_old_cable_off
 };
 
-inline constexpr std::size_t item_count = 56;
+inline constexpr std::size_t item_count = 58;
 
 /// The item's word in the book.
 const char* item_word(Item item);

@@ -7,6 +7,8 @@
 #include "rules/disconnection.h"
 #include "rules/earthing_choice.h"
 #include "rules/electrode.h"
+#include "rules/existing_cable.h"
+#include "rules/existing_loop.h"
 #include "rules/fault_heat.h"
 #include "rules/feed_point.h"
 #include "rules/hidden_cable.h"
@@ -27,6 +29,8 @@ const std::array<Rule, rule_count>& rulebook() {
         {&separation_rule, separation<Silent>, separation<Recording>},
         {&electrode_rule, electrode<Silent>, electrode<Recording>},
         {&suitability_rule, suitability<Silent>, suitability<Recording>},
+        {&existing_cable_rule, existing_cable<Silent>, existing_cable<Recording>},
+        {&existing_loop_rule, existing_loop<Silent>, existing_loop<Recording>},
         {&bonding_size_rule, bonding_size<Silent>, bonding_size<Recording>},
         {&house_earthing_rule, house_earthing<Silent>, house_earthing<Recording>},
         {&voltage_drop_rule, voltage_drop<Silent>, voltage_drop<Recording>},

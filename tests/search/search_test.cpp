@@ -110,7 +110,7 @@ std::string kind_of(const support::BruteSound& s) {
                        std::to_string(s.scheme.phases);
     for (const study::Stretch& laid : s.scheme.laid()) {
         kind += std::string("/") + study::protective_word(laid.protective) + "/" +
-                tables::family_word(laid.cable->family);
+                tables::family_word(laid.cable->family) + "/" + study::laid_word(laid.laid);
     }
     for (const char* rule : {"bonding-size", "voltage-drop"}) {
         const auto i = static_cast<std::size_t>(rules::find_rule(rule) - rules::rulebook().data());

@@ -2,6 +2,7 @@
 
 #include "answer/demand.h"
 #include "base/text.h"
+#include "existing/found.h"
 
 #include <fmt/format.h>
 
@@ -244,6 +245,34 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
         s.needs_a_person.push_back("lightning protection: its bonding needs its designer");
     }
     s.needs_a_person.push_back("a competent, licensed person signs the design and the tests");
+}
+
+namespace {
+
+/// "Garage: part the rod … (about £62 before tax, in the price)".
+std::string first_work(const existing::FoundWrong& f, const price::Book& book) {
+    const std::string what = fmt::format("{}: {}", f.where, f.row->first);
+    bool priced = false;
+    const price::Item item = price::item_of(f.row->item, priced);
+    if (!priced) return what;
+    return fmt::format("{} (about £{} before tax, in the price)", what,
+                       fixed(book.amount(item), 0));
+}
+
+}  // namespace
+
+void add_found(const study::Setting<Silent>& setting, const price::Book& book, SchemeAnswer& s) {
+    for (const existing::FoundWrong& f : existing::found_for(setting, s.scheme)) {
+        const tables::FoundRow& row = *f.row;
+        const std::string what = fmt::format("{}: {}; {}", f.where, row.wrong, row.danger);
+        if (row.weight == "record") {
+            s.cautions.push_back(fmt::format("To be recorded. {}. {}", what, row.first));
+            continue;
+        }
+        if (!row.tell.empty()) s.tell.push_back({row.tell, "now", what});
+        s.cautions.push_back((row.weight == "danger now" ? "Danger now. " : "") + what);
+        s.house_work.push_back(first_work(f, book));
+    }
 }
 
 }  // namespace toft::answer

@@ -69,6 +69,7 @@ public:
         out_.sentence = sentence_of(out_);
         out_.words = short_words(out_);
         house_work();
+        add_found(s_, q_.book, out_);
         add_duties(s_, out_);
         add_guard_cautions(out_);
         for (const special::Advice& advice : special::advice_of(special::case_of(s_))) {

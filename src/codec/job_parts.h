@@ -10,12 +10,9 @@ namespace toft::codec {
 void read_intake(Reader& in, site::Job& job);
 void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 site::Electrode read_electrode(Reader& in);
-void read_buildings(Reader& in, site::Job& job);
+void read_buildings(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_runs(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_wishes(Reader& in, site::Job& job);
-
-/// The cable that lies where a run is to go; it must be one of the catalogue.
-site::Existing read_existing(Reader& in, const tables::Catalogue& catalogue);
 
 /// {"standard", "curve", "rating_a"}. With a catalogue the device must be one of its own: a rating
 /// or curve that the standard lacks is a fault that names those it has.

@@ -63,7 +63,10 @@ constexpr std::array<const char*, item_count> item_words{"gland pair small",
                                                          "soft starter",
                                                          "load management unit",
                                                          "test of an existing cable",
-                                                         "hours taking an old cable off"};
+                                                         "hours taking an old cable off",
+                                                         "parting two earths",
+                                                         "parting neutral and earth",
+                                                         "tracing a borrowed neutral"};
 
 }  // namespace
 

@@ -64,10 +64,13 @@ enum class Item {
     soft_starter,
     load_management,
     test_of_existing_cable,
-    hours_old_cable_off
+    hours_old_cable_off,
+    parting_two_earths,
+    parting_neutral_and_earth,
+    tracing_a_borrowed_neutral
 };
 
-inline constexpr std::size_t item_count = 58;
+inline constexpr std::size_t item_count = 61;
 
 /// The item's word in the book.
 const char* item_word(Item item);

@@ -1,7 +1,7 @@
 #include "price/price.h"
 
-#include "price/electrode.h"
 #include "earthing/main_bonding.h"
+#include "price/electrode.h"
 
 namespace toft::price {
 
@@ -18,9 +18,7 @@ public:
 
     using Money = ValueIn<L, Pounds>;
 
-    Money house_end() {
-        return scheme_.head_stays ? head_that_stays() : new_head();
-    }
+    Money house_end() { return scheme_.head_stays ? head_that_stays() : new_head(); }
 
     Money new_head() {
         const auto& devices = s_.catalogue->devices;

@@ -1,5 +1,8 @@
 #include "rules/rulebook.h"
 
+#include "existing/existing_cable.h"
+#include "existing/existing_loop.h"
+#include "existing/found_wrong.h"
 #include "finals/circuits.h"
 #include "rules/bonding_size.h"
 #include "rules/breaking_capacity.h"
@@ -7,8 +10,6 @@
 #include "rules/disconnection.h"
 #include "rules/earthing_choice.h"
 #include "rules/electrode.h"
-#include "rules/existing_cable.h"
-#include "rules/existing_loop.h"
 #include "rules/fault_heat.h"
 #include "rules/feed_point.h"
 #include "rules/hidden_cable.h"
@@ -31,6 +32,7 @@ const std::array<Rule, rule_count>& rulebook() {
         {&suitability_rule, suitability<Silent>, suitability<Recording>},
         {&existing_cable_rule, existing_cable<Silent>, existing_cable<Recording>},
         {&existing_loop_rule, existing_loop<Silent>, existing_loop<Recording>},
+        {&found_wrong_rule, found_wrong<Silent>, found_wrong<Recording>},
         {&bonding_size_rule, bonding_size<Silent>, bonding_size<Recording>},
         {&house_earthing_rule, house_earthing<Silent>, house_earthing<Recording>},
         {&voltage_drop_rule, voltage_drop<Silent>, voltage_drop<Recording>},

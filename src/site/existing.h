@@ -19,10 +19,10 @@ struct Existing {
     std::optional<NamedDevice> device;  ///< at its head
     std::optional<FedFrom> fed_from;    ///< where that stands
     std::optional<Condition> condition;
-    std::string colours;          ///< of its cores: those of today, or red and black; may be empty
-    std::optional<int> laid_in;   ///< year
-    Fact<Ohms> insulation;  ///< between any two conductors, the least reading
-    Fact<Ohms> r1_r2;       ///< line and protective conductor, joined at the far end
+    std::string colours;         ///< of its cores: those of today, or red and black; may be empty
+    std::optional<int> laid_in;  ///< year
+    Fact<Ohms> insulation;       ///< between any two conductors, the least reading
+    Fact<Ohms> r1_r2;            ///< line and protective conductor, joined at the far end
     std::optional<ReadThrough> through;
     Fact<Ohms> r1_rn;   ///< line and neutral, joined at the far end
     Fact<Ohms> zs;      ///< earth fault loop at the far end

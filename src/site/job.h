@@ -131,6 +131,7 @@ struct Building {
     Answer barefoot = Answer::unknown;
     Answer vehicle_outdoors = Answer::unknown;
     Answer spread_of_fire_risk = Answer::unknown;
+    std::vector<std::string> found;  ///< wrong with what is there, in the words of the tables
 
     friend bool operator==(const Building&, const Building&) = default;
 };
@@ -163,6 +164,7 @@ struct Run {
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
     std::vector<AlsoCarried> also_carries;
     std::optional<Existing> existing;  ///< the cable that lies there
+    std::vector<std::string> found;    ///< wrong with it, in the words of the tables
 
     friend bool operator==(const Run&, const Run&) = default;
 };

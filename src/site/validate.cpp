@@ -104,9 +104,10 @@ private:
         const Building* from = find_building(job_, run.from);
         const auto& fed = run.existing->fed_from;
         if (!from || from->origin || !fed || *fed == FedFrom::spare_way) return;
-        fault("fed-from", at + "/existing/fed_from",
-              fmt::format("{} is not the house: a run from there takes a way of its board", run.from),
-              "", {"spare way"});
+        fault(
+            "fed-from", at + "/existing/fed_from",
+            fmt::format("{} is not the house: a run from there takes a way of its board", run.from),
+            "", {"spare way"});
     }
 
     /// In an outbuilding there are no tails, and its board is the one that is planned.

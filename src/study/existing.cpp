@@ -86,21 +86,21 @@ private:
     void condition() {
         out_.damaged = facts_.condition == site::Condition::damaged;
         const site::Answer found = facts_.condition == site::Condition::sound ? site::Answer::yes
-                                   : out_.damaged                            ? site::Answer::no
+                                   : out_.damaged                             ? site::Answer::no
                                                   : site::Answer::unknown;
         out_.sound = settler_.settle(
             found, {at_ + "/condition", "the cable that is there is sound", ""}, false);
     }
 
     void insulation() {
-        const auto read = settler_.settle(
-            facts_.insulation,
-            {at_ + "/insulation_megohm", "insulation of the cable that is there",
-             "existing.insulation"},
-            1e6);
-        out_.insulation = ledger_.stated(
-            {"R.ins", "insulation of the cable there, the least it may read"}, read.bounds.least,
-            read.from);
+        const auto read =
+            settler_.settle(facts_.insulation,
+                            {at_ + "/insulation_megohm", "insulation of the cable that is there",
+                             "existing.insulation"},
+                            1e6);
+        out_.insulation =
+            ledger_.stated({"R.ins", "insulation of the cable there, the least it may read"},
+                           read.bounds.least, read.from);
     }
 
     void live() {
@@ -121,8 +121,8 @@ private:
         if (facts_.armour.known) from_armour();
         if (facts_.r1_r2.known || !any_) {
             const auto read = settler_.settle(
-                facts_.r1_r2, {at_ + "/r1_r2_ohm", "R1+R2 of the cable that is there",
-                               "existing.r1_r2"});
+                facts_.r1_r2,
+                {at_ + "/r1_r2_ohm", "R1+R2 of the cable that is there", "existing.r1_r2"});
             take(ledger_.stated({"R1.R2.read", "line and protective conductor there, as read"},
                                 read.bounds.most, read.from),
                  ledger_.stated({"R1.R2.least", "… the least it may read"}, read.bounds.least,
@@ -143,8 +143,7 @@ private:
                                          read.bounds.least, read.from);
         take(ledger_.let({"R1.R2.zs", "line and protective conductor by the loop that was read"},
                          most(zs - s_.supply.ze_least, none_)),
-             ledger_.let({"R1.R2.zs.least", "… the least"},
-                         most(less - s_.supply.ze_most, none_)));
+             ledger_.let({"R1.R2.zs.least", "… the least"}, most(less - s_.supply.ze_most, none_)));
     }
 
     void from_armour() {
@@ -196,9 +195,9 @@ template <class L>
 void prepare_existing(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_index) {
     if (!s.run->existing) return;
     if (!s.existing.cable) {
-        s.assumed.push_back(fmt::format(
-            "the cable that is there has {} cores: it is not offered for {} phase{}",
-            s.run->existing->cores, s.phases, s.phases == 1 ? "" : "s"));
+        s.assumed.push_back(
+            fmt::format("the cable that is there has {} cores: it is not offered for {} phase{}",
+                        s.run->existing->cores, s.phases, s.phases == 1 ? "" : "s"));
         return;
     }
     ExistingWork<L>(ledger, settler, s, run_index).all();

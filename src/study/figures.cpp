@@ -114,8 +114,8 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
         run = i == 0 ? part : run + part;
     }
     if (scheme.first().old()) {
-        run.r = run.r + s.existing.more_line *
-                            ((1.0 + s.neutral_share) / static_cast<double>(scheme.first().parallel));
+        run.r = run.r + s.existing.more_line * ((1.0 + s.neutral_share) /
+                                                static_cast<double>(scheme.first().parallel));
     }
     run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
     run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);

@@ -55,13 +55,13 @@ template <class L>
 struct ExistingSetting {
     const tables::Cable* cable = nullptr;  ///< null: there is none, or not for so many phases
     bool damaged = false;
-    bool sound = false;                    ///< found so, or taken so at this corner
-    ValueIn<L, Ohms> insulation{};         ///< the least it may read
-    ValueIn<L, Ohms> loop{};               ///< R1+R2, the most it may read
-    ValueIn<L, Ohms> loop_least{};         ///< … and the least
-    ValueIn<L, Ohms> loop_expected{};      ///< what the shortest length gives at 20 °C
-    bool live_read = false;                ///< R1+Rn was read
-    ValueIn<L, Ohms> live{};               ///< the most it may read
+    bool sound = false;                ///< found so, or taken so at this corner
+    ValueIn<L, Ohms> insulation{};     ///< the least it may read
+    ValueIn<L, Ohms> loop{};           ///< R1+R2, the most it may read
+    ValueIn<L, Ohms> loop_least{};     ///< … and the least
+    ValueIn<L, Ohms> loop_expected{};  ///< what the shortest length gives at 20 °C
+    bool live_read = false;            ///< R1+Rn was read
+    ValueIn<L, Ohms> live{};           ///< the most it may read
     ValueIn<L, Ohms> live_expected{};
     ValueIn<L, Ohms> more_line{};  ///< of each live conductor over what its length gives
     ValueIn<L, Ohms> more_path{};  ///< of the protective path over that

@@ -257,8 +257,7 @@ private:
     bool larger_than_needed(const Head& head) const {
         return std::any_of(passed_.begin(), passed_.end(), [&](const Head& other) {
             return other.fed_from == head.fed_from && other.rcd == head.rcd &&
-                   other.stays == head.stays &&
-                   other.device->standard == head.device->standard &&
+                   other.stays == head.stays && other.device->standard == head.device->standard &&
                    other.device->curve == head.device->curve &&
                    other.device->breaking.value == head.device->breaking.value &&
                    other.device->rating < head.device->rating;

@@ -1,7 +1,7 @@
-#include "rules/existing_loop.h"
+#include "existing/existing_loop.h"
 
+#include "existing/laid_beside.h"
 #include "finding/judge.h"
-#include "study/laid_beside.h"
 
 namespace toft::rules {
 
@@ -43,12 +43,12 @@ Finding<L> existing_loop(L& ledger, const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
     const bool beside = c.scheme.first().laid == study::Laid::doubled;
     const auto ratio =
-        beside ? study::reading_of_equals(ledger, limits)
+        beside ? existing::reading_of_equals(ledger, limits)
                : ledger.table({"R.over", "most that a reading may be over what is expected"},
                               limits.reading_most);
-    Finding<L> f = keeps_under(
-        ledger, existing_loop_rule, there.loop,
-        ledger.let({"R1.R2.most", "most that may read"}, there.loop_expected * ratio));
+    Finding<L> f =
+        keeps_under(ledger, existing_loop_rule, there.loop,
+                    ledger.let({"R1.R2.most", "most that may read"}, there.loop_expected * ratio));
     if (there.live_read) {
         const Finding<L> live = keeps_under(
             ledger, existing_loop_rule, there.live,

@@ -4,7 +4,7 @@
 #include "base/ledger.h"
 #include "tables/rulebook.h"
 
-namespace toft::study {
+namespace toft::existing {
 
 /// Most that one of two may read over the other: with currents I and I (1 + e) over it and its twin
 /// the difference is 2 e / (2 + e) of the mean, so e = 2 u / (2 - u) where u is allowed.
@@ -16,4 +16,4 @@ ValueIn<L, double> reading_of_equals(L& ledger, const tables::Limits& limits) {
                       1.0 + 2.0 * u / (2.0 - u));
 }
 
-}  // namespace toft::study
+}  // namespace toft::existing

@@ -1,4 +1,4 @@
-#include "rules/existing_cable.h"
+#include "existing/existing_cable.h"
 
 #include "finding/judge.h"
 
@@ -16,6 +16,10 @@ namespace {
 
 /// Colours of before the change.
 constexpr const char* old_colours = "red and black";
+
+constexpr const char* look_for_it =
+    "the cable that is there stays, but its insulation reads so little that a fault may be on its "
+    "way: look for it, test again, and expect to replace it";
 
 const char* words_of_care(const site::Existing& facts) {
     return facts.colours == old_colours
@@ -40,12 +44,12 @@ Finding<L> existing_cable(L& ledger, const Case<L>& c) {
     const auto mega = [&](const char* symbol, const char* meaning, const auto& r) {
         return ledger.let({symbol, meaning, 0, "MΩ"}, r / 1e6);
     };
-    Finding<L> f = reaches(
-        ledger, existing_cable_rule,
-        mega("R.ins.M", "insulation of the cable there", there.insulation),
-        mega("R.ins.min", "least insulation of a circuit",
-             ledger.table({"R.ins.table", "least insulation of a circuit, in ohms"},
-                          c.setting.catalogue->limits.insulation_least)));
+    Finding<L> f =
+        reaches(ledger, existing_cable_rule,
+                mega("R.ins.M", "insulation of the cable there", there.insulation),
+                mega("R.ins.min", "least insulation of a circuit",
+                     ledger.table({"R.ins.table", "least insulation of a circuit, in ohms"},
+                                  c.setting.catalogue->limits.insulation_least)));
     if (!there.sound) {
         f.verdict = Verdict::fails;
         f.says = there.damaged
@@ -57,7 +61,9 @@ Finding<L> existing_cable(L& ledger, const Case<L>& c) {
             "not stay in use as it is";
     } else {
         f.verdict = Verdict::caution;
-        f.says = words_of_care(*c.setting.run->existing);
+        const bool low =
+            plain(there.insulation) < c.setting.catalogue->limits.insulation_look.value;
+        f.says = low ? look_for_it : words_of_care(*c.setting.run->existing);
     }
     return f;
 }

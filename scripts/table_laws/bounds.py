@@ -18,7 +18,9 @@ LIMITS = {
     "bond.min": ("mm2", 6, 10), "bond.max": ("mm2", 25, 35),
     "separate.min.protected": ("mm2", 2.5, 4), "separate.min": ("mm2", 4, 6),
     "separate.buried": ("mm2", 16, 25), "fault.longest": ("s", 1, 5),
-    "parallel.least": ("mm2", 16, 70), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
+    "parallel.least": ("mm2", 16, 70), "insulation.least": ("Mohm", 0.5, 1),
+    "insulation.look": ("Mohm", 1, 5), "reading.most": ("ratio", 1.05, 2),
+    "unequal.most": ("ratio", 0.02, 0.2), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "body.current": ("mA", 0.5, 30),
     "body.resistance": ("kohm", 0.5, 2), "insert.length": ("m", 0.3, 2),
     "rod.length": ("m", 0.6, 6), "rod.diameter": ("mm", 8, 25),
@@ -50,4 +52,5 @@ UNKNOWNS = {
     "air_temperature": ("C", 0, 50), "depth": ("m", 0.1, 2), "grouped": ("circuits", 0, 10),
     "grouped.buried": ("circuits", 0, 10),
     "earth.without.neutral": ("ohm", 0.05, 1000), "house.load.now": ("W", 50, 25000),
-    "reach": ("m", 0, 50)}
+    "reach": ("m", 0, 50), "existing.insulation": ("Mohm", 0, 10000),
+    "existing.r1_r2": ("ohm", 0, 100)}

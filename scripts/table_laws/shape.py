@@ -121,6 +121,13 @@ TABLES = {
     "ask/find_out.csv": (1, dict(
         fact=TEXT, question=TEXT, how=TEXT, minutes=Number(1, 300),
         by=Words(("anyone", "electrician", "operator")), values=TEXT)),
+    "found/found.csv": (4, dict(
+        found=TEXT, at=Words(("building", "house", "run")),
+        earthing=Words(("any", "own electrode", "house's earth")),
+        cable=Words(("any", "kept", "anew")),
+        weight=Words(("danger now", "danger", "wrong", "record")),
+        verdict=Words(("meets", "caution", "fails")), wrong=TEXT, danger=TEXT, first=TEXT,
+        item=TEXT, tell=TEXT, clause=TEXT)),
     "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, cost=TEXT, value=TEXT)),
     "lever/worth.csv": (1, dict(
         key=Words(("least.saving", "more.headroom", "small.cost")), value=Number(0.01, 100),

@@ -62,4 +62,6 @@ PRICED = (
     "isolator", "switch-fuse three-pole", "three-phase board extra", "four-pole RCD extra",
     "three-pole device over one pole", "joint box", "hours joint box", "conduit", "trunking",
     "catenary wire", "plastic section in a pipe", "moving a tap", "soft starter",
-    "load management unit", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))
+    "load management unit", "test of an existing cable",
+    "hours taking an old cable off", "parting two earths", "parting neutral and earth",
+    "tracing a borrowed neutral", *(f"separate {s}" for s in (4, 6, 10, 16, 25, 35)), *(f"trench {s}" for s in SURFACES))

@@ -114,6 +114,7 @@ struct CableAnswer {
     bool armour_far = false;
     std::optional<double> separate_mm2;
     int parallel = 1;  ///< equal cables side by side
+    std::string laid;  ///< what becomes of the cable that lies there; empty where none does
     double overall_mm = 0;
 };
 
@@ -133,6 +134,7 @@ struct RunAnswer : CableAnswer {
     std::string fed_from;
     std::string feeder;  ///< name of the outbuilding whose board feeds it; empty for the house
     DeviceAnswer device;
+    bool device_stays = false;     ///< it feeds the cable there today
     std::optional<RcdAnswer> rcd;  ///< at the head: a device of its own, or the RCBO's
     FigureAnswers figures;
 };

@@ -2,6 +2,7 @@
 
 #include "answer/demand.h"
 #include "base/text.h"
+#include "existing/found.h"
 
 #include <fmt/format.h>
 
@@ -64,6 +65,31 @@ std::string place_words(const RunAnswer& run) {
     if (fed_from == "new board") return "in a new small board on the tails, behind an isolator";
     if (!run.feeder.empty()) return fmt::format("in a way of the board of {}", run.feeder);
     return "in a spare way of the house's board";
+}
+
+bool stays(const CableAnswer& c) {
+    return c.laid == study::laid_word(study::Laid::kept) ||
+           c.laid == study::laid_word(study::Laid::doubled);
+}
+
+/// "Feed it with …", "Keep the cable that is there, … : feed it".
+std::string feed_words(const RunAnswer& run) {
+    const std::string how = phases_words(run);
+    const StretchAnswer& first = run.stretches.front();
+    const std::string device =
+        device_words(run) + (run.device_stays ? ", which stays as it is," : "");
+    const std::string from = fmt::format("from {} {}", device, place_words(run));
+    if (stays(first)) {
+        const bool alone = first.parallel == 1;
+        CableAnswer one = first;
+        one.parallel = 1;
+        return fmt::format("Keep the cable that is there, a {}{}; feed {} {}{}", cable_words(one),
+                           alone ? "" : ", and lay a second like it beside it",
+                           alone ? "it" : "both", how, from);
+    }
+    return fmt::format("{} {}with {} {}",
+                       first.laid.empty() ? "Feed it" : "Replace the cable that is there: feed it",
+                       how, all_cables(run), from);
 }
 
 std::string protective_words(const SchemeAnswer& s) {
@@ -132,8 +158,7 @@ std::string phases_words(const RunAnswer& run) {
 
 std::string sentence_of(const SchemeAnswer& s) {
     const RunAnswer& run = s.run;
-    std::string text = fmt::format("Feed it {}with {} from {} {}", phases_words(run),
-                                   all_cables(run), device_words(run), place_words(run));
+    std::string text = feed_words(run);
     if (run.rcd && run.rcd->delayed) {
         text +=
             fmt::format(", behind a delayed {} mA RCD", significant(run.rcd->sensitivity_ma, 4));
@@ -160,12 +185,13 @@ std::string short_words(const SchemeAnswer& s) {
                 break;
             }
         }
+        if (stays(stretch)) text += stretch.parallel > 1 ? "keep and double, " : "keep, ";
         text += cable + ", " + stretch.protective_conductor;
         if (stretch.separate_mm2) text += " " + mm2(*stretch.separate_mm2);
         text += ", ";
     }
     text += s.building.earthing + ", " + significant(run.device.rating_a, 6) + " A ";
-    text += short_device(run.device) + ", " + run.fed_from;
+    text += short_device(run.device) + ", " + run.fed_from + (run.device_stays ? ", stays" : "");
     if (run.rcd && run.rcd->delayed)
         text += fmt::format(", {} mA delayed RCD", significant(run.rcd->sensitivity_ma, 4));
     return text;
@@ -225,6 +251,34 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
         s.needs_a_person.push_back("lightning protection: its bonding needs its designer");
     }
     s.needs_a_person.push_back("a competent, licensed person signs the design and the tests");
+}
+
+namespace {
+
+/// "Garage: part the rod … (about £62 before tax, in the price)".
+std::string first_work(const existing::FoundWrong& f, const price::Book& book) {
+    const std::string what = fmt::format("{}: {}", f.where, f.row->first);
+    bool priced = false;
+    const price::Item item = price::item_of(f.row->item, priced);
+    if (!priced) return what;
+    return fmt::format("{} (about £{} before tax, in the price)", what,
+                       fixed(book.amount(item), 0));
+}
+
+}  // namespace
+
+void add_found(const study::Setting<Silent>& setting, const price::Book& book, SchemeAnswer& s) {
+    for (const existing::FoundWrong& f : existing::found_for(setting, s.scheme)) {
+        const tables::FoundRow& row = *f.row;
+        const std::string what = fmt::format("{}: {}; {}", f.where, row.wrong, row.danger);
+        if (row.weight == "record") {
+            s.cautions.push_back(fmt::format("To be recorded. {}. {}", what, row.first));
+            continue;
+        }
+        if (!row.tell.empty()) s.tell.push_back({row.tell, "now", what});
+        s.cautions.push_back((row.weight == "danger now" ? "Danger now. " : "") + what);
+        s.house_work.push_back(first_work(f, book));
+    }
 }
 
 }  // namespace toft::answer

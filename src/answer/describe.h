@@ -25,4 +25,9 @@ std::vector<std::string> standing_cautions();
 /// Cautions, duties to tell others, and what needs a specialist, for one scheme.
 void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);
 
+/// What was found wrong at what is there: who must know, what is done first and for how much, what
+/// is merely recorded. Adds it to the scheme's duties, work and cautions.
+void add_found(const study::Setting<Silent>& setting, const price::Book& book,
+               SchemeAnswer& scheme);
+
 }  // namespace toft::answer

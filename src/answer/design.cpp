@@ -70,6 +70,7 @@ public:
         out_.sentence = sentence_of(out_);
         out_.words = short_words(out_);
         house_work();
+        add_found(s_, q_.book, out_);
         add_duties(s_, out_);
         add_guard_cautions(out_);
         for (const special::Advice& advice : special::advice_of(special::case_of(s_))) {
@@ -107,6 +108,7 @@ private:
     void findings() {
         for (std::size_t i = 0; i < recorded_.findings().size(); ++i) {
             const auto& f = recorded_.findings()[i];
+            if (!f.concerns) continue;
             FindingAnswer a;
             a.rule = f.rule->name;
             a.clause = f.rule->clause;

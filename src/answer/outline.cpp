@@ -36,6 +36,7 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
     }
     r.device = {scheme.device->standard, scheme.device->curve, kind_of_device(scheme.device->kind),
                 scheme.device->rating.number(), scheme.device->breaking.value.number() / 1000};
+    r.device_stays = scheme.head_stays;
     if (const auto residual = study::residual_at_head(scheme)) {
         r.rcd = RcdAnswer{
             residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};

@@ -28,6 +28,32 @@ Cores cores_of(const tables::Cable& cable, int phases, bool armoured) {
             {"black", "green-yellow", "protective"}};
 }
 
+/// Colours of before 2004, with sleeves where today's use of a colour differs.
+Cores old_cores(const tables::Cable& cable, int phases) {
+    if (phases == 3) {
+        Cores cores{{"red", "brown", "line 1"},
+                    {"yellow", "black", "line 2"},
+                    {"blue", "grey", "line 3"},
+                    {"black", "blue", "neutral"}};
+        if (cable.cores == 5) cores.push_back({"green-yellow", "", "protective"});
+        return cores;
+    }
+    if (cable.cores == 3) {
+        return {{"red", "brown", "line"},
+                {"yellow", "blue", "neutral"},
+                {"blue", "green-yellow", "protective"}};
+    }
+    Cores cores{{"red", "brown", "line"}, {"black", "blue", "neutral"}};
+    if (cable.family == tables::Family::flat_twin_and_earth) {
+        cores.push_back({"bare", "green-yellow", "protective"});
+    }
+    return cores;
+}
+
+bool in_old_colours(const site::Run& run, const study::Stretch& laid) {
+    return laid.old() && run.existing && run.existing->colours == "red and black";
+}
+
 }  // namespace
 
 std::vector<StretchAnswer> stretches_of(const study::Setting<Silent>& setting,
@@ -46,7 +72,9 @@ std::vector<StretchAnswer> stretches_of(const study::Setting<Silent>& setting,
         a.cores = laid.cable->cores;
         a.live_mm2 = laid.cable->section.number();
         if (study::core_serves(laid.protective)) a.cpc_mm2 = laid.cable->cpc.number();
-        a.core_list = cores_of(*laid.cable, scheme.phases, make.armoured);
+        a.core_list = in_old_colours(*setting.run, laid)
+                          ? old_cores(*laid.cable, scheme.phases)
+                          : cores_of(*laid.cable, scheme.phases, make.armoured);
         a.protective_conductor = study::protective_word(laid.protective);
         a.armoured = make.armoured;
         a.armour_near = make.armoured;
@@ -55,6 +83,7 @@ std::vector<StretchAnswer> stretches_of(const study::Setting<Silent>& setting,
                             : make.armoured && study::armour_serves(laid.protective);
         if (laid.separate) a.separate_mm2 = laid.separate->section.number();
         a.parallel = laid.parallel;
+        if (setting.run->existing) a.laid = study::laid_word(laid.laid);
         a.overall_mm = laid.cable->overall.value.number() * 1000;
         answers.push_back(std::move(a));
     }

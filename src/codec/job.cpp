@@ -19,7 +19,7 @@ site::Job read_whole(Reader& in, const tables::Catalogue& catalogue) {
     if (!rulebook.empty()) job.rulebook = rulebook;
     if (auto intake = in.object("intake", true)) read_intake(*intake, job);
     if (auto ground = in.object("ground")) read_ground(*ground, catalogue, job);
-    read_buildings(in, job);
+    read_buildings(in, catalogue, job);
     read_runs(in, catalogue, job);
     if (auto wishes = in.object("wishes")) read_wishes(*wishes, job);
     if (!in.objects("readings", 2000).empty()) {

@@ -1,5 +1,7 @@
 #include "codec/job_parts.h"
 
+#include <algorithm>
+
 namespace toft::codec {
 
 namespace {
@@ -98,7 +100,7 @@ void read_position(Reader& in, site::Building& b) {
     b.at_y_m = at->at(1).get<double>();
 }
 
-site::Building read_building(Reader& in) {
+site::Building read_building(Reader& in, const tables::Catalogue& catalogue) {
     site::Building b;
     b.id = in.text("id", true);
     b.name = in.text("name");
@@ -111,6 +113,7 @@ site::Building read_building(Reader& in) {
         b.circuits.push_back(read_circuit(circuit));
     }
     read_load(in, b);
+    b.found = in.list_of("found", tables::found_words(catalogue.found, {"house", "building"}));
     in.finish();
     return b;
 }
@@ -134,12 +137,24 @@ void say_what_keeps_unseen(const site::Building& b, site::Job& job) {
     }
 }
 
+/// What can be found wrong at a house and not at an outbuilding, or the other way round.
+void say_what_is_found_elsewhere(const site::Building& b, const tables::Catalogue& catalogue,
+                                 site::Job& job) {
+    const auto here = tables::found_words(catalogue.found, {b.origin ? "house" : "building"});
+    for (const std::string& word : b.found) {
+        if (std::find(here.begin(), here.end(), word) != here.end()) continue;
+        job.unused.push_back(fmt::format("{}: \"{}\" says nothing of {}", b.id, word,
+                                         b.origin ? "a house" : "an outbuilding"));
+    }
+}
+
 }  // namespace
 
-void read_buildings(Reader& in, site::Job& job) {
+void read_buildings(Reader& in, const tables::Catalogue& catalogue, site::Job& job) {
     for (Reader& building : in.objects("buildings", 200)) {
-        job.buildings.push_back(read_building(building));
+        job.buildings.push_back(read_building(building, catalogue));
         say_what_keeps_unseen(job.buildings.back(), job);
+        say_what_is_found_elsewhere(job.buildings.back(), catalogue, job);
     }
 }
 

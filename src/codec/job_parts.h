@@ -10,7 +10,7 @@ namespace toft::codec {
 void read_intake(Reader& in, site::Job& job);
 void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 site::Electrode read_electrode(Reader& in);
-void read_buildings(Reader& in, site::Job& job);
+void read_buildings(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_runs(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 void read_wishes(Reader& in, site::Job& job);
 

@@ -208,6 +208,7 @@ Json run_json(const RunAnswer& r) {
     Json stretches = Json::array();
     for (const StretchAnswer& s : r.stretches) stretches.push_back(stretch_json(s));
     Json json = cable_json(r);
+    if (!r.laid.empty()) json["existing"] = {{"cable", r.laid}, {"device_stays", r.device_stays}};
     json["phases"] = r.phases;
     json["line"] = r.line > 0 ? Json("L" + std::to_string(r.line)) : Json();
     json["stretches"] = stretches;

@@ -15,8 +15,9 @@ ImpedanceIn<L> protective_path(L& ledger, const Setting<L>& s, const RunScheme& 
     ImpedanceIn<L> sum;
     for (std::size_t i = 0; i < scheme.stretches; ++i) {
         const int part = scheme.stretches == 1 ? 0 : static_cast<int>(i) + 1;
-        const auto path = fault_path(ledger, s, scheme.stretch[i],
-                                     PathAt<L>{Heat::cold, s.stretches[i].length_least, part});
+        const auto path =
+            fault_path(ledger, s, scheme.stretch[i],
+                       PathAt<L>{Heat::cold, s.stretches[i].length_least, part, true});
         sum = i == 0 ? path.serving : sum + path.serving;
     }
     return sum;

@@ -4,6 +4,7 @@
 
 #include "study/figures.h"
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -48,6 +49,9 @@ struct Case {
     const study::Figures<L>& figures;
 };
 
+/// Items of the price book that one finding may ask for, besides its first.
+inline constexpr std::size_t most_remedies = 7;
+
 /// A rule's judgement of one run.
 template <class L>
 struct Finding {
@@ -61,6 +65,9 @@ struct Finding {
     const char* says = "";     ///< why, where the figures alone do not tell
     int circuit = -1;          ///< place of the circuit it is about, in the building's list
     const char* remedy = "";   ///< item of the price book that would put it right
+    std::array<const char*, most_remedies>
+        remedies{};        ///< further such items; null from the end on
+    bool concerns = true;  ///< false: it has nothing to say of this run and is not shown
 };
 
 /// Room for every rule's finding on one run, without allocation.

@@ -64,7 +64,12 @@ constexpr std::array<const char*, item_count> item_words{"gland pair small",
                                                          "load management unit",
                                                          "energy kWh",
                                                          "years counted",
-                                                         "interest percent"};
+                                                         "interest percent",
+                                                         "test of an existing cable",
+                                                         "hours taking an old cable off",
+                                                         "parting two earths",
+                                                         "parting neutral and earth",
+                                                         "tracing a borrowed neutral"};
 
 }  // namespace
 

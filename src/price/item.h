@@ -65,10 +65,15 @@ enum class Item {
     load_management,
     energy_kwh,
     years_counted,
-    interest_percent
+    interest_percent,
+    test_of_existing_cable,
+    hours_old_cable_off,
+    parting_two_earths,
+    parting_neutral_and_earth,
+    tracing_a_borrowed_neutral
 };
 
-inline constexpr std::size_t item_count = 59;
+inline constexpr std::size_t item_count = 64;
 
 /// The item's word in the book.
 const char* item_word(Item item);

@@ -1,7 +1,7 @@
 #include "price/price.h"
 
-#include "price/electrode.h"
 #include "earthing/main_bonding.h"
+#include "price/electrode.h"
 
 namespace toft::price {
 
@@ -18,7 +18,9 @@ public:
 
     using Money = ValueIn<L, Pounds>;
 
-    Money house_end() {
+    Money house_end() { return scheme_.head_stays ? head_that_stays() : new_head(); }
+
+    Money new_head() {
         const auto& devices = s_.catalogue->devices;
         const auto index = static_cast<std::size_t>(scheme_.device - devices.data());
         const bool three = scheme_.phases == 3;
@@ -39,13 +41,26 @@ public:
             case site::FedFrom::spare_way:
                 break;
         }
-        if (scheme_.rcd) {
-            sum = sum + item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
-            if (three) sum = sum + item({"p.rcd4", "for four poles"}, Item::four_pole_rcd_extra);
-        }
+        if (scheme_.rcd) sum = sum + residual_device();
         sum =
             sum + labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
         return ledger_.let({"P.house", "house end"}, sum);
+    }
+
+    /// What feeds the cable there today costs nothing, but for a residual current device before it.
+    Money head_that_stays() {
+        Money sum = each({"p.stays", "the device at the head stays"}, pounds(0));
+        if (scheme_.rcd) {
+            sum = sum + residual_device() +
+                  labour({"p.houselabour", "labour at the house end"}, Item::hours_house_end, 1.0);
+        }
+        return ledger_.let({"P.house", "house end"}, sum);
+    }
+
+    Money residual_device() {
+        const Money device = item({"p.rcd", "delayed RCD"}, Item::delayed_rcd);
+        if (scheme_.phases == 1) return device;
+        return device + item({"p.rcd4", "for four poles"}, Item::four_pole_rcd_extra);
     }
 
     Money run() {
@@ -59,15 +74,25 @@ public:
             sum = sum + item({"p.insulated", "insulated gland at the far end"},
                              Item::insulated_gland_kit);
         }
+        if (s_.run->existing && !scheme_.first().old()) {
+            sum = sum + labour({"p.oldcable", "labour of taking the old cable off"},
+                               Item::hours_old_cable_off, 1.0);
+        }
         return ledger_.let({"P.run", "cable and its ends"}, sum);
     }
 
     Money ground() {
         Money sum = each({"p.nothing", "nothing yet"}, pounds(0));
         for (std::size_t i = 0; i < s_.legs.size(); ++i) {
-            const int pair = scheme_.stretch[s_.legs[i].stretch].parallel;
-            sum = sum +
-                  leg(s_.run->legs[i], s_.legs[i].length.number(), pair, static_cast<int>(i) + 1);
+            const study::Stretch& laid = scheme_.stretch[s_.legs[i].stretch];
+            const int fresh = laid.old() ? laid.parallel - 1 : laid.parallel;
+            const int number = static_cast<int>(i) + 1;
+            const double length = s_.legs[i].length.number();
+            if (fresh > 0) {
+                sum = sum + leg(s_.run->legs[i], length, fresh, number);
+            } else if (laid.separate) {
+                sum = sum + way_for_separate(s_.run->legs[i], length, number);
+            }
         }
         return ledger_.let({"P.ground", "ground and fixings"}, sum);
     }
@@ -100,9 +125,12 @@ public:
     }
 
     Money test_and_paper() {
-        return ledger_.let(
-            {"P.paper", "test and paper"},
-            item({"p.paper", "tests, certificate, notification"}, Item::test_and_paper));
+        Money sum = item({"p.paper", "tests, certificate, notification"}, Item::test_and_paper);
+        if (scheme_.first().old()) {
+            sum = sum + item({"p.oldtest", "test and inspection of the cable that is there"},
+                             Item::test_of_existing_cable);
+        }
+        return ledger_.let({"P.paper", "test and paper"}, sum);
     }
 
     Money remedies(const std::vector<Item>& items) {
@@ -160,25 +188,48 @@ private:
     /// One stretch: its cable, what lies beside it, the glands of armoured cable.
     Money stretch(std::size_t i) {
         const study::Stretch& laid = scheme_.stretch[i];
-        const auto index = static_cast<std::size_t>(laid.cable - s_.catalogue->cables.data());
         const auto bought = bought_length(i);
-        Money sum = metres_of({"p.cable", "cable", part(i)}, book_.cables[index], bought);
-        if (laid.separate) {
-            sum = sum +
-                  metres_of({"p.separate", "separate conductor", part(i)},
-                            single_core(laid.separate->section), bought) +
-                  labour({"p.separatelabour", "labour of laying it, per hour", part(i)},
-                         Item::hours_per_m_pulled, s_.stretches[i].length_most.number());
+        const int fresh = laid.old() ? laid.parallel - 1 : laid.parallel;
+        Money sum = fresh > 0 ? many(cable(i, bought), fresh)
+                              : each({"p.there", "the cable that is there", part(i)}, pounds(0));
+        if (laid.separate) sum = sum + many(separate(i, bought), laid.parallel);
+        return sum;
+    }
+
+    static Money many(const Money& one, int count) {
+        return count == 1 ? one : one * static_cast<double>(count);
+    }
+
+    Money separate(std::size_t i, const ValueIn<L, Metres>& bought) {
+        return metres_of({"p.separate", "separate conductor", part(i)},
+                         single_core(scheme_.stretch[i].separate->section), bought) +
+               labour({"p.separatelabour", "labour of laying it, per hour", part(i)},
+                      Item::hours_per_m_pulled, s_.stretches[i].length_most.number());
+    }
+
+    /// With the glands of armoured cable.
+    Money cable(std::size_t i, const ValueIn<L, Metres>& bought) {
+        const study::Stretch& laid = scheme_.stretch[i];
+        const auto index = static_cast<std::size_t>(laid.cable - s_.catalogue->cables.data());
+        const Money sum = metres_of({"p.cable", "cable", part(i)}, book_.cables[index], bought);
+        if (!laid.armoured()) return sum;
+        const int size = gland_size(laid);
+        return sum +
+               item({"p.glands", "pair of glands", part(i)}, from(Item::gland_pair_small, size)) +
+               labour({"p.glandlabour", "labour on the glands", part(i)},
+                      from(Item::hours_gland_pair_small, size), 1.0);
+    }
+
+    /// Beside a cable that stays: dug for in the ground, whether or not a duct has room; clipped
+    /// elsewhere.
+    Money way_for_separate(const site::Leg& leg, double length, int number) {
+        if (!site::buried(leg.method)) {
+            return metres_of({"p.fix", "fixings per metre", number}, Item::clips, length);
         }
-        if (laid.armoured()) {
-            const int size = gland_size(laid);
-            sum =
-                sum +
-                item({"p.glands", "pair of glands", part(i)}, from(Item::gland_pair_small, size)) +
-                labour({"p.glandlabour", "labour on the glands", part(i)},
-                       from(Item::hours_gland_pair_small, size), 1.0);
-        }
-        return laid.parallel == 1 ? sum : sum * static_cast<double>(laid.parallel);
+        const auto surface = leg.surface.value_or(site::Surface::lawn);
+        return metres_of({"p.trench", "trench per metre", number},
+                         from(Item::trench_lawn, static_cast<int>(surface)), length) +
+               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape, length);
     }
 
     /// Price of single-core conductor of that section or the next that is priced.

@@ -1,5 +1,8 @@
 #include "rules/rulebook.h"
 
+#include "existing/existing_cable.h"
+#include "existing/existing_loop.h"
+#include "existing/found_wrong.h"
 #include "finals/circuits.h"
 #include "rules/bonding_size.h"
 #include "rules/breaking_capacity.h"
@@ -27,6 +30,9 @@ const std::array<Rule, rule_count>& rulebook() {
         {&separation_rule, separation<Silent>, separation<Recording>},
         {&electrode_rule, electrode<Silent>, electrode<Recording>},
         {&suitability_rule, suitability<Silent>, suitability<Recording>},
+        {&existing_cable_rule, existing_cable<Silent>, existing_cable<Recording>},
+        {&existing_loop_rule, existing_loop<Silent>, existing_loop<Recording>},
+        {&found_wrong_rule, found_wrong<Silent>, found_wrong<Recording>},
         {&bonding_size_rule, bonding_size<Silent>, bonding_size<Recording>},
         {&house_earthing_rule, house_earthing<Silent>, house_earthing<Recording>},
         {&voltage_drop_rule, voltage_drop<Silent>, voltage_drop<Recording>},

@@ -15,7 +15,7 @@ struct Rule {
     Finding<Recording> (*record)(Recording&, const Case<Recording>&);
 };
 
-inline constexpr std::size_t rule_count = 24;
+inline constexpr std::size_t rule_count = 27;
 static_assert(rule_count <= most_rules);
 
 const std::array<Rule, rule_count>& rulebook();

@@ -77,10 +77,29 @@ public:
             if (at.live && *at.live != cable->section) continue;
             add(*cable);
         }
+        if (at.existing) keep(*at.existing);
         return std::move(picks_);
     }
 
 private:
+    /// The cable that is there with whatever may protect along it, alone and with a second.
+    void keep(const tables::Cable& cable) {
+        const std::size_t before = picks_.size();
+        add(cable);
+        std::vector<Stretch> kept;
+        for (std::size_t i = before; i < picks_.size(); ++i) {
+            Stretch pick = picks_[i];
+            if (pick.parallel > 1) continue;
+            pick.laid = study::Laid::kept;
+            kept.push_back(pick);
+            pick.laid = study::Laid::doubled;
+            pick.parallel = 2;
+            kept.push_back(pick);
+        }
+        picks_.resize(before);
+        picks_.insert(picks_.end(), kept.begin(), kept.end());
+    }
+
     void add(const tables::Cable& cable) {
         const bool armoured = tables::make_of(*setting_.catalogue, cable).armoured;
         const int live = shop_.phases == 3 ? 4 : 2;
@@ -123,6 +142,24 @@ private:
     BuildingEarthing earthing_;
     std::vector<Stretch> picks_;
 };
+
+/// The device that feeds the existing cable, where it may stay; of those that its name fits the one
+/// that breaks least. Null where there is none, or the job asks for another.
+const tables::Device* device_there(const Shop& shop, const study::Setting<Silent>& setting) {
+    const auto& existing = setting.run->existing;
+    if (!existing || !existing->device || !existing->fed_from) return nullptr;
+    if (std::find(shop.feeds.begin(), shop.feeds.end(), *existing->fed_from) == shop.feeds.end()) {
+        return nullptr;
+    }
+    const site::NamedDevice& n = *existing->device;
+    const tables::Device* least = nullptr;
+    for (const tables::Device& device : setting.catalogue->devices) {
+        if (device.standard != n.standard || device.rating != n.rating) continue;
+        if (device.curve != n.curve || !named(*setting.run, device)) continue;
+        if (!least || device.breaking.value < least->breaking.value) least = &device;
+    }
+    return least;
+}
 
 bool same_choice(const StretchSetting<Silent>& a, const StretchSetting<Silent>& b) {
     return a.families == b.families && a.cores == b.cores && a.live == b.live;
@@ -206,8 +243,14 @@ std::vector<Head> heads_of(const Shop& shop, const study::Setting<Silent>& setti
         for (const FedFrom feed : shop.feeds) {
             if (!stands_in(*device, feed, setting.house.takes, by_name)) continue;
             for (const tables::RunRcd* rcd : shop.rcds) {
-                if (!rcd || !device->residual) heads.push_back({device, feed, rcd});
+                if (!rcd || !device->residual) heads.push_back({device, feed, rcd, false});
             }
+        }
+    }
+    if (const tables::Device* there = device_there(shop, setting)) {
+        for (const tables::RunRcd* rcd : shop.rcds) {
+            if (rcd && there->residual) continue;
+            heads.push_back({there, *setting.run->existing->fed_from, rcd, true});
         }
     }
     return heads;
@@ -222,6 +265,7 @@ study::RunScheme scheme_of(const Route& route, const Head& head) {
     scheme.device = head.device;
     scheme.fed_from = head.fed_from;
     scheme.rcd = head.rcd;
+    scheme.head_stays = head.stays;
     return scheme;
 }
 

@@ -35,7 +35,8 @@ struct Route {
 
 /// All sensible combinations of earthing, cable and protective conductor. A building with its own
 /// electrode takes a cable whose armour or core is earthed at the house only. Stretches for which
-/// the survey says the same take the same cable.
+/// the survey says the same take the same cable. A cable that is there may stay, alone or with a
+/// second like it beside it (433.4.1: of one type, section and length).
 std::vector<Route> routes_of(const Shop& shop, const study::Setting<Silent>& setting);
 
 /// A device with where it may stand: cartridge fuses and moulded-case breakers in a box of their
@@ -45,6 +46,7 @@ struct Head {
     const tables::Device* device = nullptr;
     site::FedFrom fed_from = site::FedFrom::tails;
     const tables::RunRcd* rcd = nullptr;
+    bool stays = false;  ///< it feeds the cable that is there today
 };
 
 std::vector<Head> heads_of(const Shop& shop, const study::Setting<Silent>& setting);

@@ -16,6 +16,12 @@ rules::Finding<Silent> judge(const rules::Rule& rule, const study::Setting<Silen
 
 }  // namespace
 
+void add_item(std::string_view word, std::vector<price::Item>& items) {
+    bool found = false;
+    const price::Item item = price::item_of(word, found);
+    if (found && std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
+}
+
 double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme) {
     double least = std::numeric_limits<double>::max();
     for (const study::Stretch& laid : scheme.laid()) {

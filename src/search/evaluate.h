@@ -6,6 +6,7 @@
 #include "rules/rulebook.h"
 
 #include <array>
+#include <string_view>
 #include <vector>
 
 namespace toft::search {
@@ -21,12 +22,16 @@ struct Evaluation {
 /// As dependable as the least dependable stretch: rank of the table, 0 where it has none.
 double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme);
 
-/// Adds the item of the price book that the finding asks for, if it asks for one.
+/// Adds that item of the price book, if there is one and it is not among `items` already.
+void add_item(std::string_view word, std::vector<price::Item>& items);
+
+/// Adds the items of the price book that the finding asks for, each once.
 template <class L>
 void add_remedy(const rules::Finding<L>& finding, std::vector<price::Item>& items) {
-    bool found = false;
-    const price::Item item = price::item_of(finding.remedy, found);
-    if (found) items.push_back(item);
+    add_item(finding.remedy, items);
+    for (const char* word : finding.remedies) {
+        if (word) add_item(word, items);
+    }
 }
 
 /// Takes a finding's use into account, if it is one that counts as headroom.

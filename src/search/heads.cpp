@@ -70,13 +70,14 @@ HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vecto
 
 /// Devices of one make stand together in the catalogue, by rising rating.
 void HeadList::build_ladders() {
-    std::map<std::tuple<const tables::Device*, site::FedFrom, const tables::RunRcd*>, std::size_t>
+    std::map<std::tuple<const tables::Device*, site::FedFrom, const tables::RunRcd*, bool>,
+             std::size_t>
         known;
     const tables::Device* first = nullptr;
     for (JudgedHead& head : heads_) {
         const tables::Device* device = head.head.device;
         if (!first || !same_but_rating(*first, *device)) first = device;
-        const auto key = std::make_tuple(first, head.head.fed_from, head.head.rcd);
+        const auto key = std::make_tuple(first, head.head.fed_from, head.head.rcd, head.head.stays);
         head.ladder = known.emplace(key, known.size()).first->second;
         head.rung = static_cast<std::size_t>(device - first);
     }

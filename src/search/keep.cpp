@@ -62,7 +62,7 @@ Combination combination(const Sound& s) {
     std::array<int, 2 * study::most_stretches> laid{};
     std::size_t i = 0;
     for (const study::Stretch& stretch : s.scheme.laid()) {
-        laid[i++] = 1 + static_cast<int>(stretch.protective);
+        laid[i++] = 1 + static_cast<int>(stretch.protective) + 10 * static_cast<int>(stretch.laid);
         laid[i++] = static_cast<int>(stretch.cable->family);
     }
     return {static_cast<int>(s.scheme.earthing), s.scheme.phases, laid, cautioned};

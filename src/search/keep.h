@@ -9,9 +9,9 @@
 
 namespace toft::search {
 
-/// What a user may want to see at least one of: earthing, phases, what protects and which family on
-/// each stretch, and whether thicker cores would lift a caution on the run (on TN-S it matters
-/// whether the bond would serve a combined supply too).
+/// What a user may want to see at least one of: earthing, phases, what protects, which family and
+/// whether it is there already on each stretch, and whether thicker cores would lift a caution on
+/// the run (on TN-S it matters whether the bond would serve a combined supply too).
 using Combination = std::tuple<int, int, std::array<int, 2 * study::most_stretches>, bool>;
 
 Combination combination(const Sound& sound);

@@ -110,6 +110,7 @@ private:
         scheme.device = head.device;
         scheme.fed_from = head.fed_from;
         scheme.rcd = head.rcd;
+        scheme.head_stays = head.stays;
     }
 
     /// All heads on a route that may live. What depends on the route alone is worked out once, and

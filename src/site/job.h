@@ -4,7 +4,9 @@
 
 #include "base/temperature.h"
 #include "base/units.h"
+#include "site/device.h"
 #include "site/electrode.h"
+#include "site/existing.h"
 #include "site/fact.h"
 #include "site/ground.h"
 #include "site/words.h"
@@ -14,15 +16,6 @@
 #include <vector>
 
 namespace toft::site {
-
-/// The operator's fuse, or another device named by standard and rating.
-struct NamedDevice {
-    std::string standard;
-    std::string curve;  ///< empty for fuses
-    Amperes rating;
-
-    friend bool operator==(const NamedDevice&, const NamedDevice&) = default;
-};
 
 /// A board is not stated to have more.
 inline constexpr double most_spare_ways = 40;
@@ -139,6 +132,7 @@ struct Building {
     Answer barefoot = Answer::unknown;
     Answer vehicle_outdoors = Answer::unknown;
     Answer spread_of_fire_risk = Answer::unknown;
+    std::vector<std::string> found;  ///< wrong with what is there, in the words of the tables
 
     friend bool operator==(const Building&, const Building&) = default;
 };
@@ -170,6 +164,8 @@ struct Run {
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
     std::vector<AlsoCarried> also_carries;
+    std::optional<Existing> existing;  ///< the cable that lies there
+    std::vector<std::string> found;    ///< wrong with it, in the words of the tables
 
     friend bool operator==(const Run&, const Run&) = default;
 };
@@ -204,6 +200,9 @@ struct Job {
 
 /// The building of that id, or null.
 const Building* find_building(const Job& job, const std::string& id);
+
+/// Ways of the board it starts at that the cable of that run takes already.
+int ways_in_use(const Run& run);
 
 /// Place of the building in the job's list; the id must exist.
 std::size_t building_index(const Job& job, const std::string& id);

@@ -85,7 +85,29 @@ private:
             feed(run, at);
             phases(run, at);
             changes(run, at);
+            existing(run, at);
         }
+    }
+
+    /// It lies the whole way, and what feeds it stands where its building has something.
+    void existing(const Run& run, const std::string& at) {
+        if (!run.existing) return;
+        for (std::size_t i = 1; i < run.legs.size(); ++i) {
+            const Leg& a = run.legs[i - 1];
+            const Leg& b = run.legs[i];
+            if (a.family == b.family && a.cores == b.cores && a.live == b.live) continue;
+            fault("existing-part", at + "/existing",
+                  "a cable that is there is judged only where it lies the whole way: leave it out, "
+                  "or let the legs name no other");
+            break;
+        }
+        const Building* from = find_building(job_, run.from);
+        const auto& fed = run.existing->fed_from;
+        if (!from || from->origin || !fed || *fed == FedFrom::spare_way) return;
+        fault(
+            "fed-from", at + "/existing/fed_from",
+            fmt::format("{} is not the house: a run from there takes a way of its board", run.from),
+            "", {"spare way"});
     }
 
     /// In an outbuilding there are no tails, and its board is the one that is planned.

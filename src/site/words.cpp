@@ -129,6 +129,18 @@ const Words& words<FedFrom>() {
 }
 
 template <>
+const Words& words<Condition>() {
+    static const Words list{"sound", "damaged", "not seen"};
+    return list;
+}
+
+template <>
+const Words& words<ReadThrough>() {
+    static const Words list{"armour", "core", "core and armour"};
+    return list;
+}
+
+template <>
 const Words& words<Standing>() {
     static const Words list{"measured", "declared", "assumed"};
     return list;

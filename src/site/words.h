@@ -99,6 +99,10 @@ enum class Prefer { price, headroom, dependability };
 /// What a residual current device sees, each more than the one before it.
 enum class RcdType { ac, a, f, b };
 enum class FedFrom { spare_way, tails, new_board };
+/// How somebody found a cable that is there.
+enum class Condition { sound, damaged, not_seen };
+/// What a reading of line and protective conductor went back through.
+enum class ReadThrough { armour, core, core_and_armour };
 
 /// The words of a list in the order of its enumeration.
 template <class E>

@@ -41,8 +41,9 @@ private:
 
     FaultPath<L> path(std::size_t i, Heat heat, bool longest) {
         const StretchSetting<L>& at = s_.stretches[i];
-        return fault_path(ledger_, s_, scheme_.stretch[i],
-                          PathAt<L>{heat, longest ? at.length_most : at.length_least, part(i)});
+        return fault_path(
+            ledger_, s_, scheme_.stretch[i],
+            PathAt<L>{heat, longest ? at.length_most : at.length_least, part(i), longest});
     }
 
     /// Runs before this one are as hot as it is, or hotter.

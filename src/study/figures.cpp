@@ -113,6 +113,10 @@ void work_out_drop(L& ledger, const Setting<L>& s, const RunScheme& scheme, Figu
         const auto part = met_on(ledger, s, scheme.stretch[s.legs[i].stretch], i);
         run = i == 0 ? part : run + part;
     }
+    if (scheme.first().old()) {
+        run.r = run.r + s.existing.more_line * ((1.0 + s.neutral_share) /
+                                                static_cast<double>(scheme.first().parallel));
+    }
     run.r = ledger.let({"R.run", "resistance met on all legs, line and neutral"}, run.r);
     run.x = ledger.let({"X.run", "reactance met on all legs, line and neutral"}, run.x);
     f.met = run;

@@ -114,6 +114,7 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s, const Incoming* i
                           in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
     intake(ledger, s);
     if (incoming) outbuilding_board(*incoming, s);
+    out.spare_ways += site::ways_in_use(*s.run);
 }
 
 template void prepare_house(Silent&, Settler&, Setting<Silent>&, const Incoming*);

@@ -84,7 +84,7 @@ bool same_cable(const site::Leg& a, const site::Leg& b) {
 /// Opens a new stretch where the survey names another cable.
 template <class L>
 void join_stretch(const site::Job& job, const std::vector<site::Leg>& legs, std::size_t i,
-                  std::vector<StretchSetting<L>>& stretches) {
+                  const tables::Cable* existing, std::vector<StretchSetting<L>>& stretches) {
     if (i > 0 && same_cable(legs[i - 1], legs[i])) {
         ++stretches.back().legs;
         return;
@@ -95,17 +95,23 @@ void join_stretch(const site::Job& job, const std::vector<site::Leg>& legs, std:
     fresh.families = families_for(job.wishes, legs[i]);
     fresh.cores = legs[i].cores;
     fresh.live = legs[i].live;
+    fresh.existing = existing;
     stretches.push_back(fresh);
+}
+
+template <class L>
+bool lies_there(const StretchSetting<L>& stretch, std::size_t family) {
+    return stretch.existing && static_cast<std::size_t>(stretch.existing->family) == family;
 }
 
 /// Factors of the leg for every family its cable may be of, alone and beside a twin.
 template <class L>
 void leg_factors(L& ledger, const tables::Catalogue& catalogue, const cable::Surroundings& around,
-                 const std::array<bool, tables::families>& families, LegSetting<L>& out) {
+                 const StretchSetting<L>& stretch, LegSetting<L>& out) {
     cable::Surroundings twin = around;
     twin.circuits += 1;
     for (std::size_t f = 0; f < tables::families; ++f) {
-        if (!families[f]) continue;
+        if (!stretch.families[f] && !lies_there(stretch, f)) continue;
         const cable::FactorTables tables{catalogue.cable_constants, catalogue.makes[f],
                                          catalogue.limits.buried_cc};
         out.factors[f] = cable::leg_factors(ledger, tables, around);
@@ -124,7 +130,8 @@ bool may_lack_armour(const tables::Catalogue& catalogue, const std::vector<site:
                      const StretchSetting<L>& stretch) {
     bool unarmoured = false;
     for (std::size_t f = 0; f < tables::families; ++f) {
-        unarmoured = unarmoured || (stretch.families[f] && !catalogue.makes[f].armoured);
+        const bool offered = stretch.families[f] || lies_there(stretch, f);
+        unarmoured = unarmoured || (offered && !catalogue.makes[f].armoured);
     }
     bool open_air = false;
     for (std::size_t i = 0; i < stretch.legs; ++i) {
@@ -201,10 +208,10 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.height_advice = height_for(*s.catalogue, legs[i]);
         cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
-        join_stretch(*s.job, legs, i, s.stretches);
+        join_stretch(*s.job, legs, i, s.existing.cable, s.stretches);
         out.stretch = s.stretches.size() - 1;
         StretchSetting<L>& stretch = s.stretches.back();
-        leg_factors(ledger, *s.catalogue, around, stretch.families, out);
+        leg_factors(ledger, *s.catalogue, around, stretch, out);
         out.surroundings = ledger.stated({"ta", "temperature around the leg", number},
                                          around.temperature, "survey or rulebook");
         const auto length = settler.settle(

@@ -135,6 +135,11 @@ public:
         return {ledger_.let(names.z_r, shared(r * ac * at_.length)), whole_x};
     }
 
+    /// With the part of a reading that its length does not give.
+    ImpedanceIn<L> with(const Name& name, const ImpedanceIn<L>& z, const ValueIn<L, Ohms>& more) {
+        return {ledger_.let(name, z.r + shared(more)), z.x};
+    }
+
     ImpedanceIn<L> beside(const ImpedanceIn<L>& a, const ImpedanceIn<L>& b) {
         return parallel(ledger_, path_names(at_.heat, at_.part), a, b);
     }
@@ -172,6 +177,22 @@ private:
     PathAt<L> at_;
 };
 
+/// What a reading finds beyond the length is taken as in series with whatever serves.
+template <class L>
+void add_readings(PathBuilder<L>& build, const ExistingSetting<L>& there, const Stretch& stretch,
+                  int part, FaultPath<L>& path) {
+    path.line = build.with({"R.line.read", "resistance of the line core with what was read", part},
+                           path.line, there.more_line);
+    if (stretch.armoured()) {
+        path.armour =
+            build.with({"R.arm.with", "resistance of the armour with what was read", part},
+                       path.armour, there.more_path);
+    }
+    path.serving =
+        build.with({"R.path.read", "resistance of the protective path with what was read", part},
+                   path.serving, there.more_path);
+}
+
 }  // namespace
 
 template <class L>
@@ -200,6 +221,7 @@ FaultPath<L> fault_path(L& ledger, const Setting<L>& setting, const Stretch& str
             path.serving = build.beside(path.separate, path.armour);
             break;
     }
+    if (at.as_read && stretch.old()) add_readings(build, setting.existing, stretch, at.part, path);
     return path;
 }
 

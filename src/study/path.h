@@ -22,6 +22,7 @@ struct PathAt {
     Heat heat = Heat::cold;
     ValueIn<L, Metres> length{};  ///< of the stretch: the longest or shortest, as the caller needs
     int part = 0;                 ///< number of the stretch, for the working; 0 where it is the run
+    bool as_read = false;         ///< readings of a cable that is there count where they are worse
 };
 
 template <class L>

@@ -39,6 +39,8 @@ std::string stretch_key(const Stretch& s) {
                                   significant(s.cable->section.number(), 6),
                                   joined(protective_word(s.protective)));
     if (s.separate) key += "-" + significant(s.separate->section.number(), 6);
+    if (s.laid == Laid::kept) return "kept-" + key;
+    if (s.laid == Laid::doubled) return "kept-and-another-" + key;
     if (s.parallel > 1) key = fmt::format("{}-of-{}", s.parallel, key);
     return key;
 }
@@ -73,6 +75,18 @@ const char* protective_word(Protective protective) {
     return "";
 }
 
+const char* laid_word(Laid laid) {
+    switch (laid) {
+        case Laid::anew:
+            return "replace it";
+        case Laid::kept:
+            return "keep the cable that is there";
+        case Laid::doubled:
+            return "lay a second like it";
+    }
+    return "";
+}
+
 std::optional<HeadResidual> residual_at_head(const RunScheme& s) {
     if (s.rcd) return HeadResidual{s.rcd->sensitivity, s.rcd->longest, s.rcd->delayed};
     if (!s.device || !s.device->residual) return std::nullopt;
@@ -90,6 +104,7 @@ std::string run_key(const RunScheme& s) {
 std::string head_key(const RunScheme& s) {
     std::string key = device_key(*s.device) + "/" + joined(site::word(s.fed_from));
     if (s.rcd) key += fmt::format("/rcd-{}", significant(s.rcd->sensitivity.number() * 1000, 6));
+    if (s.head_stays) key += "/stays";
     return key;
 }
 

@@ -33,6 +33,11 @@ constexpr bool separate_serves(Protective p) {
     return p == Protective::separate || p == Protective::armour_and_separate;
 }
 
+/// Whether a stretch is new, the cable that lies there stays, or a second like it comes beside it.
+enum class Laid { anew, kept, doubled };
+
+const char* laid_word(Laid laid);
+
 /// A length of one cable between two terminations: the whole run, or a part of it up to a joint
 /// box.
 struct Stretch {
@@ -40,7 +45,10 @@ struct Stretch {
     Protective protective = Protective::armour;
     const tables::Conductor* separate = nullptr;  ///< only where it serves
     int parallel = 1;                             ///< equal cables side by side sharing the load
+    Laid laid = Laid::anew;
 
+    /// The cable that is there serves on.
+    bool old() const { return laid != Laid::anew; }
     bool armoured() const { return cable->armour_r20.citation != nullptr; }
 };
 
@@ -55,6 +63,7 @@ struct RunScheme {
     const tables::Device* device = nullptr;
     site::FedFrom fed_from = site::FedFrom::tails;
     const tables::RunRcd* rcd = nullptr;  ///< residual current device at the head of the run
+    bool head_stays = false;              ///< the device that feeds the existing cable stays
 
     Stretch& first() { return stretch[0]; }
     const Stretch& first() const { return stretch[0]; }

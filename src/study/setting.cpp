@@ -42,7 +42,9 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
         circuit::prepare(ledger, catalogue, job, *setting.building_facts, setting.phases);
     prepare_load(ledger, setting, at.incoming);
     prepare_building(ledger, settler, setting);
+    setting.existing.cable = cable_there(catalogue, *setting.run, setting.phases);
     prepare_legs(ledger, settler, setting, run_index);
+    prepare_existing(ledger, settler, setting, run_index);
     return setting;
 }
 

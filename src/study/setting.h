@@ -45,8 +45,26 @@ struct StretchSetting {
     std::array<bool, tables::families> families{};  ///< it may be built with
     std::optional<int> cores;                       ///< where the survey names them
     std::optional<SquareMillimetres> live;          ///< where the survey names the section
+    const tables::Cable* existing = nullptr;        ///< lies there
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
+};
+
+/// The cable that lies where the run is to go.
+template <class L>
+struct ExistingSetting {
+    const tables::Cable* cable = nullptr;  ///< null: there is none, or not for so many phases
+    bool damaged = false;
+    bool sound = false;                ///< found so, or taken so at this corner
+    ValueIn<L, Ohms> insulation{};     ///< the least it may read
+    ValueIn<L, Ohms> loop{};           ///< R1+R2, the most it may read
+    ValueIn<L, Ohms> loop_least{};     ///< … and the least
+    ValueIn<L, Ohms> loop_expected{};  ///< what the shortest length gives at 20 °C
+    bool live_read = false;            ///< R1+Rn was read
+    ValueIn<L, Ohms> live{};           ///< the most it may read
+    ValueIn<L, Ohms> live_expected{};
+    ValueIn<L, Ohms> more_line{};  ///< of each live conductor over what its length gives
+    ValueIn<L, Ohms> more_path{};  ///< of the protective path over that
 };
 
 /// A metal part that enters or frames the outbuilding.
@@ -140,6 +158,7 @@ struct Setting {
     int phases = 1;  ///< that the run takes to the building
     std::vector<LegSetting<L>> legs;
     std::vector<StretchSetting<L>> stretches;
+    ExistingSetting<L> existing;
     ValueIn<L, Metres> length_most{};
     ValueIn<L, Metres> length_least{};
     ValueIn<L, Amperes> demand{};          ///< of the run's building and all fed through it, of the

@@ -27,6 +27,14 @@ template <class L>
 void prepare_separation(L& ledger, Settler& settler, Setting<L>& setting, const SoilSetting& soil,
                         const std::string& at);
 
+/// The row of the cable that lies there; null where there is none, or none for so many phases.
+const tables::Cable* cable_there(const tables::Catalogue& catalogue, const site::Run& run,
+                                 int phases);
+
+/// How it was found and what it reads; after the legs.
+template <class L>
+void prepare_existing(L& ledger, Settler& settler, Setting<L>& setting, std::size_t run_index);
+
 /// Legs with their factors and lengths.
 template <class L>
 void prepare_legs(L& ledger, Settler& settler, Setting<L>& setting, std::size_t run_index);

@@ -41,6 +41,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_shock(files, catalogue, faults);
     read_guard(files, catalogue, faults);
     read_ask(files, catalogue, faults);
+    read_found(files, catalogue, faults);
     read_levers(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;

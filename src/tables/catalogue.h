@@ -9,6 +9,7 @@
 #include "tables/electrode.h"
 #include "tables/embedded.h"
 #include "tables/find_out.h"
+#include "tables/found.h"
 #include "tables/guard.h"
 #include "tables/lever.h"
 #include "tables/rulebook.h"
@@ -62,6 +63,7 @@ struct Catalogue {
     Shock shock;
     Guard guard;
     std::vector<FindOut> find_out;
+    std::vector<FoundRow> found;
     Levers levers;
 
     Catalogue() = default;

@@ -84,6 +84,10 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.rod_deepest, "rod.deepest");
     pick.pick(l.rod_most, "rod.most");
     pick.pick(l.parallel_least, "parallel.least");
+    pick.pick(l.insulation_least, "insulation.least", kilo * kilo);
+    pick.pick(l.insulation_look, "insulation.look", kilo * kilo);
+    pick.pick(l.reading_most, "reading.most");
+    pick.pick(l.unequal_most, "unequal.most");
     pick.pick(l.line_share, "line.share");
     pick.pick(l.tails_longest, "tails.longest");
     pick.pick(l.bond_run, "bond.run");

@@ -54,7 +54,11 @@ struct Limits {
     Cited<Metres> rod_deepest;                ///< proposed
     Cited<double> rod_most;                   ///< proposed side by side
     Cited<SquareMillimetres> parallel_least;  ///< smallest cable offered in pairs
-    Cited<double> line_share;  ///< a line's part of the line-neutral loop of three phases
+    Cited<Ohms> insulation_least;             ///< resistance between conductors of a circuit
+    Cited<Ohms> insulation_look;              ///< below it a fault may be on its way
+    Cited<double> reading_most;               ///< of a conductor over what its length gives
+    Cited<double> unequal_most;  ///< difference of currents side by side over the design's
+    Cited<double> line_share;    ///< a line's part of the line-neutral loop of three phases
     Cited<Metres> tails_longest;
     Cited<Metres> bond_run;               ///< bonding conductor to one part of the metalwork
     Cited<SquareMillimetres> bond_least;  ///< that is fitted, whatever would be allowed

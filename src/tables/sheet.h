@@ -67,6 +67,7 @@ void read_rulebook(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_demand(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_guard(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_found(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_levers(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_ask(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);

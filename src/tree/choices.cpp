@@ -273,7 +273,7 @@ private:
     bool larger_than_needed(const Head& head) const {
         return std::any_of(passed_.begin(), passed_.end(), [&](const Head& other) {
             return other.fed_from == head.fed_from && other.rcd == head.rcd &&
-                   other.device->standard == head.device->standard &&
+                   other.stays == head.stays && other.device->standard == head.device->standard &&
                    other.device->curve == head.device->curve &&
                    other.device->breaking.value == head.device->breaking.value &&
                    other.device->rating < head.device->rating;
@@ -298,6 +298,7 @@ private:
         c.scheme.device = head.head.device;
         c.scheme.fed_from = head.head.fed_from;
         c.scheme.rcd = head.head.rcd;
+        c.scheme.head_stays = head.head.stays;
         c.leaves.device = depth_ == Depth::quick ? strongest_ : head.head.device;
         c.once = mark.once;
         price::Price<Silent> p = route.parts;

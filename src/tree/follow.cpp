@@ -64,7 +64,9 @@ bool ways_suffice(const Workplace& at, const std::vector<Place>& order,
             const double ways = house && stated.known ? stated.low : site::most_spare_ways;
             found = left.insert(left.end(), {from, ways});
         }
-        found->second -= runs[i].scheme.phases;
+        // What feeds the cable that is there has its ways already.
+        found->second -=
+            std::max(0, runs[i].scheme.phases - site::ways_in_use(at.job.runs[order[i].run]));
         if (found->second < 0) return false;
     }
     return true;

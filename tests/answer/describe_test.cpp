@@ -70,6 +70,33 @@ TEST(Describe, OneOfEachByHand) {
     EXPECT_EQ(short_words(s), "3-core 10 mm², core and armour, supply earth, 32 A fuse, tails");
 }
 
+TEST(Describe, WhatBecomesOfACableThatIsThereIsSaid) {
+    SchemeAnswer s;
+    s.building.earthing = "supply earth";
+    s.run = run_of(2, 10, "armour");
+    s.run.device = {"BS EN 60898", "B", "breaker", 32, 6};
+    s.run.fed_from = "spare way";
+    CableAnswer& cable = s.run.stretches.front();
+    cable.laid = study::laid_word(study::Laid::kept);
+    s.run.device_stays = true;
+    EXPECT_TRUE(says(sentence_of(s),
+                     "Keep the cable that is there, a 2-core 10 mm² armoured "
+                     "cable; feed it from a 32 A type B breaker (6 kA), which "
+                     "stays as it is, in a spare way"))
+        << sentence_of(s);
+    EXPECT_TRUE(says(short_words(s), "keep, 2-core 10 mm²")) << short_words(s);
+    EXPECT_TRUE(says(short_words(s), "stays"));
+    cable.laid = study::laid_word(study::Laid::doubled);
+    cable.parallel = 2;
+    s.run.device_stays = false;
+    EXPECT_TRUE(says(sentence_of(s), "and lay a second like it beside it; feed both from"))
+        << sentence_of(s);
+    cable.laid = study::laid_word(study::Laid::anew);
+    cable.parallel = 1;
+    EXPECT_TRUE(says(sentence_of(s), "Replace the cable that is there: feed it with 2-core"))
+        << sentence_of(s);
+}
+
 TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
     SchemeAnswer s;
     s.building.earthing = "own electrode";

@@ -306,14 +306,8 @@ TEST_F(JobSchema, ListsAndObjectsHaveTheirKindAndLength) {
          [](const SchemaKey& key) { expect_refused(key.pointer, "no object"); });
 }
 
-TEST_F(JobSchema, WhatIsNotSupportedMayOnlyBeNull) {
-    EXPECT_EQ(expect_refused("/runs/0/existing", Tree::object()).code, "not-supported");
+TEST_F(JobSchema, TwoPhasesAreNotSupported) {
     EXPECT_EQ(expect_refused("/intake/phases", 2).code, "out-of-range");
-    for (const SchemaKey& key : job_keys()) {
-        if (key.pointer == "/runs/0/existing") {
-            EXPECT_EQ(key.schema.at("type"), "null");
-        }
-    }
 }
 
 }  // namespace

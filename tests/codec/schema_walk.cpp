@@ -98,6 +98,11 @@ Tree make_whole_job() {
     job["runs"][0]["legs"][0]["live_mm2"] = 10;  // a section and a rating that are made
     job["runs"][0]["device"] = {{"standard", "BS EN 60898"}, {"curve", "B"}, {"rating_a", 32}};
     job["runs"][0]["fed_from"] = "spare way";
+    Tree& existing = job["runs"][0]["existing"];
+    existing["family"] = "flat twin and earth";  // the only one with two cores and one to protect
+    existing["live_mm2"] = 10;
+    existing["cpc_mm2"] = 4;
+    existing["device"] = job["runs"][0]["device"];
     job["runs"][0]["legs"][0]["family"] = "armoured XLPE copper";
     job["runs"][0]["legs"][0]["cores"] = 2;
     job["runs"][0]["phases"] = 1;

@@ -3,6 +3,7 @@
 #include "support/catalogue.h"
 #include "support/draws.h"
 #include "support/examples.h"
+#include "support/existing.h"
 #include "support/jobs.h"
 #include "support/working.h"
 
@@ -55,6 +56,49 @@ TEST(Price, APlainRunByHand) {
     EXPECT_NEAR(p.net.number(), net, 1e-9);
     EXPECT_NEAR(p.vat.number(), 0.2 * net, 1e-9);
     EXPECT_NEAR(p.total.number(), 1.2 * net, 1e-9);
+}
+
+TEST(Price, ACableThatStaysCostsATestAndNoTrench) {
+    site::Job job =
+        support::with_cable_there(support::plain_job(), support::cable(2, 10));  // 30 m, buried
+    job.runs[0].legs[0].surface = site::Surface::lawn;
+    study::RunScheme s = plain();
+    const auto anew = priced(job, s);
+    const double off = 1.00 * 46;
+    EXPECT_NEAR(anew.run.number(), 5.60 * (30 + 2 * 1.5) * 1.04 + 13.50 + 1.60 * 46 + off, 1e-9);
+    s.first().laid = study::Laid::kept;
+    const auto kept = priced(job, s);
+    EXPECT_EQ(kept.run.number(), 0);
+    EXPECT_EQ(kept.ground.number(), 0);
+    EXPECT_NEAR(kept.test_and_paper.number(), 165 + 48, 1e-9);
+    EXPECT_EQ(kept.house_end, anew.house_end);
+    s.first().laid = study::Laid::doubled;
+    s.first().parallel = 2;
+    const auto both = priced(job, s);  // one more cable, in a trench of its own
+    EXPECT_NEAR(both.run.number(), anew.run.number() - off, 1e-9);
+    EXPECT_EQ(both.ground, anew.ground);
+}
+
+TEST(Price, ABondBesideACableThatStaysIsDugFor) {
+    site::Job job = support::with_cable_there(support::plain_job(), support::cable(2, 10));
+    job.runs[0].legs[0].surface = site::Surface::lawn;
+    study::RunScheme s = plain();
+    s.first().laid = study::Laid::kept;
+    s.first().protective = Protective::armour_and_separate;
+    s.first().separate = support::catalogue().separates.data() + 3;  // 16 mm²
+    ASSERT_EQ(s.first().separate->section, square_millimetres(16));
+    const auto p = priced(job, s);
+    EXPECT_NEAR(p.run.number(), 3.40 * (30 + 2 * 1.5) * 1.04 + 30 * 0.07 * 46, 1e-9);
+    EXPECT_NEAR(p.ground.number(), 30 * (19 + 4.20), 1e-9);
+}
+
+TEST(Price, AHeadThatStaysCostsNothingButAResidualDeviceBeforeIt) {
+    const site::Job job = support::plain_job();
+    study::RunScheme s = plain();
+    s.head_stays = true;
+    EXPECT_EQ(priced(job, s).house_end.number(), 0);
+    s.rcd = &support::catalogue().run_rcds.front();
+    EXPECT_NEAR(priced(job, s).house_end.number(), 88 + 2.0 * 46, 1e-9);
 }
 
 TEST(Price, AnIsolatorThatIsThereIsNotBought) {

@@ -6,6 +6,7 @@
 #include "support/brute_force.h"
 #include "support/catalogue.h"
 #include "support/examples.h"
+#include "support/existing.h"
 #include "support/jobs.h"
 #include "support/questions.h"
 #include "support/random_jobs.h"
@@ -110,7 +111,7 @@ std::string kind_of(const support::BruteSound& s) {
                        std::to_string(s.scheme.phases);
     for (const study::Stretch& laid : s.scheme.laid()) {
         kind += std::string("/") + study::protective_word(laid.protective) + "/" +
-                tables::family_word(laid.cable->family);
+                tables::family_word(laid.cable->family) + "/" + study::laid_word(laid.laid);
     }
     for (const char* rule : {"bonding-size", "voltage-drop"}) {
         const auto i = static_cast<std::size_t>(rules::find_rule(rule) - rules::rulebook().data());
@@ -310,6 +311,58 @@ TEST(Search, AgreesWithThePlainLoopOnRandomJobs) {
                             three_phases, two_stretches, own}) {
         EXPECT_GT(cases, 2);
     }
+}
+
+/// A random job where a cable lies already: in one of several sizes, fed from a way or not, with
+/// readings known, open or bad.
+site::Job random_existing(unsigned seed) {
+    site::Job job = support::random_job(seed);
+    const int cores = seed % 2 == 0 ? 2 : 3;
+    const double sizes[] = {6, 10, 16, 25};
+    job = support::with_cable_there(std::move(job), support::cable(cores, sizes[seed / 2 % 4]));
+    if (seed % 3 == 0) {
+        job = support::fed_from_a_way(std::move(job), seed % 4 == 0 ? 20 : 32);
+        job.runs[0].device.reset();
+        job.runs[0].fed_from.reset();
+        job.intake.board.max_device = support::measured(amperes(63));
+    }
+    job.wishes.devices = {"BS EN 60898"};
+    job.wishes.offer = {"armoured XLPE copper"};
+    job.buildings[1].load_w = support::measured(2500.0);
+    job.buildings[1].load = {};
+    job.buildings[1].circuits.clear();
+    site::Existing& e = *job.runs[0].existing;
+    if (seed % 5 == 1) e.condition = site::Condition::not_seen;
+    if (seed % 5 == 2) e.insulation = {};
+    if (seed % 5 == 3) e.r1_r2 = {};
+    if (seed % 7 == 4) e.condition = site::Condition::damaged;
+    if (seed % 7 == 5) e.r1_r2.high = e.r1_r2.low = e.r1_r2.low * 1.3;
+    if (seed % 7 == 6) e.r1_rn = support::measured(ohms(0.4));
+    return job;
+}
+
+TEST(Search, AgreesWithThePlainLoopWhereACableLiesAlready) {
+    int kept = 0;
+    int doubled = 0;
+    int replaced = 0;
+    int stays = 0;
+    int conditional = 0;
+    for (unsigned seed = 301; seed <= 348; ++seed) {
+        SCOPED_TRACE(seed);
+        const Result found = expect_agreement(random_existing(seed));
+        for (const Contender& c : found.contenders) {
+            const study::Laid laid = c.scheme.first().laid;
+            if (c.conditional()) {
+                conditional += laid != study::Laid::anew;
+                continue;
+            }
+            kept += laid == study::Laid::kept;
+            doubled += laid == study::Laid::doubled;
+            replaced += laid == study::Laid::anew;
+            stays += c.scheme.head_stays;
+        }
+    }
+    for (const int cases : {kept, doubled, replaced, stays, conditional}) EXPECT_GT(cases, 3);
 }
 
 /// Each search with one open fact pinned, as unknowns are judged, by its first scheme alone.

@@ -46,9 +46,15 @@ inline double brute_price(const price::Book& book, const study::Setting<Silent>&
                           const search::Evaluation& evaluation, const study::RunScheme& scheme) {
     std::vector<price::Item> remedies;
     for (const auto& finding : evaluation.findings) {
-        bool found = false;
-        const price::Item item = price::item_of(finding.remedy, found);
-        if (found) remedies.push_back(item);
+        std::vector<std::string> words{finding.remedy};
+        for (const char* word : finding.remedies) words.emplace_back(word ? word : "");
+        for (const std::string& word : words) {
+            bool found = false;
+            const price::Item item = price::item_of(word, found);
+            if (found && !std::count(remedies.begin(), remedies.end(), item)) {
+                remedies.push_back(item);
+            }
+        }
     }
     Silent silent;
     return price::price_of(silent, book, setting, scheme,

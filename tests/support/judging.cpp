@@ -44,7 +44,8 @@ bool recorded_alike(const std::string& name, const site::Job& job, const study::
            same(recorded.value, silent.value) && same(recorded.limit, silent.limit) &&
            (!silent.limited || same(recorded.use.value, silent.use)) &&
            std::string(recorded.says) == silent.says &&
-           std::string(recorded.remedy) == silent.remedy;
+           std::string(recorded.remedy) == silent.remedy && recorded.concerns == silent.concerns &&
+           recorded.remedies == silent.remedies;
 }
 
 search::Evaluation evaluated(const site::Job& job, const study::RunScheme& scheme) {

@@ -3,6 +3,7 @@
 #include "tree/best.h"
 
 #include "study/ground_memo.h"
+#include "support/existing.h"
 #include "support/trees.h"
 
 #include <gtest/gtest.h>
@@ -122,6 +123,40 @@ TEST(Best, WhoStopsItGetsTheBestSoFarAndABoundThatHolds) {
         }
     }
     EXPECT_GT(with_something, 0);
+}
+
+/// A garage with a cable of its own, and behind it a gym that is added.
+site::Job gym_behind_a_garage(double mm2) {
+    site::Job job = support::tree_job({support::the_house, 0});
+    const auto& shop = support::small_shop();
+    for (const tables::Cable& cable : shop.catalogue.cables) {
+        if (cable.cores != 2 || cable.section != square_millimetres(mm2)) continue;
+        job.runs[0].existing = support::sound_cable(cable, 20);
+    }
+    return job;
+}
+
+TEST(Best, AGaragesCableStaysWhereItBearsTheGymToo) {
+    const auto& shop = support::small_shop();
+    int stays = 0;
+    int goes = 0;
+    for (const tables::Cable& cable : shop.catalogue.cables) {
+        if (cable.cores != 2) continue;
+        SCOPED_TRACE(cable.section.number());
+        const site::Job job = gym_behind_a_garage(cable.section.number());
+        ASSERT_TRUE(job.runs[0].existing);
+        study::GroundMemo memo;
+        const Workplace at{shop.catalogue, shop.book, job, {}, &memo};
+        const Best best = cheapest(at, tree_of(at), {});
+        ASSERT_TRUE(best.found);
+        EXPECT_NEAR(best.found->total, support::brute_cheapest(at, {}).total, penny_part);
+        const study::Laid laid = best.found->runs[0].scheme.first().laid;
+        stays += laid == study::Laid::kept;
+        goes += laid != study::Laid::kept;
+        EXPECT_EQ(best.found->runs[1].scheme.first().laid, study::Laid::anew);
+    }
+    EXPECT_GT(stays, 0);
+    EXPECT_GT(goes, 0);
 }
 
 }  // namespace

@@ -42,6 +42,8 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_guard(files, catalogue, faults);
     read_ask(files, catalogue, faults);
     read_levers(files, catalogue, faults);
+    read_tolerances(files, catalogue, faults);
+    read_additions(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

@@ -3,6 +3,7 @@
 // read by reference for as long as the catalogue lives.
 
 #include "base/outcome.h"
+#include "tables/addition.h"
 #include "tables/cable.h"
 #include "tables/demand.h"
 #include "tables/device.h"
@@ -13,6 +14,7 @@
 #include "tables/lever.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
+#include "tables/tolerance.h"
 
 #include <deque>
 #include <string>
@@ -63,6 +65,8 @@ struct Catalogue {
     Guard guard;
     std::vector<FindOut> find_out;
     Levers levers;
+    std::vector<ToleranceRow> tolerances;
+    std::vector<AdditionRow> additions;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

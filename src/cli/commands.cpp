@@ -15,6 +15,7 @@
 #include "codec/levers.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
+#include "codec/tolerances.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
@@ -271,6 +272,28 @@ int explain(const ExplainArguments& arguments) {
         });
 }
 
+int tolerance_of(const ToleranceArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            answer::Question question{bench.catalogue, bench.book, job};
+            const auto run = run_named(job, arguments.run, arguments.json);
+            if (!run) return static_cast<int>(bad_input);
+            question.run = *run;
+            const auto picked = pick(question, arguments.scheme);
+            if (!picked) {
+                ExplainArguments wanted;
+                wanted.scheme = arguments.scheme;
+                wanted.json = arguments.json;
+                return no_such_scheme(question, wanted);
+            }
+            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            question.bonds_beyond = picked->bonds_beyond;
+            const auto said = answer::tolerances(question, picked->scheme, arguments.wish);
+            print(arguments.json ? codec::write_tolerance(said) : tolerance_screen(said));
+            return static_cast<int>(done);
+        });
+}
+
 int why(const WhyArguments& arguments) {
     return with_job_of_one_run(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
@@ -394,6 +417,14 @@ Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
     return faults;
 }
 
+answer::ToleranceAnswer sureness_of(const Workbench& bench, const site::Job& job, std::size_t run,
+                                    const answer::SchemeAnswer& scheme) {
+    answer::Question question{bench.catalogue, bench.book, job};
+    question.run = run;
+    question.bonds_beyond = scheme.bonds_beyond;
+    return answer::tolerances(question, scheme.scheme, {});
+}
+
 }  // namespace
 
 int draw(const DrawArguments& arguments) {
@@ -419,9 +450,13 @@ int draw(const DrawArguments& arguments) {
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
-        const drawing::Scene scene =
-            picture->draw({bench.catalogue, job, answer, index, arguments.width,
-                           ground ? &*ground : nullptr, arguments.upstream, arguments.downstream});
+        std::optional<answer::ToleranceAnswer> sure;
+        if (picture->of_tolerance && !answer.schemes.empty()) {
+            sure = sureness_of(bench, stated, *run, answer.schemes[index]);
+        }
+        const drawing::Scene scene = picture->draw(
+            {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr,
+             arguments.upstream, arguments.downstream, sure ? &*sure : nullptr});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);
@@ -447,7 +482,8 @@ int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
         complain(
-            "toft: no such schema; there are job, answer, ask, levers, ground, dark and faults\n");
+            "toft: no such schema; there are job, answer, ask, levers, tolerance, ground, dark and "
+            "faults\n");
         return wrong_usage;
     }
     print(std::string(text));

@@ -5,6 +5,7 @@
 
 #include "answer/reach.h"
 #include "codec/quick.h"
+#include "tolerance/varied.h"
 
 #include <string>
 
@@ -57,6 +58,14 @@ struct SurveyArguments {
     bool json = false;
 };
 
+struct ToleranceArguments {
+    std::string job;
+    std::string scheme;  ///< key or rank; empty for the first
+    std::string run;     ///< of a job of several; empty for the first from the house
+    tolerance::Wish wish;
+    bool json = false;
+};
+
 struct DarkArguments {
     std::string job;
     int rank = 1;
@@ -85,6 +94,7 @@ int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
 int ask(const SurveyArguments& arguments);
 int levers(const SurveyArguments& arguments);
+int tolerance_of(const ToleranceArguments& arguments);
 int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);

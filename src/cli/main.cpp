@@ -8,6 +8,7 @@
 
 #include <cstdio>
 #include <exception>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,7 @@ constexpr const char* about =
     "lost\n"
     "  toft ask my-job.json                 what to go and find out, most worth first\n"
     "  toft levers my-job.json              what one change on site or in the wishes would bring\n"
+    "  toft tolerance my-job.json           how sure it is while figures are other than stated\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
@@ -54,6 +56,7 @@ struct Arguments {
     WhyArguments why;
     SurveyArguments ask;
     SurveyArguments levers;
+    ToleranceArguments tolerance;
     DarkArguments dark;
     DrawArguments draw;
     bool rules_json = false;
@@ -116,6 +119,43 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_flag("--json", a.json, "print it as JSON");
 }
 
+/// An option for how far figures of one kind may be off.
+void add_off(CLI::App& command, const char* name, const char* says, std::optional<double>& into,
+             const char* unit, double most) {
+    command.add_option(name, into, says)
+        ->transform([unit](std::string text) {
+            const std::string ending(unit);
+            if (text.size() > ending.size() &&
+                text.compare(text.size() - ending.size(), ending.size(), ending) == 0) {
+                text.resize(text.size() - ending.size());
+            }
+            return text;
+        })
+        ->check(CLI::Range(0.0, most));
+}
+
+void add_tolerance(CLI::App& app, ToleranceArguments& a) {
+    auto* command = app.add_subcommand(
+        "tolerance", "How sure a scheme is while lengths, Ze, soil, heat and load are not exact");
+    command->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    command->add_option("--scheme", a.scheme,
+                        "rank in the list that design prints, or the key of any scheme");
+    command->add_option("--run", a.run,
+                        "of a job of several runs, which (left out: the first from the house)");
+    add_off(*command, "--length", "legs may be so much shorter or longer: 10%", a.wish.length, "%",
+            90);
+    add_off(*command, "--ze", "Ze may be so much off its reading: 30%", a.wish.ze, "%", 90);
+    add_off(*command, "--load", "all loads together may be so much off: 20%", a.wish.load, "%", 90);
+    add_off(*command, "--soil", "resistivity of the soil: 50%", a.wish.soil, "%", 90);
+    add_off(*command, "--temperature", "of air and ground, in kelvins: 5K", a.wish.temperature, "K",
+            30);
+    command->add_flag("--as-stated", a.wish.as_stated,
+                      "only ranges of the survey and what is asked for, no usual tolerances");
+    command->add_flag("--open", a.wish.open,
+                      "what nobody gave varies too, over the rulebook's range");
+    command->add_flag("--json", a.json, "print it as JSON");
+}
+
 void add_survey(CLI::App& app, const char* name, const char* says, SurveyArguments& a) {
     auto* command = app.add_subcommand(name, says);
     command->add_option("JOB", a.job, "job file, or - for standard input")->required();
@@ -171,14 +211,17 @@ void add_commands(CLI::App& app, Arguments& a) {
 
     add_explain(app, a.explain);
     add_questions(app, a);
+    add_tolerance(app, a.tolerance);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
     auto* schema = app.add_subcommand(
-        "schema", "JSON Schema of job, answer, ask, levers, ground, dark or faults");
-    schema->add_option("WHICH", a.schema, "job, answer, ask, levers, ground, dark or faults")
+        "schema", "JSON Schema of job, answer, ask, levers, tolerance, ground, dark or faults");
+    schema
+        ->add_option("WHICH", a.schema,
+                     "job, answer, ask, levers, tolerance, ground, dark or faults")
         ->required();
 }
 
@@ -194,6 +237,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("why")) return why(a.why);
     if (app.got_subcommand("ask")) return ask(a.ask);
     if (app.got_subcommand("levers")) return levers(a.levers);
+    if (app.got_subcommand("tolerance")) return tolerance_of(a.tolerance);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

@@ -6,6 +6,7 @@
 #include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
+#include "answer/tolerances.h"
 #include "answer/unknowns.h"
 
 #include <string>
@@ -28,6 +29,9 @@ std::string ask_screen(const answer::AskAnswer& ask);
 
 /// What single changes would bring.
 std::string levers_screen(const answer::LeversAnswer& levers);
+
+/// A scheme while figures vary: chances, the worst, what moves it, how far it holds.
+std::string tolerance_screen(const answer::ToleranceAnswer& tolerance);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);

@@ -11,7 +11,7 @@ namespace toft::tolerance {
 namespace {
 
 /// Soils are looked at as fields, which takes its time.
-constexpr std::size_t fewer_soils = 8;
+constexpr std::size_t fewer_soils = 4;
 
 bool same(double a, double b) { return a == b || (a != a && b != b); }
 

@@ -1,6 +1,7 @@
 #include "tolerance/tolerance.h"
 
 #include "search/evaluate.h"
+#include "tolerance/halton.h"
 
 #include <algorithm>
 
@@ -10,7 +11,7 @@ namespace {
 
 using rules::rule_count;
 
-/// Corners of the ranges are looked at one by one up to so many varied figures.
+/// All corners of the ranges are looked at up to so many varied figures.
 constexpr std::size_t most_cornered = 8;
 
 double use_of(const rules::Finding<Silent>& finding) { return finding.limited ? finding.use : 0; }
@@ -41,22 +42,32 @@ std::vector<RuleOver> at_worst_and_likely(const Subject& subject) {
     return all;
 }
 
-/// Every corner of the ranges, each figure at one end for all rules alike.
-void look_at_corners(const Subject& subject, std::vector<RuleOver>& rules) {
-    const std::size_t count = subject.varied.size();
-    if (count > most_cornered) return;
-    std::vector<double> values(count);
-    search::Evaluation e;
-    for (std::size_t corner = 0; corner < std::size_t{1} << count; ++corner) {
+/// Corners of the ranges, each figure at one end for all rules alike: every one where they are few,
+/// else some spread evenly over all.
+std::vector<std::vector<double>> corners_of(const std::vector<Varied>& varied) {
+    const std::size_t count = varied.size();
+    const bool all = count <= most_cornered;
+    const std::size_t corners = std::size_t{1} << std::min(count, most_cornered);
+    Halton points(std::min(count, primes.size()));
+    std::vector<std::vector<double>> found(corners, std::vector<double>(count));
+    for (std::size_t k = 0; k < corners; ++k) {
+        const auto& point = points.next();
         for (std::size_t i = 0; i < count; ++i) {
-            const Varied& v = subject.varied[i];
-            values[i] = (corner >> i & 1) != 0 ? v.high : v.low;
+            const bool high = all ? (k >> i & 1) != 0 : point[i % point.size()] >= 0.5;
+            found[k][i] = high ? varied[i].high : varied[i].low;
         }
+    }
+    return found;
+}
+
+/// Where a rule is worse at a corner than at its worse ends, those are not trusted with it.
+void look_at_corners(const Subject& subject, std::vector<RuleOver>& rules) {
+    search::Evaluation e;
+    for (const std::vector<double>& values : corners_of(subject.varied)) {
         const site::Job job = job_at(subject.place.job, subject.varied, values);
         search::evaluate(prepared_in(subject.place, job), subject.scheme, e);
         for (std::size_t i = 0; i < rule_count; ++i) {
             rules[i].reached = std::max(rules[i].reached, use_of(e.findings[i]));
-            // Where a rule is worse than its worse ends, those are not trusted with it.
             if (fails(e.findings[i])) rules[i].holds_at_worst = false;
         }
     }

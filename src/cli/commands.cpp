@@ -12,6 +12,7 @@
 #include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
+#include "codec/later.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
@@ -331,6 +332,15 @@ int levers(const SurveyArguments& arguments) {
         });
 }
 
+int later(const SurveyArguments& arguments) {
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto said = answer::later({bench.catalogue, bench.book, job});
+            print(arguments.json ? codec::write_later(said) : later_screen(said));
+            return survey_exit(!said.scheme.empty(), false);
+        });
+}
+
 namespace {
 
 int no_such_rank(const answer::Answer& answer, bool json, const char* title) {
@@ -482,7 +492,8 @@ int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
         complain(
-            "toft: no such schema; there are job, answer, ask, levers, tolerance, ground, dark and "
+            "toft: no such schema; there are job, answer, ask, levers, tolerance, later, ground, "
+            "dark and "
             "faults\n");
         return wrong_usage;
     }

@@ -52,7 +52,7 @@ struct WhyArguments {
     bool json = false;
 };
 
-/// Of `ask` and of `levers`.
+/// Of `ask`, `levers` and `later`.
 struct SurveyArguments {
     std::string job;
     bool json = false;
@@ -93,6 +93,7 @@ int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
 int ask(const SurveyArguments& arguments);
+int later(const SurveyArguments& arguments);
 int levers(const SurveyArguments& arguments);
 int tolerance_of(const ToleranceArguments& arguments);
 int dark(const DarkArguments& arguments);

@@ -31,6 +31,7 @@ constexpr const char* about =
     "  toft ask my-job.json                 what to go and find out, most worth first\n"
     "  toft levers my-job.json              what one change on site or in the wishes would bring\n"
     "  toft tolerance my-job.json           how sure it is while figures are other than stated\n"
+    "  toft later my-job.json               what it can still feed, and what additions would take\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
@@ -56,6 +57,7 @@ struct Arguments {
     WhyArguments why;
     SurveyArguments ask;
     SurveyArguments levers;
+    SurveyArguments later;
     ToleranceArguments tolerance;
     DarkArguments dark;
     DrawArguments draw;
@@ -170,6 +172,8 @@ void add_questions(CLI::App& app, Arguments& a) {
                a.ask);
     add_survey(app, "levers",
                "What one change on site or in the wishes would save or make possible", a.levers);
+    add_survey(app, "later", "What the run can still feed, and what later additions would take",
+               a.later);
 }
 
 void add_commands(CLI::App& app, Arguments& a) {
@@ -218,10 +222,11 @@ void add_commands(CLI::App& app, Arguments& a) {
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
     auto* schema = app.add_subcommand(
-        "schema", "JSON Schema of job, answer, ask, levers, tolerance, ground, dark or faults");
+        "schema",
+        "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark or faults");
     schema
         ->add_option("WHICH", a.schema,
-                     "job, answer, ask, levers, tolerance, ground, dark or faults")
+                     "job, answer, ask, levers, tolerance, later, ground, dark or faults")
         ->required();
 }
 
@@ -237,6 +242,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("why")) return why(a.why);
     if (app.got_subcommand("ask")) return ask(a.ask);
     if (app.got_subcommand("levers")) return levers(a.levers);
+    if (app.got_subcommand("later")) return later(a.later);
     if (app.got_subcommand("tolerance")) return tolerance_of(a.tolerance);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);

@@ -3,6 +3,7 @@
 
 #include "answer/answer.h"
 #include "answer/ground.h"
+#include "answer/later.h"
 #include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
@@ -32,6 +33,9 @@ std::string levers_screen(const answer::LeversAnswer& levers);
 
 /// A scheme while figures vary: chances, the worst, what moves it, how far it holds.
 std::string tolerance_screen(const answer::ToleranceAnswer& tolerance);
+
+/// What a run can still feed, and what additions would take.
+std::string later_screen(const answer::LaterAnswer& later);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);

@@ -16,13 +16,14 @@ namespace {
 
 using tolerance::Wish;
 
-/// The demo with ranges so wide that several rules hang on them.
-Wish wide() {
+/// The demo with wide ranges. Loads decide which cables and devices its circuits may have, which no
+/// pool holds: they vary where only the run's own rules are open.
+Wish wide(bool loads) {
     Wish wish;
-    wish.length = 60;
-    wish.load = 80;
+    wish.length = 68;
     wish.temperature = 10;
     wish.ze = 60;
+    if (loads) wish.load = 78;
     return wish;
 }
 
@@ -40,12 +41,12 @@ const study::RunScheme& cheapest() {
 /// What the demo's scheme is asked: the rules that do not hold at the worst, or every one.
 struct Asked {
     tolerance::Place place{demo().catalogue, demo().job, study::RunAt{0}};
-    Wish wish = wide();
+    Wish wish;
     std::vector<tolerance::Varied> varied = tolerance::varied_in(place, wish);
     tolerance::Subject subject{place, varied, cheapest()};
     std::array<bool, rules::rule_count> sure{};
 
-    explicit Asked(bool every_rule) {
+    explicit Asked(bool every_rule) : wish(wide(!every_rule)) {
         if (every_rule) return;
         const auto found = tolerance::tolerance_of(place, cheapest(), wish);
         for (std::size_t i = 0; i < rules::rule_count; ++i) {
@@ -100,7 +101,7 @@ void whole_tolerance(benchmark::State& state) {
     const tolerance::Place place{demo().catalogue, demo().job, study::RunAt{0}};
     std::size_t taken = 0;
     for (auto _ : state) {
-        const auto found = tolerance::tolerance_of(place, cheapest(), wide());
+        const auto found = tolerance::tolerance_of(place, cheapest(), wide(true));
         taken = found.samples;
         benchmark::DoNotOptimize(found);
     }

@@ -12,15 +12,15 @@
 #include "codec/dark.h"
 #include "codec/ground.h"
 #include "codec/job.h"
-#include "codec/later.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
 #include "codec/rules.h"
-#include "codec/tolerances.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
+#include "outlook/later_json.h"
+#include "outlook/tolerance_json.h"
 #include "tables/device_words.h"
 #include "tables/embedded.h"
 
@@ -174,20 +174,20 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
     }
 }
 
-int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
-    if (arguments.scheme.empty()) {
+int no_such_scheme(const answer::Question& question, const std::string& which, bool json) {
+    if (which.empty()) {
         complain(
             "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
             "(toft design lists nearest misses)\n");
         return no_sound_scheme;
     }
-    const bool rank = rank_like(arguments.scheme);
+    const bool rank = rank_like(which);
     return fault_exit({{"unknown-scheme",
                         "",
                         rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
-                        rank ? "" : answer::nearest_scheme(question, arguments.scheme),
+                        rank ? "" : answer::nearest_scheme(question, which),
                         {}}},
-                      arguments.json, "nothing to explain:");
+                      json, "nothing to look at:");
 }
 
 }  // namespace
@@ -250,7 +250,7 @@ int explain(const ExplainArguments& arguments) {
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
             const auto picked = pick(question, arguments.scheme);
-            if (!picked) return no_such_scheme(question, arguments);
+            if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             question.incoming = picked->incoming ? &*picked->incoming : nullptr;
             question.bonds_beyond = picked->bonds_beyond;
             const answer::Recorded recorded(question, picked->scheme);
@@ -281,16 +281,11 @@ int tolerance_of(const ToleranceArguments& arguments) {
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
             const auto picked = pick(question, arguments.scheme);
-            if (!picked) {
-                ExplainArguments wanted;
-                wanted.scheme = arguments.scheme;
-                wanted.json = arguments.json;
-                return no_such_scheme(question, wanted);
-            }
+            if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             question.incoming = picked->incoming ? &*picked->incoming : nullptr;
             question.bonds_beyond = picked->bonds_beyond;
-            const auto said = answer::tolerances(question, picked->scheme, arguments.wish);
-            print(arguments.json ? codec::write_tolerance(said) : tolerance_screen(said));
+            const auto said = outlook::tolerances(question, picked->scheme, arguments.wish);
+            print(arguments.json ? outlook::write_tolerance(said) : tolerance_screen(said));
             return static_cast<int>(done);
         });
 }
@@ -335,8 +330,8 @@ int levers(const SurveyArguments& arguments) {
 int later(const SurveyArguments& arguments) {
     return with_job_of_one_run(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = answer::later({bench.catalogue, bench.book, job});
-            print(arguments.json ? codec::write_later(said) : later_screen(said));
+            const auto said = outlook::later({bench.catalogue, bench.book, job});
+            print(arguments.json ? outlook::write_later(said) : later_screen(said));
             return survey_exit(!said.scheme.empty(), false);
         });
 }
@@ -427,12 +422,12 @@ Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
     return faults;
 }
 
-answer::ToleranceAnswer sureness_of(const Workbench& bench, const site::Job& job, std::size_t run,
-                                    const answer::SchemeAnswer& scheme) {
+outlook::ToleranceAnswer sureness_of(const Workbench& bench, const site::Job& job, std::size_t run,
+                                     const answer::SchemeAnswer& scheme) {
     answer::Question question{bench.catalogue, bench.book, job};
     question.run = run;
     question.bonds_beyond = scheme.bonds_beyond;
-    return answer::tolerances(question, scheme.scheme, {});
+    return outlook::tolerances(question, scheme.scheme, {});
 }
 
 }  // namespace
@@ -460,7 +455,7 @@ int draw(const DrawArguments& arguments) {
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
-        std::optional<answer::ToleranceAnswer> sure;
+        std::optional<outlook::ToleranceAnswer> sure;
         if (picture->of_tolerance && !answer.schemes.empty()) {
             sure = sureness_of(bench, stated, *run, answer.schemes[index]);
         }

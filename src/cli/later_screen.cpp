@@ -22,7 +22,7 @@ std::string more_text(const std::optional<double>& pounds) {
     return fmt::format("{}£{}", *pounds < -0.5 ? "-" : "+", fixed(std::abs(*pounds), 0));
 }
 
-std::string ceilings_text(const answer::LaterAnswer& a) {
+std::string ceilings_text(const outlook::LaterAnswer& a) {
     std::string text = caption("WHAT IT CAN STILL FEED");
     if (a.ceilings.empty()) {
         return text + wrapped("  ", "No rule that hangs on the load was found to end it.", 2);
@@ -38,10 +38,10 @@ std::string ceilings_text(const answer::LaterAnswer& a) {
     return text + wrapped("  ", says + ".", 2);
 }
 
-std::string addition_text(const answer::AdditionAnswer& a) {
+std::string addition_text(const outlook::AdditionAnswer& a) {
     const std::string says = fmt::format("{}, {} kW", a.says, significant(a.load_w / 1000, 3));
     std::string text = "  " + padded(says, says_wide) +
-                       padded(answer::keeps_word(a.keeps), first_wide) +
+                       padded(outlook::keeps_word(a.keeps), first_wide) +
                        padded(more_text(a.more_now), column_wide) + more_text(a.more_later) + "\n";
     if (!a.fails.empty()) {
         std::string rules;
@@ -49,14 +49,14 @@ std::string addition_text(const answer::AdditionAnswer& a) {
         text += wrapped("      as built it fails: ", rules, 8);
     }
     if (a.scheme.empty()) return text + "      nothing sound was found for it\n";
-    return a.keeps == answer::Keeps::all
+    return a.keeps == outlook::Keeps::all
                ? text
                : text + wrapped("      planned for it now: ", a.scheme, 8);
 }
 
 }  // namespace
 
-std::string later_screen(const answer::LaterAnswer& a) {
+std::string later_screen(const outlook::LaterAnswer& a) {
     std::string text = a.job + "\n" + caption("AS RECOMMENDED");
     if (a.scheme.empty()) {
         text += "  Nothing is sound.\n";

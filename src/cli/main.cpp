@@ -122,18 +122,23 @@ void add_dark(CLI::App& app, DarkArguments& a) {
 }
 
 /// An option for how far figures of one kind may be off.
-void add_off(CLI::App& command, const char* name, const char* says, std::optional<double>& into,
-             const char* unit, double most) {
-    command.add_option(name, into, says)
+struct Off {
+    const char* name;
+    const char* says;
+    const char* unit;
+    double most;
+};
+
+void add_off(CLI::App& command, const Off& off, std::optional<double>& into) {
+    const std::string unit = off.unit;
+    command.add_option(off.name, into, off.says)
         ->transform([unit](std::string text) {
-            const std::string ending(unit);
-            if (text.size() > ending.size() &&
-                text.compare(text.size() - ending.size(), ending.size(), ending) == 0) {
-                text.resize(text.size() - ending.size());
-            }
+            const bool ends = text.size() > unit.size() &&
+                              text.compare(text.size() - unit.size(), unit.size(), unit) == 0;
+            if (ends) text.resize(text.size() - unit.size());
             return text;
         })
-        ->check(CLI::Range(0.0, most));
+        ->check(CLI::Range(0.0, off.most));
 }
 
 void add_tolerance(CLI::App& app, ToleranceArguments& a) {
@@ -144,13 +149,13 @@ void add_tolerance(CLI::App& app, ToleranceArguments& a) {
                         "rank in the list that design prints, or the key of any scheme");
     command->add_option("--run", a.run,
                         "of a job of several runs, which (left out: the first from the house)");
-    add_off(*command, "--length", "legs may be so much shorter or longer: 10%", a.wish.length, "%",
-            90);
-    add_off(*command, "--ze", "Ze may be so much off its reading: 30%", a.wish.ze, "%", 90);
-    add_off(*command, "--load", "all loads together may be so much off: 20%", a.wish.load, "%", 90);
-    add_off(*command, "--soil", "resistivity of the soil: 50%", a.wish.soil, "%", 90);
-    add_off(*command, "--temperature", "of air and ground, in kelvins: 5K", a.wish.temperature, "K",
-            30);
+    auto& wish = a.wish;
+    add_off(*command, {"--length", "legs may be so much off: 10%", "%", 90}, wish.length);
+    add_off(*command, {"--ze", "Ze may be so much off its reading: 30%", "%", 90}, wish.ze);
+    add_off(*command, {"--load", "all loads together may be so much off: 20%", "%", 90}, wish.load);
+    add_off(*command, {"--soil", "resistivity of the soil: 50%", "%", 90}, wish.soil);
+    add_off(*command, {"--temperature", "of air and ground, in kelvins: 5K", "K", 30},
+            wish.temperature);
     command->add_flag("--as-stated", a.wish.as_stated,
                       "only ranges of the survey and what is asked for, no usual tolerances");
     command->add_flag("--open", a.wish.open,

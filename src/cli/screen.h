@@ -3,12 +3,12 @@
 
 #include "answer/answer.h"
 #include "answer/ground.h"
-#include "answer/later.h"
 #include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
-#include "answer/tolerances.h"
 #include "answer/unknowns.h"
+#include "outlook/later.h"
+#include "outlook/tolerances.h"
 
 #include <string>
 
@@ -32,10 +32,10 @@ std::string ask_screen(const answer::AskAnswer& ask);
 std::string levers_screen(const answer::LeversAnswer& levers);
 
 /// A scheme while figures vary: chances, the worst, what moves it, how far it holds.
-std::string tolerance_screen(const answer::ToleranceAnswer& tolerance);
+std::string tolerance_screen(const outlook::ToleranceAnswer& tolerance);
 
 /// What a run can still feed, and what additions would take.
-std::string later_screen(const answer::LaterAnswer& later);
+std::string later_screen(const outlook::LaterAnswer& later);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);

@@ -1,4 +1,4 @@
-#include "answer/tolerances.h"
+#include "outlook/tolerances.h"
 
 #include "base/text.h"
 #include "cli/layout.h"
@@ -13,8 +13,8 @@ namespace toft::cli {
 
 namespace {
 
-using answer::chance_words;
-using answer::figure_words;
+using outlook::chance_words;
+using outlook::figure_words;
 using tolerance::RuleOver;
 using tolerance::Tolerance;
 
@@ -178,7 +178,7 @@ std::string farthest_text(const Tolerance& t) {
 
 }  // namespace
 
-std::string tolerance_screen(const answer::ToleranceAnswer& a) {
+std::string tolerance_screen(const outlook::ToleranceAnswer& a) {
     std::string text = a.job + "\n" + headline("THE SCHEME") + wrapped("  ", a.scheme, 2);
     text += robust_text(a.found) + varies_text(a.found) + stays_text(a.found);
     text += rules_text(a.found) + swings_text(a.found) + farthest_text(a.found);

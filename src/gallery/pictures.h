@@ -3,8 +3,8 @@
 
 #include "answer/answer.h"
 #include "answer/ground.h"
-#include "answer/tolerances.h"
 #include "drawing/scene.h"
+#include "outlook/tolerances.h"
 #include "site/job.h"
 
 #include <cstddef>
@@ -25,7 +25,7 @@ struct Subject {
     const answer::GroundAnswer* ground = nullptr;  ///< of the job, for the pictures that show it
     std::string upstream = {};                     ///< devices of a pair in words; empty: the
     std::string downstream = {};                   ///< operator's fuse, the head of the run
-    const answer::ToleranceAnswer* tolerance = nullptr;  ///< of the scheme, for what shows it
+    const outlook::ToleranceAnswer* tolerance = nullptr;  ///< of the scheme, for what shows it
 };
 
 struct Picture {

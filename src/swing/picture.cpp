@@ -11,7 +11,7 @@ namespace {
 
 constexpr const char* kind = "How sure it is";
 
-std::string sentence(const answer::ToleranceAnswer& a) {
+std::string sentence(const outlook::ToleranceAnswer& a) {
     const tolerance::Tolerance& t = a.found;
     if (t.varied.empty()) {
         return "No figure of the survey has a range or a tolerance, so nothing moves.";
@@ -23,10 +23,10 @@ std::string sentence(const answer::ToleranceAnswer& a) {
     return fmt::format(
         "The chance that every rule holds is {}, while the figures of the survey "
         "are other than stated.",
-        answer::chance_words(t.robust));
+        outlook::chance_words(t.robust));
 }
 
-void explain(const answer::ToleranceAnswer& a, parts::WordColumn& column) {
+void explain(const outlook::ToleranceAnswer& a, parts::WordColumn& column) {
     column.heading("the scheme");
     terrain::say(column, a.scheme);
     column.heading("how to read it");
@@ -50,7 +50,7 @@ void explain(const answer::ToleranceAnswer& a, parts::WordColumn& column) {
 }  // namespace
 
 drawing::Scene tolerance_picture(const site::Job& job, const std::string& building,
-                                 const answer::ToleranceAnswer* tolerances, double width) {
+                                 const outlook::ToleranceAnswer* tolerances, double width) {
     terrain::Content content{kind, terrain::building_words(job, building), "", {}, {}, {}};
     if (!tolerances) {
         content.sentence = "No scheme is sound, so there is none to be more or less sure of.";

@@ -101,8 +101,8 @@ double swing_row(Items& items, const tolerance::Tolerance& found, const toleranc
     const bool moves = s.size() >= least_swing;
     top = say_lines(
         items, room, top + row_gap,
-        fmt::format("{}, {} to {}: {}{}", v.says, answer::figure_words(v.low, v.unit),
-                    answer::figure_words(v.high, v.unit), rules::rulebook()[s.moved].info->name,
+        fmt::format("{}, {} to {}: {}{}", v.says, outlook::figure_words(v.low, v.unit),
+                    outlook::figure_words(v.high, v.unit), rules::rulebook()[s.moved].info->name,
                     moves ? ", and with it the headroom" : ""),
         {.size = room.letters()});
     top += 5;
@@ -141,7 +141,7 @@ double rule_rows(Items& items, const tolerance::Tolerance& found, const Space& r
     }
     for (const auto& r : rules) {
         top = say_lines(items, room, top + row_gap,
-                        fmt::format("{}: {}", r.rule->name, answer::chance_words(r.chance)),
+                        fmt::format("{}: {}", r.rule->name, outlook::chance_words(r.chance)),
                         {.size = size});
         top += 3;
         const Box whole{room.left + 14, top, room.right - 14, top + bar_high};

@@ -2,8 +2,8 @@
 // What the picture of tolerances draws: how far each figure alone moves the headroom, and the
 // chance that each rule holds.
 
-#include "answer/tolerances.h"
 #include "drawing/scene.h"
+#include "outlook/tolerances.h"
 #include "terrain/sheet.h"
 
 namespace toft::swing {

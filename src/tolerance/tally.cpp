@@ -108,7 +108,9 @@ Chances Tally::result(double grain) const {
 
 bool Tally::same_as(const Tally& other) const {
     for (std::size_t k = 0; k < count_; ++k) {
-        if (holds_[k] != other.holds_[k] || use_[k] != other.use_[k]) return false;
+        const bool endless = std::isnan(use_[k]) && std::isnan(other.use_[k]);
+        if (holds_[k] != other.holds_[k]) return false;
+        if (use_[k] != other.use_[k] && !endless) return false;
     }
     return true;
 }

@@ -1,7 +1,7 @@
 #pragma once
 // Tolerances made up for looking at their picture; no figure here is a result.
 
-#include "answer/tolerances.h"
+#include "outlook/tolerances.h"
 #include "terrain/looking.h"
 
 namespace toft::swing {
@@ -11,8 +11,8 @@ using terrain::tells;
 
 /// So many figures that swing one rule, each less than the one before, and one rule that holds in
 /// two cases of three.
-inline answer::ToleranceAnswer made_up(std::size_t figures, const std::string& name = "length") {
-    answer::ToleranceAnswer a;
+inline outlook::ToleranceAnswer made_up(std::size_t figures, const std::string& name = "length") {
+    outlook::ToleranceAnswer a;
     a.scheme = "3-core 6 mm², core";
     tolerance::Tolerance& t = a.found;
     std::size_t drop = 0;

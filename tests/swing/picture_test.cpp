@@ -13,9 +13,9 @@ TEST(TolerancePicture, NoWordsCoverOthersAtAnyWidth) {
     const site::Job job = terrain::looked_at_job();
     for (const std::size_t figures : {0u, 1u, 6u, 40u}) {
         for (const std::string& name : {std::string("length of leg"), picture::hostile_name()}) {
-            const answer::ToleranceAnswer made = made_up(figures, name);
+            const outlook::ToleranceAnswer made = made_up(figures, name);
             for (const double width : terrain::looked_at_widths()) {
-                const auto scene = tolerance_picture(job, job.runs[0].to, &made, width);
+                const auto scene = tolerance_picture(job, "studio", &made, width);
                 EXPECT_EQ(clashes_of(scene), "") << figures << " " << width;
                 EXPECT_EQ(scene.width, width);
                 EXPECT_EQ(drawing::to_svg(scene).find("<script"), std::string::npos);
@@ -26,8 +26,8 @@ TEST(TolerancePicture, NoWordsCoverOthersAtAnyWidth) {
 
 TEST(TolerancePicture, SaysTheChanceAndHowItIsRead) {
     const site::Job job = terrain::looked_at_job();
-    const answer::ToleranceAnswer made = made_up(3);
-    const auto scene = tolerance_picture(job, job.runs[0].to, &made, 794);
+    const outlook::ToleranceAnswer made = made_up(3);
+    const auto scene = tolerance_picture(job, "studio", &made, 794);
     for (const char* words : {"66.7 %", "voltage-drop", "the figure at its low end",
                               "the figure at its high end", "Dashed line: the limit"}) {
         EXPECT_TRUE(tells(scene, words)) << words;
@@ -41,9 +41,9 @@ TEST(TolerancePicture, OfARealSchemeItIsTheSameEachTime) {
     wish.samples = 2048;
     wish.pool = 64;
     wish.length = 60;
-    const auto found = answer::tolerances(question, one.answer.schemes[0].scheme, wish);
+    const auto found = outlook::tolerances(question, one.answer.schemes[0].scheme, wish);
     const auto a = tolerance_picture(one.job, one.job.runs[0].to, &found, 360);
-    const auto again = answer::tolerances(question, one.answer.schemes[0].scheme, wish);
+    const auto again = outlook::tolerances(question, one.answer.schemes[0].scheme, wish);
     const auto b = tolerance_picture(one.job, one.job.runs[0].to, &again, 360);
     EXPECT_EQ(drawing::to_svg(a), drawing::to_svg(b));
     EXPECT_TRUE(tells(a, "length of leg"));
@@ -51,7 +51,7 @@ TEST(TolerancePicture, OfARealSchemeItIsTheSameEachTime) {
 
 TEST(TolerancePicture, WithoutASchemeItSaysSo) {
     const site::Job job = terrain::looked_at_job();
-    EXPECT_TRUE(tells(tolerance_picture(job, job.runs[0].to, nullptr, 794), "No scheme is sound"));
+    EXPECT_TRUE(tells(tolerance_picture(job, "studio", nullptr, 794), "No scheme is sound"));
 }
 
 }  // namespace

@@ -24,14 +24,14 @@ TEST(Rows, StayBetweenTheEdgesOfTheirSpace) {
 TEST(Rows, OnlyTheWidestSwingsAreShown) {
     EXPECT_EQ(shown_swings(made_up(5).found).size(), 5u);
     EXPECT_EQ(shown_swings(made_up(40).found).size(), most_rows);
-    answer::ToleranceAnswer still = made_up(1);
+    outlook::ToleranceAnswer still = made_up(1);
     auto& swing = still.found.tornado.swings[0];
     swing.high.use = swing.low.use;
     EXPECT_TRUE(shown_swings(still.found).empty());
 }
 
 TEST(Rows, RulesThatHoldAtTheirWorstAreLeftOut) {
-    answer::ToleranceAnswer sure = made_up(1);
+    outlook::ToleranceAnswer sure = made_up(1);
     EXPECT_EQ(shown_rules(sure.found).size(), 1u);
     sure.found.rules[0].holds_at_worst = true;
     EXPECT_TRUE(shown_rules(sure.found).empty());

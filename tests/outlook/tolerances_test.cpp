@@ -1,12 +1,14 @@
-#include "answer/tolerances.h"
+#include "outlook/tolerances.h"
 
 #include "support/jobs.h"
 #include "support/questions.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::answer {
+namespace toft::outlook {
 namespace {
+
+using namespace answer;
 
 using support::between;
 
@@ -90,4 +92,4 @@ TEST(Tolerances, FiguresHaveTheirUnits) {
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft::outlook

@@ -1,6 +1,6 @@
 // What can be added later, against the design of the job with it.
 
-#include "answer/later.h"
+#include "outlook/later.h"
 
 #include "support/jobs.h"
 #include "support/judging.h"
@@ -8,8 +8,10 @@
 
 #include <gtest/gtest.h>
 
-namespace toft::answer {
+namespace toft::outlook {
 namespace {
+
+using namespace answer;
 
 const LaterAnswer& of_demo() {
     static const site::Job job = support::example_job("demo", support::catalogue());
@@ -95,4 +97,4 @@ TEST(Later, AJobWithoutASoundSchemeCanTakeNothing) {
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft::outlook

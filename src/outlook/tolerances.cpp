@@ -1,4 +1,4 @@
-#include "answer/tolerances.h"
+#include "outlook/tolerances.h"
 
 #include "answer/describe.h"
 #include "answer/outline.h"
@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace toft::answer {
+namespace toft::outlook {
 
 namespace {
 
@@ -56,7 +56,7 @@ std::string figure_words(double value, const std::string& unit) {
     return number + " " + unit;
 }
 
-ToleranceAnswer tolerances(const Question& q, const study::RunScheme& scheme,
+ToleranceAnswer tolerances(const answer::Question& q, const study::RunScheme& scheme,
                            const tolerance::Wish& wish) {
     ToleranceAnswer a;
     a.job = q.job.title;
@@ -64,14 +64,14 @@ ToleranceAnswer tolerances(const Question& q, const study::RunScheme& scheme,
     a.scheme_key = study::scheme_key(scheme);
     Silent silent;
     study::GroundMemo memo;
-    study::RunAt at = run_at(q, scheme.phases);
+    study::RunAt at = answer::run_at(q, scheme.phases);
     if (!at.memo) at.memo = &memo;
-    a.scheme = brief_words(study::prepare(silent, q.catalogue, q.job, at, {}), scheme);
+    a.scheme = answer::brief_words(study::prepare(silent, q.catalogue, q.job, at, {}), scheme);
     a.behind = q.incoming != nullptr;
     a.found = tolerance::tolerance_of({q.catalogue, q.job, at}, scheme, wish);
     a.notes = notes_of(a);
-    a.cautions = standing_cautions();
+    a.cautions = answer::standing_cautions();
     return a;
 }
 
-}  // namespace toft::answer
+}  // namespace toft::outlook

@@ -1,13 +1,15 @@
-#include "answer/later.h"
 #include "demand/scenario.h"
+#include "outlook/later.h"
 #include "site/validate.h"
 #include "support/jobs.h"
 #include "support/questions.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::answer {
+namespace toft::outlook {
 namespace {
+
+using namespace answer;
 
 const tables::AdditionRow& row_named(const std::string& key) {
     for (const tables::AdditionRow& row : support::catalogue().additions) {
@@ -75,4 +77,4 @@ TEST(Additions, ASecondBuildingHangsOnTheBoardOfTheFirst) {
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft::outlook

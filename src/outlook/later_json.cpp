@@ -1,10 +1,14 @@
-#include "codec/later.h"
+#include "outlook/later_json.h"
 
 #include "codec/scheme.h"
 
-namespace toft::codec {
+namespace toft::outlook {
 
 namespace {
+
+using codec::finite;
+using codec::Json;
+using codec::rounded;
 
 Json pounds_json(const std::optional<double>& pounds) {
     return pounds ? Json(rounded(*pounds)) : Json();
@@ -12,13 +16,13 @@ Json pounds_json(const std::optional<double>& pounds) {
 
 Json words_json(const std::string& words) { return words.empty() ? Json() : Json(words); }
 
-Json addition_json(const answer::AdditionAnswer& a) {
+Json addition_json(const AdditionAnswer& a) {
     return {{"key", a.key},
             {"says", a.says},
             {"load_w", rounded(a.load_w)},
             {"length_m", rounded(a.length_m)},
             {"basis", a.basis},
-            {"as_built", answer::keeps_word(a.keeps)},
+            {"as_built", keeps_word(a.keeps)},
             {"fails", a.fails},
             {"scheme_key", words_json(a.scheme_key)},
             {"scheme", words_json(a.scheme)},
@@ -28,7 +32,7 @@ Json addition_json(const answer::AdditionAnswer& a) {
 
 }  // namespace
 
-std::string write_later(const answer::LaterAnswer& a) {
+std::string write_later(const LaterAnswer& a) {
     Json json{{"format", "toft-later/1"},
               {"job", a.job},
               {"scheme", words_json(a.scheme)},
@@ -47,4 +51,4 @@ std::string write_later(const answer::LaterAnswer& a) {
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-}  // namespace toft::codec
+}  // namespace toft::outlook

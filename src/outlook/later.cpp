@@ -1,4 +1,4 @@
-#include "answer/later.h"
+#include "outlook/later.h"
 
 #include "answer/describe.h"
 #include "answer/outline.h"
@@ -10,9 +10,12 @@
 
 #include <algorithm>
 
-namespace toft::answer {
+namespace toft::outlook {
 
 namespace {
+
+using answer::brief_words;
+using answer::Question;
 
 constexpr double most_more = 10000;  ///< amperes
 constexpr double least_more = 1e-6;
@@ -98,9 +101,9 @@ struct Best {
 Best best_of(const Question& q, const site::Job& job) {
     if (job.runs.size() > 1) {
         Question wider{q.catalogue, q.book, job};
-        const Answer tree = design(wider);
+        const answer::Answer tree = answer::design(wider);
         if (!tree.sound) return {};
-        const SchemeAnswer& first = tree.schemes.front();
+        const answer::SchemeAnswer& first = tree.schemes.front();
         return {first.key, first.words, first.price.total};
     }
     const solve::Solution found = solve::solve({q.catalogue, q.book}, job);
@@ -201,13 +204,13 @@ const char* keeps_word(Keeps keeps) {
     return "new run";
 }
 
-LaterAnswer later(const Question& question) {
+LaterAnswer later(const answer::Question& question) {
     study::GroundMemo memo;
     Question q = question;
     if (!q.memo) q.memo = &memo;
     LaterAnswer answer;
     answer.job = q.job.title;
-    answer.cautions = standing_cautions();
+    answer.cautions = answer::standing_cautions();
     const solve::Solution base = solve::solve({q.catalogue, q.book}, q.job);
     if (base.sound()) {
         const study::RunScheme& scheme = base.best->scheme;
@@ -225,4 +228,4 @@ LaterAnswer later(const Question& question) {
     return answer;
 }
 
-}  // namespace toft::answer
+}  // namespace toft::outlook

@@ -1,11 +1,15 @@
-#include "codec/tolerances.h"
+#include "outlook/tolerance_json.h"
 
 #include "codec/scheme.h"
 #include "site/words.h"
 
-namespace toft::codec {
+namespace toft::outlook {
 
 namespace {
+
+using codec::finite;
+using codec::Json;
+using codec::rounded;
 
 using tolerance::Bound;
 
@@ -76,7 +80,7 @@ Json farthest_json(const tolerance::Farthest& f) {
 
 }  // namespace
 
-std::string write_tolerance(const answer::ToleranceAnswer& a) {
+std::string write_tolerance(const ToleranceAnswer& a) {
     const tolerance::Tolerance& t = a.found;
     Json json{{"format", "toft-tolerance/1"},
               {"job", a.job},
@@ -104,4 +108,4 @@ std::string write_tolerance(const answer::ToleranceAnswer& a) {
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-}  // namespace toft::codec
+}  // namespace toft::outlook

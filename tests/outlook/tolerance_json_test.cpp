@@ -1,15 +1,19 @@
-#include "codec/tolerances.h"
+#include "outlook/tolerance_json.h"
 
-#include "fits.h"
+#include "codec/document.h"
+#include "codec/fits.h"
 #include "support/jobs.h"
 #include "support/questions.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::codec {
+namespace toft::outlook {
 namespace {
 
-answer::ToleranceAnswer ranged() {
+using codec::expect_fits;
+using codec::Json;
+
+ToleranceAnswer ranged() {
     static site::Job job = [] {
         site::Job one = support::plain_job();
         one.runs[0].legs[0].length = support::between(metres(20), metres(70));
@@ -20,7 +24,7 @@ answer::ToleranceAnswer ranged() {
     tolerance::Wish wish;
     wish.samples = 1024;
     wish.pool = 64;
-    return answer::tolerances(
+    return tolerances(
         support::question_of(job),
         support::scheme(support::cable(3, 4), study::Protective::core, support::breaker("B", 25)),
         wish);
@@ -47,4 +51,4 @@ TEST(Tolerances, KeepEveryFigure) {
 }
 
 }  // namespace
-}  // namespace toft::codec
+}  // namespace toft::outlook

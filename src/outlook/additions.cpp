@@ -1,11 +1,11 @@
-#include "answer/later.h"
 #include "demand/scenario.h"
+#include "outlook/later.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace toft::answer {
+namespace toft::outlook {
 
 namespace {
 
@@ -80,4 +80,4 @@ site::Job with_addition(const tables::Catalogue& catalogue, const site::Job& job
     return with;
 }
 
-}  // namespace toft::answer
+}  // namespace toft::outlook

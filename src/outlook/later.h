@@ -4,7 +4,7 @@
 
 #include "answer/answer.h"
 
-namespace toft::answer {
+namespace toft::outlook {
 
 /// A rule that ends what can be added.
 struct CeilingAnswer {
@@ -45,10 +45,10 @@ struct LaterAnswer {
 };
 
 /// Of a (valid) job of one run.
-LaterAnswer later(const Question& question);
+LaterAnswer later(const answer::Question& question);
 
 /// The job with that addition in its building or behind it.
 site::Job with_addition(const tables::Catalogue& catalogue, const site::Job& job,
                         const tables::AdditionRow& row);
 
-}  // namespace toft::answer
+}  // namespace toft::outlook

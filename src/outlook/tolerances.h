@@ -5,7 +5,7 @@
 #include "answer/answer.h"
 #include "tolerance/tolerance.h"
 
-namespace toft::answer {
+namespace toft::outlook {
 
 struct ToleranceAnswer {
     std::string job;
@@ -19,7 +19,7 @@ struct ToleranceAnswer {
 };
 
 /// Looks at `scheme` on the question's run.
-ToleranceAnswer tolerances(const Question& question, const study::RunScheme& scheme,
+ToleranceAnswer tolerances(const answer::Question& question, const study::RunScheme& scheme,
                            const tolerance::Wish& wish);
 
 /// A chance in words: "always" for a rule that holds at its worst, "97.1 %", "more than 99.9 %",
@@ -29,4 +29,4 @@ std::string chance_words(const tolerance::Share& share);
 /// "31.2 m", "0.35 Ω", "1.2 times": a figure of the survey with its unit.
 std::string figure_words(double value, const std::string& unit);
 
-}  // namespace toft::answer
+}  // namespace toft::outlook

@@ -1,16 +1,20 @@
-#include "codec/later.h"
+#include "outlook/later_json.h"
 
-#include "fits.h"
+#include "codec/document.h"
+#include "codec/fits.h"
 #include "support/questions.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::codec {
+namespace toft::outlook {
 namespace {
+
+using codec::expect_fits;
+using codec::Json;
 
 TEST(Later, FitsItsSchemaAndKeepsEveryRow) {
     const site::Job job = support::example_job("tt-shed", support::catalogue());
-    const auto answer = answer::later(support::question_of(job));
+    const auto answer = later(support::question_of(job));
     const std::string text = write_later(answer);
     expect_fits("later", text);
     const Json json = Json::parse(text);
@@ -26,4 +30,4 @@ TEST(Later, WithoutASoundSchemeSaysNull) {
 }
 
 }  // namespace
-}  // namespace toft::codec
+}  // namespace toft::outlook

@@ -132,6 +132,13 @@ TABLES = {
     "lever/worth.csv": (1, dict(
         key=Words(("least.saving", "more.headroom", "small.cost")), value=Number(0.01, 100),
         unit=Words(("GBP", "ratio", "%")))),
+    "tolerance/usual.csv": (2, dict(
+        fact=Words(("length", "ze", "neutral loop", "fault current", "electrode")),
+        known=Words(("measured", "declared", "assumed")), per_cent=Number(0.1, 60),
+        spread=Words(("even", "bell")))),
+    "later/addition.csv": (1, dict(
+        key=TEXT, says=TEXT, form=Words((*CIRCUIT_KINDS, "building")), load_w=Number(100, 50000),
+        length_m=Number(1, 200))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),

@@ -20,6 +20,8 @@
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
+#include "outlook/later_json.h"
+#include "outlook/tolerance_json.h"
 #include "tables/device_words.h"
 #include "tables/embedded.h"
 
@@ -174,20 +176,20 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
     }
 }
 
-int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
-    if (arguments.scheme.empty()) {
+int no_such_scheme(const answer::Question& question, const std::string& which, bool json) {
+    if (which.empty()) {
         complain(
             "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
             "(toft design lists nearest misses)\n");
         return no_sound_scheme;
     }
-    const bool rank = rank_like(arguments.scheme);
+    const bool rank = rank_like(which);
     return fault_exit({{"unknown-scheme",
                         "",
                         rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
-                        rank ? "" : answer::nearest_scheme(question, arguments.scheme),
+                        rank ? "" : answer::nearest_scheme(question, which),
                         {}}},
-                      arguments.json, "nothing to explain:");
+                      json, "nothing to look at:");
 }
 
 }  // namespace
@@ -258,7 +260,7 @@ int explain(const ExplainArguments& arguments) {
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
             const auto picked = pick(question, arguments.scheme);
-            if (!picked) return no_such_scheme(question, arguments);
+            if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             question.incoming = picked->incoming ? &*picked->incoming : nullptr;
             question.bonds_beyond = picked->bonds_beyond;
             const answer::Recorded recorded(question, picked->scheme);
@@ -277,6 +279,23 @@ int explain(const ExplainArguments& arguments) {
             }
             print(arguments.json ? codec::write_working(*working, key)
                                  : working_screen(*working, key));
+            return static_cast<int>(done);
+        });
+}
+
+int tolerance_of(const ToleranceArguments& arguments) {
+    return with_job(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            answer::Question question{bench.catalogue, bench.book, job};
+            const auto run = run_named(job, arguments.run, arguments.json);
+            if (!run) return static_cast<int>(bad_input);
+            question.run = *run;
+            const auto picked = pick(question, arguments.scheme);
+            if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
+            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            question.bonds_beyond = picked->bonds_beyond;
+            const auto said = outlook::tolerances(question, picked->scheme, arguments.wish);
+            print(arguments.json ? outlook::write_tolerance(said) : tolerance_screen(said));
             return static_cast<int>(done);
         });
 }
@@ -315,6 +334,15 @@ int levers(const SurveyArguments& arguments) {
             const auto said = answer::levers({bench.catalogue, bench.book, job});
             print(arguments.json ? codec::write_levers(said) : levers_screen(said));
             return survey_exit(said.sound, said.conditional);
+        });
+}
+
+int later(const SurveyArguments& arguments) {
+    return with_job_of_one_run(
+        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
+            const auto said = outlook::later({bench.catalogue, bench.book, job});
+            print(arguments.json ? outlook::write_later(said) : later_screen(said));
+            return survey_exit(!said.scheme.empty(), false);
         });
 }
 
@@ -404,6 +432,14 @@ Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
     return faults;
 }
 
+outlook::ToleranceAnswer sureness_of(const Workbench& bench, const site::Job& job, std::size_t run,
+                                     const answer::SchemeAnswer& scheme) {
+    answer::Question question{bench.catalogue, bench.book, job};
+    question.run = run;
+    question.bonds_beyond = scheme.bonds_beyond;
+    return outlook::tolerances(question, scheme.scheme, {});
+}
+
 }  // namespace
 
 int draw(const DrawArguments& arguments) {
@@ -429,9 +465,13 @@ int draw(const DrawArguments& arguments) {
         }
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
-        const drawing::Scene scene =
-            picture->draw({bench.catalogue, job, answer, index, arguments.width,
-                           ground ? &*ground : nullptr, arguments.upstream, arguments.downstream});
+        std::optional<outlook::ToleranceAnswer> sure;
+        if (picture->of_tolerance && !answer.schemes.empty()) {
+            sure = sureness_of(bench, stated, *run, answer.schemes[index]);
+        }
+        const drawing::Scene scene = picture->draw(
+            {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr,
+             arguments.upstream, arguments.downstream, sure ? &*sure : nullptr});
         if (arguments.out.empty()) {
             print(drawing::to_svg(scene));
             return answer_exit(answer);
@@ -457,7 +497,9 @@ int schema(const std::string& which) {
     const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
     if (text.empty()) {
         complain(
-            "toft: no such schema; there are job, answer, ask, levers, ground, dark and faults\n");
+            "toft: no such schema; there are job, answer, ask, levers, tolerance, later, ground, "
+            "dark and "
+            "faults\n");
         return wrong_usage;
     }
     print(std::string(text));

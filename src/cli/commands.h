@@ -5,6 +5,7 @@
 
 #include "answer/reach.h"
 #include "codec/quick.h"
+#include "tolerance/varied.h"
 
 #include <string>
 
@@ -60,9 +61,17 @@ struct WhyArguments {
     bool json = false;
 };
 
-/// Of `ask` and of `levers`.
+/// Of `ask`, `levers` and `later`.
 struct SurveyArguments {
     std::string job;
+    bool json = false;
+};
+
+struct ToleranceArguments {
+    std::string job;
+    std::string scheme;  ///< key or rank; empty for the first
+    std::string run;     ///< of a job of several; empty for the first from the house
+    tolerance::Wish wish;
     bool json = false;
 };
 
@@ -94,7 +103,9 @@ int ground(const GroundArguments& arguments);
 int explain(const ExplainArguments& arguments);
 int why(const WhyArguments& arguments);
 int ask(const SurveyArguments& arguments);
+int later(const SurveyArguments& arguments);
 int levers(const SurveyArguments& arguments);
+int tolerance_of(const ToleranceArguments& arguments);
 int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
 int rules(bool json);

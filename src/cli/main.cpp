@@ -8,6 +8,7 @@
 
 #include <cstdio>
 #include <exception>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,8 @@ constexpr const char* about =
     "lost\n"
     "  toft ask my-job.json                 what to go and find out, most worth first\n"
     "  toft levers my-job.json              what one change on site or in the wishes would bring\n"
+    "  toft tolerance my-job.json           how sure it is while figures are other than stated\n"
+    "  toft later my-job.json               what it can still feed, and what additions would take\n"
     "  toft why my-job.json                 how it should be earthed, step by step\n"
     "  toft dark my-job.json                what each fault takes with it\n"
     "  toft explain my-job.json             which figures can be explained\n"
@@ -57,6 +60,8 @@ struct Arguments {
     WhyArguments why;
     SurveyArguments ask;
     SurveyArguments levers;
+    SurveyArguments later;
+    ToleranceArguments tolerance;
     DarkArguments dark;
     DrawArguments draw;
     bool rules_json = false;
@@ -136,6 +141,48 @@ void add_dark(CLI::App& app, DarkArguments& a) {
     dark->add_flag("--json", a.json, "print it as JSON");
 }
 
+/// An option for how far figures of one kind may be off.
+struct Off {
+    const char* name;
+    const char* says;
+    const char* unit;
+    double most;
+};
+
+void add_off(CLI::App& command, const Off& off, std::optional<double>& into) {
+    const std::string unit = off.unit;
+    command.add_option(off.name, into, off.says)
+        ->transform([unit](std::string text) {
+            const bool ends = text.size() > unit.size() &&
+                              text.compare(text.size() - unit.size(), unit.size(), unit) == 0;
+            if (ends) text.resize(text.size() - unit.size());
+            return text;
+        })
+        ->check(CLI::Range(0.0, off.most));
+}
+
+void add_tolerance(CLI::App& app, ToleranceArguments& a) {
+    auto* command = app.add_subcommand(
+        "tolerance", "How sure a scheme is while lengths, Ze, soil, heat and load are not exact");
+    command->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    command->add_option("--scheme", a.scheme,
+                        "rank in the list that design prints, or the key of any scheme");
+    command->add_option("--run", a.run,
+                        "of a job of several runs, which (left out: the first from the house)");
+    auto& wish = a.wish;
+    add_off(*command, {"--length", "legs may be so much off: 10%", "%", 90}, wish.length);
+    add_off(*command, {"--ze", "Ze may be so much off its reading: 30%", "%", 90}, wish.ze);
+    add_off(*command, {"--load", "all loads together may be so much off: 20%", "%", 90}, wish.load);
+    add_off(*command, {"--soil", "resistivity of the soil: 50%", "%", 90}, wish.soil);
+    add_off(*command, {"--temperature", "of air and ground, in kelvins: 5K", "K", 30},
+            wish.temperature);
+    command->add_flag("--as-stated", a.wish.as_stated,
+                      "only ranges of the survey and what is asked for, no usual tolerances");
+    command->add_flag("--open", a.wish.open,
+                      "what nobody gave varies too, over the rulebook's range");
+    command->add_flag("--json", a.json, "print it as JSON");
+}
+
 void add_survey(CLI::App& app, const char* name, const char* says, SurveyArguments& a) {
     auto* command = app.add_subcommand(name, says);
     command->add_option("JOB", a.job, "job file, or - for standard input")->required();
@@ -150,6 +197,8 @@ void add_questions(CLI::App& app, Arguments& a) {
                a.ask);
     add_survey(app, "levers",
                "What one change on site or in the wishes would save or make possible", a.levers);
+    add_survey(app, "later", "What the run can still feed, and what later additions would take",
+               a.later);
 }
 
 void add_commands(CLI::App& app, Arguments& a) {
@@ -193,14 +242,18 @@ void add_commands(CLI::App& app, Arguments& a) {
 
     add_explain(app, a.explain);
     add_questions(app, a);
+    add_tolerance(app, a.tolerance);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
     auto* schema = app.add_subcommand(
-        "schema", "JSON Schema of job, answer, ask, levers, ground, dark or faults");
-    schema->add_option("WHICH", a.schema, "job, answer, ask, levers, ground, dark or faults")
+        "schema",
+        "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark or faults");
+    schema
+        ->add_option("WHICH", a.schema,
+                     "job, answer, ask, levers, tolerance, later, ground, dark or faults")
         ->required();
 }
 
@@ -217,6 +270,8 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("why")) return why(a.why);
     if (app.got_subcommand("ask")) return ask(a.ask);
     if (app.got_subcommand("levers")) return levers(a.levers);
+    if (app.got_subcommand("later")) return later(a.later);
+    if (app.got_subcommand("tolerance")) return tolerance_of(a.tolerance);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("rules")) return rules(a.rules_json);

@@ -7,6 +7,8 @@
 #include "answer/reach.h"
 #include "answer/recorded.h"
 #include "answer/unknowns.h"
+#include "outlook/later.h"
+#include "outlook/tolerances.h"
 
 #include <string>
 
@@ -31,6 +33,12 @@ std::string ask_screen(const answer::AskAnswer& ask);
 
 /// What single changes would bring.
 std::string levers_screen(const answer::LeversAnswer& levers);
+
+/// A scheme while figures vary: chances, the worst, what moves it, how far it holds.
+std::string tolerance_screen(const outlook::ToleranceAnswer& tolerance);
+
+/// What a run can still feed, and what additions would take.
+std::string later_screen(const outlook::LaterAnswer& later);
 
 /// How far cables reach, as tables.
 std::string reach_screen(const answer::ReachAnswer& reach);

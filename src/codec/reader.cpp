@@ -148,6 +148,7 @@ site::Fact<double> Reader::detailed(const Json& node, const std::string& pointer
     const auto low = inner.number("low", range);
     const auto high = inner.number("high", range);
     const auto standing = inner.word<site::Standing>("basis");
+    const auto spread = inner.word<site::Spread>("spread");
     inner.finish();
     const bool single = inner.has("value");
     const bool both = inner.has("low") && inner.has("high");
@@ -156,13 +157,17 @@ site::Fact<double> Reader::detailed(const Json& node, const std::string& pointer
                     {"value", "low and high"});
         return {};
     }
+    if (single && spread) {
+        inner.fault("contradiction", "spread", "one figure has no spread: state low and high");
+    }
     if (single && value) return {true, *value, *value, standing.value_or(site::Standing::measured)};
     if (!low || !high) return {};
     if (*low > *high) {
         inner.fault("out-of-range", "", "low is above high; swap them");
         return {};
     }
-    return {true, *low, *high, standing.value_or(site::Standing::assumed)};
+    return {true, *low, *high, standing.value_or(site::Standing::assumed),
+            spread.value_or(site::Spread::even)};
 }
 
 std::optional<Reader> Reader::object(const char* key, bool required) {

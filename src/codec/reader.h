@@ -51,7 +51,7 @@ public:
     template <class Q>
     site::Fact<Q> fact(const char* key, Range range, double unit = 1) {
         const site::Fact<double> f = known(key, range);
-        return {f.known, Q(f.low * unit), Q(f.high * unit), f.standing};
+        return {f.known, Q(f.low * unit), Q(f.high * unit), f.standing, f.spread};
     }
     /// A nested object; nothing when left out.
     std::optional<Reader> object(const char* key, bool required = false);

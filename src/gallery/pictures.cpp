@@ -7,6 +7,7 @@
 #include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
+#include "swing/picture.h"
 #include "terrain/lost_neutral.h"
 #include "terrain/rod_length.h"
 #include "terrain/separation_plan.h"
@@ -76,6 +77,10 @@ drawing::Scene surface_potential(const Subject& s) {
     return terrain::surface_potential_picture(s.job, ground_of(s), 0, ground_width(s));
 }
 
+drawing::Scene tolerance(const Subject& s) {
+    return swing::tolerance_picture(s.job, s.job.runs.front().to, s.tolerance, ground_width(s));
+}
+
 }  // namespace
 
 const std::vector<Picture>& pictures() {
@@ -93,6 +98,8 @@ const std::vector<Picture>& pictures() {
          lost_neutral, true},
         {"surface-potential", "how the house's earth lifts the ground around it", surface_potential,
          true},
+        {"tolerance", "how sure the scheme is, and what moves its headroom", tolerance, false,
+         false, true},
     };
     return all;
 }

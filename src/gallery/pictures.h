@@ -4,6 +4,7 @@
 #include "answer/answer.h"
 #include "answer/ground.h"
 #include "drawing/scene.h"
+#include "outlook/tolerances.h"
 #include "site/job.h"
 
 #include <cstddef>
@@ -24,14 +25,16 @@ struct Subject {
     const answer::GroundAnswer* ground = nullptr;  ///< of the job, for the pictures that show it
     std::string upstream = {};                     ///< devices of a pair in words; empty: the
     std::string downstream = {};                   ///< operator's fuse, the head of the run
+    const outlook::ToleranceAnswer* tolerance = nullptr;  ///< of the scheme, for what shows it
 };
 
 struct Picture {
     const char* name;  ///< as a command line names it
     const char* says;  ///< what it shows, in a few words
     drawing::Scene (*draw)(const Subject& subject);
-    bool of_ground = false;  ///< it reads the subject's ground; without one the sheet is bare
-    bool of_pair = false;    ///< it reads the subject's pair of devices
+    bool of_ground = false;     ///< it reads the subject's ground; without one the sheet is bare
+    bool of_pair = false;       ///< it reads the subject's pair of devices
+    bool of_tolerance = false;  ///< it reads the subject's tolerance
 };
 
 /// Widths that a drawing can be asked to have, user units.

@@ -10,6 +10,10 @@ enum class Standing { measured, declared, assumed };
 
 const char* standing_word(Standing standing);
 
+/// How a figure is spread over its range: any part of it as likely as another of its width, or
+/// gathered about the middle.
+enum class Spread { even, bell };
+
 /// A figure from `low` to `high` (equal when one figure was stated); not `known` when left out.
 /// What is not known is never replaced here: whoever calculates takes the rulebook's range and says
 /// so.
@@ -19,6 +23,7 @@ struct Fact {
     Q low{};
     Q high{};
     Standing standing = Standing::measured;
+    Spread spread = Spread::even;  ///< asked only where low and high differ
 
     bool single() const { return known && low == high; }
 

@@ -146,6 +146,12 @@ const Words& words<Standing>() {
     return list;
 }
 
+template <>
+const Words& words<Spread>() {
+    static const Words list{"even", "bell"};
+    return list;
+}
+
 const char* standing_word(Standing standing) { return word(standing).c_str(); }
 
 bool metallic(Construction construction) {

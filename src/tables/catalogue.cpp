@@ -43,6 +43,8 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_ask(files, catalogue, faults);
     read_found(files, catalogue, faults);
     read_levers(files, catalogue, faults);
+    read_tolerances(files, catalogue, faults);
+    read_additions(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

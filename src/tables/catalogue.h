@@ -3,6 +3,7 @@
 // read by reference for as long as the catalogue lives.
 
 #include "base/outcome.h"
+#include "tables/addition.h"
 #include "tables/cable.h"
 #include "tables/demand.h"
 #include "tables/device.h"
@@ -14,6 +15,7 @@
 #include "tables/lever.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
+#include "tables/tolerance.h"
 
 #include <deque>
 #include <string>
@@ -65,6 +67,8 @@ struct Catalogue {
     std::vector<FindOut> find_out;
     std::vector<FoundRow> found;
     Levers levers;
+    std::vector<ToleranceRow> tolerances;
+    std::vector<AdditionRow> additions;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

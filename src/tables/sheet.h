@@ -69,6 +69,8 @@ void read_earth(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_guard(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_found(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_levers(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_tolerances(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_additions(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_ask(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 

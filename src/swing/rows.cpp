@@ -56,14 +56,13 @@ double step_for(const Axis& axis, double room_for_one) {
     return 1;
 }
 
-/// Lines of words from `top`, and the line below them.
+/// Words from `top`, and the line below them; names that do not fit are cut.
 double say_lines(Items& items, const Space& room, double top, const std::string& words,
-                 TextStyle style) {
-    for (const std::string& line : wrap(words, room.width(), style.size, style.weight)) {
-        top += style.size * line_spacing;
-        items.push_back(text({room.left, top - style.size * descent}, line, style));
-    }
-    return top;
+                 const TextStyle& style) {
+    parts::WordColumn column(room.left, room.right, top);
+    column.words(words, style, 3);
+    append(items, column.take());
+    return column.y();
 }
 
 double scale(Items& items, const Space& room, const Axis& axis, double top) {

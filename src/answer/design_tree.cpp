@@ -305,6 +305,9 @@ Answer design_tree(const Question& question) {
 
 site::Job seen_from(const site::Job& job, const std::string& run) {
     site::Job seen = job;
+    for (std::size_t i = 0; i < seen.runs.size(); ++i) {
+        if (!seen.runs[i].stated_at) seen.runs[i].stated_at = i;
+    }
     std::stable_partition(seen.runs.begin(), seen.runs.end(),
                           [&](const site::Run& other) { return other.id == run; });
     return seen;

@@ -156,10 +156,13 @@ struct Leg {
     std::string family;                  ///< of its cable; empty when open
     std::optional<int> cores;
     std::optional<SquareMillimetres> live;
+    std::string trench;   ///< name of the one it shares with other runs; empty for one of its own
+    std::string dug_for;  ///< as built: id of the run that this trench is dug for; empty: this one
 
     friend bool operator==(const Leg&, const Leg&) = default;
 };
 
+/// Where several lead to one building, one of them is built.
 struct Run {
     std::string id;
     std::string from;
@@ -169,6 +172,7 @@ struct Run {
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
     std::vector<AlsoCarried> also_carries;
+    std::optional<std::size_t> stated_at;  ///< as built: place in the job as stated
 
     friend bool operator==(const Run&, const Run&) = default;
 };

@@ -187,6 +187,7 @@ private:
             parts.choice.scheme = search::scheme_of(route, head);
             const RunScheme& scheme = parts.choice.scheme;
             if (search::dependability(at_.catalogue, scheme) < floor_.dependability) continue;
+            if (!judge.fits_trenches(scheme)) continue;
             if (!judge.meets(Sees::run, scheme, floor_, parts.figures)) continue;
             const std::vector<price::Item> asked = judge.asked();
             Silent silent;

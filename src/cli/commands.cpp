@@ -19,6 +19,7 @@
 #include "codec/why.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
+#include "site/built.h"
 #include "tables/device_words.h"
 #include "tables/embedded.h"
 
@@ -128,36 +129,48 @@ bool shown_alone(const site::Job& job, std::size_t run) {
     return false;
 }
 
-/// An answer as one run of its job sees it.
-answer::Answer seen(const answer::Answer& answer, const site::Job& job, std::size_t run) {
-    return job.runs.size() > 1 ? answer::for_run(answer, job.runs[run].id) : answer;
-}
-
 /// A scheme, with what of a tree stands before and behind its run.
 struct Picked {
+    site::Job job;        ///< as that way builds it
+    std::size_t run = 0;  ///< in that job
     study::RunScheme scheme;
     std::optional<study::Incoming> incoming;
     bool bonds_beyond = false;
 };
 
+/// Place of that run in a job as built; it must be there.
+std::size_t place_of(const site::Job& job, const std::string& run) {
+    std::size_t place = 0;
+    while (job.runs[place].id != run) ++place;
+    return place;
+}
+
 /// The scheme of that rank in the answer's list, or of that key among all buildable ones; the
-/// recommended one when nothing is named. Of a tree, `question` then asks about the run as the
-/// recommended way, or that of the rank, leaves it.
-std::optional<Picked> pick(answer::Question& question, const std::string& which) {
+/// recommended one when nothing is named. Of a tree, it is about that run (empty: the first from
+/// the house) as the recommended way, or that of the rank, leaves it; `left_out` where that way
+/// builds another run in its place.
+std::optional<Picked> pick(const answer::Question& question, const std::string& which,
+                           const std::string& run, bool& left_out) {
     const bool by_key = !which.empty() && !rank_like(which);
     if (by_key && question.job.runs.size() == 1) {
         const auto scheme = answer::find_scheme(question, which);
         if (!scheme) return std::nullopt;
-        return Picked{*scheme, {}, false};
+        return Picked{question.job, question.run, *scheme, {}, false};
     }
-    const answer::Answer answer = seen(answer::design(question), question.job, question.run);
-    for (const answer::SchemeAnswer& s : answer.schemes) {
-        if (!which.empty() && !by_key && std::to_string(s.rank) != which) continue;
-        Picked picked{s.scheme, s.incoming, s.bonds_beyond};
+    const answer::Answer whole = answer::design(question);
+    for (const answer::SchemeAnswer& way : whole.schemes) {
+        if (!which.empty() && !by_key && std::to_string(way.rank) != which) continue;
+        const answer::SchemeAnswer* part = run.empty() ? &way : answer::part_of(way, run);
+        left_out = !part;
+        if (left_out) return std::nullopt;
+        Picked picked{answer::as_built(question.job, way), 0, part->scheme, part->incoming,
+                      part->bonds_beyond};
+        picked.run = place_of(picked.job, part->run.id);
         if (!by_key) return picked;
-        question.incoming = picked.incoming ? &*picked.incoming : nullptr;
-        const auto scheme = answer::find_scheme(question, which);
-        question.incoming = nullptr;
+        answer::Question of_run{question.catalogue, question.book, picked.job};
+        of_run.run = picked.run;
+        of_run.incoming = picked.incoming ? &*picked.incoming : nullptr;
+        const auto scheme = answer::find_scheme(of_run, which);
         if (!scheme) return std::nullopt;
         picked.scheme = *scheme;
         return picked;
@@ -172,7 +185,25 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
     }
 }
 
-int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
+/// The way looked at builds another run to that building.
+int not_built(const std::string& run, bool json, const char* title) {
+    return fault_exit({{"not-built",
+                        "--run",
+                        fmt::format("{} is not built in this way: another run feeds its building; "
+                                    "name the rank of a way that builds it (toft design lists "
+                                    "them)",
+                                    run),
+                        "",
+                        {}}},
+                      json, title);
+}
+
+int no_such_scheme(const answer::Question& asked, const ExplainArguments& arguments) {
+    // Only as built a job can be worked with.
+    const site::Job alone = site::as_built(asked.job, {asked.run});
+    answer::Question question{asked.catalogue, asked.book,
+                              site::has_choice(asked.job) ? alone : asked.job};
+    if (!site::has_choice(asked.job)) question.run = asked.run;
     if (arguments.scheme.empty()) {
         complain(
             "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
@@ -247,11 +278,15 @@ int explain(const ExplainArguments& arguments) {
             const auto run = run_named(job, arguments.run, arguments.json);
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
-            const auto picked = pick(question, arguments.scheme);
+            bool left_out = false;
+            const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
+            if (left_out) return not_built(arguments.run, arguments.json, "nothing to explain:");
             if (!picked) return no_such_scheme(question, arguments);
-            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
-            question.bonds_beyond = picked->bonds_beyond;
-            const answer::Recorded recorded(question, picked->scheme);
+            answer::Question of_run{bench.catalogue, bench.book, picked->job};
+            of_run.run = picked->run;
+            of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            of_run.bonds_beyond = picked->bonds_beyond;
+            const answer::Recorded recorded(of_run, picked->scheme);
             const std::string key = study::scheme_key(picked->scheme);
             const std::vector<std::string> names = recorded.names();
             if (arguments.name.empty()) {
@@ -394,6 +429,35 @@ Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
     return faults;
 }
 
+/// A run in a way of the answer, with only those ways that build the same runs.
+struct Shown {
+    site::Job job;
+    std::string id;
+    answer::Answer answer;
+};
+
+/// `run`: as stated; where it was not named, the first from the house that is built is shown in its
+/// place. `index` of the way is then that among those kept. None where the way does not build it.
+std::optional<Shown> shown_run(const site::Job& stated, const answer::Answer& whole,
+                               std::size_t& index, std::size_t run, bool named) {
+    const std::string& asked = stated.runs[run].id;
+    if (!site::has_choice(stated)) return Shown{site::as_built(stated), asked, whole};
+    if (whole.schemes.empty()) return Shown{site::as_built(stated, {run}), asked, whole};
+    const answer::SchemeAnswer& way = whole.schemes[index];
+    const std::string id = named ? asked : way.run.id;
+    if (!answer::part_of(way, id)) return std::nullopt;
+    Shown shown{answer::as_built(stated, way), id, whole};
+    shown.answer.schemes.clear();
+    std::size_t place = 0;
+    for (std::size_t i = 0; i < whole.schemes.size(); ++i) {
+        if (whole.schemes[i].not_built != way.not_built) continue;
+        if (i == index) place = shown.answer.schemes.size();
+        shown.answer.schemes.push_back(whole.schemes[i]);
+    }
+    index = place;
+    return shown;
+}
+
 }  // namespace
 
 int draw(const DrawArguments& arguments) {
@@ -407,16 +471,21 @@ int draw(const DrawArguments& arguments) {
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& stated) {
         const Faults devices = unknown_devices(bench, arguments);
         if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
-        const auto run = run_named(stated, arguments.run, false);
-        if (!run) return static_cast<int>(bad_input);
-        if (stated.runs.size() > 1 && !shown_alone(stated, *run))
-            return static_cast<int>(bad_input);
-        const site::Job job = answer::seen_from(stated, stated.runs[*run].id);
-        const answer::Answer answer = seen(designed(bench, stated, false), stated, *run);
-        const auto index = static_cast<std::size_t>(arguments.rank - 1);
-        if (!answer.schemes.empty() && index >= answer.schemes.size()) {
-            return no_such_rank(answer, false, "nothing to draw:");
+        const auto named = run_named(stated, arguments.run, false);
+        if (!named) return static_cast<int>(bad_input);
+        const answer::Answer whole = designed(bench, stated, false);
+        auto index = static_cast<std::size_t>(arguments.rank - 1);
+        if (!whole.schemes.empty() && index >= whole.schemes.size()) {
+            return no_such_rank(whole, false, "nothing to draw:");
         }
+        const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
+        if (!shown) return not_built(arguments.run, false, "nothing to draw:");
+        const std::size_t run = place_of(shown->job, shown->id);
+        if (stated.runs.size() > 1 && !shown_alone(shown->job, run))
+            return static_cast<int>(bad_input);
+        const site::Job job = answer::seen_from(shown->job, shown->id);
+        const answer::Answer answer =
+            stated.runs.size() > 1 ? answer::for_run(shown->answer, shown->id) : shown->answer;
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
         const drawing::Scene scene =

@@ -1,7 +1,7 @@
 #include "price/price.h"
 
-#include "price/electrode.h"
 #include "earthing/main_bonding.h"
+#include "price/electrode.h"
 
 namespace toft::price {
 

@@ -41,9 +41,10 @@ private:
             trenches_.insert({leg.trench, Trench{leg.surface, at, {}, place}});
         Trench& trench = entry->second;
         if (!fresh && trench.last_run == place) {
-            fault("trench", at + "/trench",
-                  fmt::format("run {} lies in the trench {} twice; give each part a name of its own",
-                              run.id, leg.trench));
+            fault(
+                "trench", at + "/trench",
+                fmt::format("run {} lies in the trench {} twice; give each part a name of its own",
+                            run.id, leg.trench));
         }
         trench.last_run = place;
         if (leg.surface != trench.surface) {
@@ -54,9 +55,10 @@ private:
         }
         const std::size_t most = most_neighbours + 1;
         if (trench.fed.insert(run.to).second && trench.fed.size() == most + 1) {
-            fault("trench", at + "/trench",
-                  fmt::format("cables to more than {} buildings in one trench are not reckoned with",
-                              most));
+            fault(
+                "trench", at + "/trench",
+                fmt::format("cables to more than {} buildings in one trench are not reckoned with",
+                            most));
         }
     }
 

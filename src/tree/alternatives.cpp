@@ -48,9 +48,10 @@ void put_in_order(std::vector<Best>& ways, site::Prefer prefer) {
 
 }  // namespace
 
-Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked) {
+Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked,
+                          const Best* known) {
     Alternatives all;
-    all.cheapest = cheapest(at, tree, asked);
+    all.cheapest = known ? *known : cheapest(at, tree, asked);
     if (!all.cheapest.found) return all;
     keep(all.ways, all.cheapest);
     Asked floor = asked;

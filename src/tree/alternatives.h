@@ -18,6 +18,8 @@ struct Alternatives {
     Best cheapest;           ///< of all; also where nothing was found
 };
 
-Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked);
+/// `known`: the cheapest of all, where it has been looked for already.
+Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked,
+                          const Best* known = nullptr);
 
 }  // namespace toft::tree

@@ -139,8 +139,6 @@ public:
             add_way(*best.way);
             look_at_others(*best.way);
             put_in_order();
-            out_.considered = out_.ways.front().best.considered;
-            out_.choices_of_runs = out_.ways.front().best.choices;
         }
         out_.trees = static_cast<long>(known_.size());
         return std::move(out_);
@@ -244,6 +242,9 @@ private:
         };
         known.best = tree::cheapest(here, tree_of(here), asked);
         known.below = below;
+        out_.considered += known.best.considered;
+        out_.choices_of_runs += known.best.choices;
+        out_.rounds += known.best.rounds;
         return known.best;
     }
 
@@ -285,11 +286,10 @@ private:
     void each_from_the_house() {
         std::vector<Runs> feeds = nodes_.feeds;
         for (Runs& of_node : feeds) {
-            of_node.erase(std::remove_if(of_node.begin(), of_node.end(),
-                                         [&](std::size_t run) {
-                                             return starts_[run] != nodes_.count();
-                                         }),
-                          of_node.end());
+            of_node.erase(
+                std::remove_if(of_node.begin(), of_node.end(),
+                               [&](std::size_t run) { return starts_[run] != nodes_.count(); }),
+                of_node.end());
             if (of_node.empty()) return;
         }
         const Found found = cheapest(feeds, limits_.most_others);

@@ -19,10 +19,10 @@ struct Feeding {
 
 /// What another run to a building, with all else chosen anew around it, comes to.
 struct OtherFeed {
-    std::size_t run = 0;      ///< place in the job as stated
-    double at_least = 0;      ///< no sound way with it costs less; infinite where none is sound
-    bool proved = false;      ///< and `way`, where there is one, costs just that
-    std::size_t way = 0;      ///< in Feedings::ways
+    std::size_t run = 0;  ///< place in the job as stated
+    double at_least = 0;  ///< no sound way with it costs less; infinite where none is sound
+    bool proved = false;  ///< and `way`, where there is one, costs just that
+    std::size_t way = 0;  ///< in Feedings::ways
     bool found = false;
 };
 
@@ -41,8 +41,10 @@ struct Feedings {
     bool proved = false;              ///< no tree is cheaper, or none is sound
     double at_least = 0;              ///< no sound way costs less, pounds with tax
     long trees = 0;                   ///< that were worked out
-    long considered = 0;              ///< of the cheapest, or of all where nothing was found:
-    long choices_of_runs = 0;         ///< as in Best
+    /// Of all of them together, as in Best.
+    long considered = 0;
+    long choices_of_runs = 0;
+    long rounds = 0;
 };
 
 struct FeedingLimits {

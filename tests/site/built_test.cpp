@@ -20,6 +20,7 @@ Job choice() {
     for (std::size_t i = 0; i < 3; ++i) {
         job.runs[i].legs[0].length = support::measured(metres(lengths[i]));
         job.runs[i].legs[0].trench = "drive";
+        job.runs[i].legs[0].other_loaded_circuits = {};
     }
     return job;
 }

@@ -105,14 +105,17 @@ std::vector<int> shape(TreeDice& dice) {
 
 class Trial {
 public:
-    Trial(const tree::Workplace& at, const tree::Floor& floor)
+    Trial(const tree::Workplace& at, const tree::Floor& floor,
+          double below = std::numeric_limits<double>::infinity())
         : at_(at),
           floor_(floor),
           tree_(tree::tree_of(at)),
           metal_(std::find(tree_.extraneous.begin(), tree_.extraneous.end(), true) !=
                  tree_.extraneous.end()),
           chosen_(tree_.order.size()),
-          left_(tree_.order.size()) {}
+          left_(tree_.order.size()) {
+        best_.total = below;
+    }
 
     BruteWay cheapest() {
         rest_.assign(tree_.order.size() + 1, 0);
@@ -287,7 +290,9 @@ site::Job random_choice_job(unsigned seed) {
         if (site::validate(larger).empty()) job = larger;
     }
     for (site::Run& run : job.runs) {
-        if (dice.once_in(2)) run.legs[0].trench = "shared";
+        if (dice.once_in(2)) continue;
+        run.legs[0].trench = "shared";
+        run.legs[0].other_loaded_circuits = {};
     }
     return job;
 }
@@ -301,7 +306,7 @@ double brute_cheapest_of_trees(const tree::Workplace& at) {
     for (const auto& runs : tree::all_trees(at.job, 1000)) {
         const site::Job job = site::as_built(at.job, runs);
         const tree::Workplace here{at.catalogue, at.book, job, at.corner, nullptr};
-        least = std::min(least, brute_cheapest(here, {}).total);
+        least = std::min(least, Trial(here, {}, least).cheapest().total);
     }
     return least;
 }

@@ -42,8 +42,8 @@ TEST(LeastAlone, DiggingThatMayBeSharedIsToldApart) {
     ASSERT_EQ(shared.digs.size(), 1u);
     EXPECT_EQ(shared.digs[0].trench, "drive");
     EXPECT_NEAR(shared.price + shared.digs[0].price, own.price, 1e-9);
-    const double metre = shop.book.amount(price::Item::trench_lawn) +
-                         shop.book.amount(price::Item::sand_and_tape);
+    const double metre =
+        shop.book.amount(price::Item::trench_lawn) + shop.book.amount(price::Item::sand_and_tape);
     const double tax = 1 + shop.book.amount(price::Item::vat_percent) / 100;
     EXPECT_NEAR(shared.digs[0].price, 20 * metre * tax, 1e-9);
 }

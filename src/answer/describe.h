@@ -2,6 +2,7 @@
 // The words of an answer: what to do first, then why.
 
 #include "answer/answer.h"
+#include "tree/feeding.h"
 
 #include <string>
 
@@ -21,5 +22,12 @@ std::vector<std::string> standing_cautions();
 
 /// Cautions, duties to tell others, and what needs a specialist, for one scheme.
 void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);
+
+/// Which run was chosen for each building that has several, and what the others come to. Ranks are
+/// left open.
+std::vector<FeedAnswer> feeds_of(const site::Job& job, const tree::Feedings& found);
+
+/// Trenches that runs of a job as built share.
+std::vector<TrenchAnswer> trenches_of(const site::Job& built);
 
 }  // namespace toft::answer

@@ -1,12 +1,13 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/design_parts.h"
-#include "answer/feeding.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "site/built.h"
+#include "site/built_words.h"
 #include "study/ground_memo.h"
 #include "tree/alternatives.h"
+#include "tree/feeding.h"
 
 #include <fmt/format.h>
 
@@ -254,8 +255,8 @@ private:
     }
 
     void say_what_feeds_what(const Layout& layout, SchemeAnswer& whole) const {
-        whole.feeds = fed_words(layout.job);
-        whole.not_built = not_built(q_.job, layout.job);
+        whole.feeds = site::fed_words(layout.job);
+        whole.not_built = site::not_built(q_.job, layout.job);
         whole.sentence = fmt::format("Feed {}. {}", whole.feeds, whole.sentence);
         if (&layout != &best()) whole.words = whole.feeds + "; " + whole.words;
     }
@@ -393,6 +394,22 @@ Answer design_tree(const Question& question) {
     Question q = question;
     if (!q.memo) q.memo = &memo;
     return TreeWriter(q).write();
+}
+
+const SchemeAnswer* part_of(const SchemeAnswer& scheme, const std::string& run) {
+    if (scheme.run.id == run) return &scheme;
+    for (const SchemeAnswer& part : scheme.further) {
+        if (part.run.id == run) return &part;
+    }
+    return nullptr;
+}
+
+site::Job as_built(const site::Job& job, const SchemeAnswer& scheme) {
+    std::vector<std::size_t> runs;
+    for (std::size_t i = 0; i < job.runs.size(); ++i) {
+        if (part_of(scheme, job.runs[i].id)) runs.push_back(i);
+    }
+    return site::as_built(job, runs);
 }
 
 site::Job seen_from(const site::Job& job, const std::string& run) {

@@ -4,6 +4,7 @@
 #include "answer/find.h"
 #include "answer/why.h"
 #include "base/nearest.h"
+#include "cli/built.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/screen.h"
@@ -92,11 +93,6 @@ answer::Answer designed(const Workbench& bench, const site::Job& job, bool all) 
     return answer::design({bench.catalogue, bench.book, job, all, now_milliseconds});
 }
 
-bool rank_like(const std::string& which) {
-    return !which.empty() && which.size() < 5 &&
-           which.find_first_not_of("0123456789") == std::string::npos;
-}
-
 /// The run that was named; of several, where none was, the first that leaves the house. None, with
 /// a complaint, where there is no such run.
 std::optional<std::size_t> run_named(const site::Job& job, const std::string& name, bool json) {
@@ -127,55 +123,6 @@ bool shown_alone(const site::Job& job, std::size_t run) {
                  {}}},
                false, "nothing to draw:");
     return false;
-}
-
-/// A scheme, with what of a tree stands before and behind its run.
-struct Picked {
-    site::Job job;        ///< as that way builds it
-    std::size_t run = 0;  ///< in that job
-    study::RunScheme scheme;
-    std::optional<study::Incoming> incoming;
-    bool bonds_beyond = false;
-};
-
-/// Place of that run in a job as built; it must be there.
-std::size_t place_of(const site::Job& job, const std::string& run) {
-    std::size_t place = 0;
-    while (job.runs[place].id != run) ++place;
-    return place;
-}
-
-/// The scheme of that rank in the answer's list, or of that key among all buildable ones; the
-/// recommended one when nothing is named. Of a tree, it is about that run (empty: the first from
-/// the house) as the recommended way, or that of the rank, leaves it; `left_out` where that way
-/// builds another run in its place.
-std::optional<Picked> pick(const answer::Question& question, const std::string& which,
-                           const std::string& run, bool& left_out) {
-    const bool by_key = !which.empty() && !rank_like(which);
-    if (by_key && question.job.runs.size() == 1) {
-        const auto scheme = answer::find_scheme(question, which);
-        if (!scheme) return std::nullopt;
-        return Picked{question.job, question.run, *scheme, {}, false};
-    }
-    const answer::Answer whole = answer::design(question);
-    for (const answer::SchemeAnswer& way : whole.schemes) {
-        if (!which.empty() && !by_key && std::to_string(way.rank) != which) continue;
-        const answer::SchemeAnswer* part = run.empty() ? &way : answer::part_of(way, run);
-        left_out = !part;
-        if (left_out) return std::nullopt;
-        Picked picked{answer::as_built(question.job, way), 0, part->scheme, part->incoming,
-                      part->bonds_beyond};
-        picked.run = place_of(picked.job, part->run.id);
-        if (!by_key) return picked;
-        answer::Question of_run{question.catalogue, question.book, picked.job};
-        of_run.run = picked.run;
-        of_run.incoming = picked.incoming ? &*picked.incoming : nullptr;
-        const auto scheme = answer::find_scheme(of_run, which);
-        if (!scheme) return std::nullopt;
-        picked.scheme = *scheme;
-        return picked;
-    }
-    return std::nullopt;
 }
 
 void print_workings(const answer::Recorded& recorded, const std::string& scheme_key) {
@@ -427,35 +374,6 @@ Faults unknown_devices(const Workbench& bench, const DrawArguments& arguments) {
                           nearest_word(words, names), names});
     }
     return faults;
-}
-
-/// A run in a way of the answer, with only those ways that build the same runs.
-struct Shown {
-    site::Job job;
-    std::string id;
-    answer::Answer answer;
-};
-
-/// `run`: as stated; where it was not named, the first from the house that is built is shown in its
-/// place. `index` of the way is then that among those kept. None where the way does not build it.
-std::optional<Shown> shown_run(const site::Job& stated, const answer::Answer& whole,
-                               std::size_t& index, std::size_t run, bool named) {
-    const std::string& asked = stated.runs[run].id;
-    if (!site::has_choice(stated)) return Shown{site::as_built(stated), asked, whole};
-    if (whole.schemes.empty()) return Shown{site::as_built(stated, {run}), asked, whole};
-    const answer::SchemeAnswer& way = whole.schemes[index];
-    const std::string id = named ? asked : way.run.id;
-    if (!answer::part_of(way, id)) return std::nullopt;
-    Shown shown{answer::as_built(stated, way), id, whole};
-    shown.answer.schemes.clear();
-    std::size_t place = 0;
-    for (std::size_t i = 0; i < whole.schemes.size(); ++i) {
-        if (whole.schemes[i].not_built != way.not_built) continue;
-        if (i == index) place = shown.answer.schemes.size();
-        shown.answer.schemes.push_back(whole.schemes[i]);
-    }
-    index = place;
-    return shown;
 }
 
 }  // namespace

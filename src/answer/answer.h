@@ -210,6 +210,14 @@ struct TellAnswer {
     std::string who, when, why;
 };
 
+/// A trench that several runs lie in.
+struct TrenchAnswer {
+    std::string name;
+    std::string dug_for;              ///< id of the run that pays for digging
+    std::vector<std::string> beside;  ///< ids of those that lie in it too
+    std::string says;
+};
+
 struct SchemeAnswer {
     int rank = 0;
     std::string key;
@@ -237,6 +245,9 @@ struct SchemeAnswer {
     std::vector<SchemeAnswer> further;
     std::optional<study::Incoming> incoming;  ///< what the runs before leave; none: from the house
     bool bonds_beyond = false;
+    std::string feeds;  ///< "garage from the house, gym from garage"; empty where nothing is chosen
+    std::vector<std::string> not_built;  ///< ids of runs that this way leaves out
+    std::vector<TrenchAnswer> trenches;  ///< shared by runs of this way
     study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
 };
 
@@ -331,6 +342,26 @@ struct SearchAnswer {
     bool stopped = false;  ///< by who asked: the best found until then, which may not be the best
     double at_least = 0;   ///< pounds with tax: no sound way costs less
     long rounds = 0;       ///< ways to build the tree that were followed through
+    long trees = 0;        ///< ways of feeding that were worked out, where there are several
+};
+
+/// Another run to a building than the one chosen, all else chosen anew around it.
+struct OtherFeedAnswer {
+    std::string run;
+    std::string from;  ///< id of the building it starts at
+    /// What the whole then costs more, pounds with tax; none where nothing sound is known.
+    std::optional<double> more;
+    bool proved = true;  ///< no way with it costs less; where there is none, none is sound
+    int rank = 0;        ///< of the scheme that shows it; 0 where none does
+};
+
+/// A building with more than one run to it.
+struct FeedAnswer {
+    std::string building;
+    std::string run;
+    std::string from;
+    std::vector<OtherFeedAnswer> others;
+    std::string says;
 };
 
 struct SourceAnswer {
@@ -346,6 +377,7 @@ struct Answer {
     std::vector<DroppedAnswer> dropped;
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
+    std::vector<FeedAnswer> feeds;  ///< which run was chosen where there are several, and why
     DemandAnswer demand;
     std::vector<walk::Walk> walks;        ///< how each outbuilding should be earthed, and why
     std::vector<special::Advice> advice;  ///< special things of the building; judges no scheme
@@ -383,6 +415,13 @@ study::RunAt run_at(const Question& question, int phases);
 
 /// Designs the (valid) job.
 Answer design(const Question& question);
+
+/// The job with only the runs that the scheme builds: what is asked of one of its runs is asked of
+/// that job.
+site::Job as_built(const site::Job& job, const SchemeAnswer& scheme);
+
+/// The part of a scheme that is about the run of that id; null where the scheme does not build it.
+const SchemeAnswer* part_of(const SchemeAnswer& scheme, const std::string& run);
 
 /// The answer for one run of a tree: its schemes are that run's part of each. Empty schemes where
 /// there is no run of that id.

@@ -3,8 +3,12 @@
 #include "answer/demand.h"
 #include "base/text.h"
 #include "existing/found.h"
+#include "site/built_words.h"
 
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
 
 namespace toft::answer {
 
@@ -149,6 +153,20 @@ void tell_operator(const study::Setting<Silent>& setting, SchemeAnswer& s) {
     }
 }
 
+/// What the whole would cost with it, in words.
+std::string other_words(const site::Job& job, const OtherFeedAnswer& other) {
+    const auto run = std::find_if(job.runs.begin(), job.runs.end(),
+                                  [&](const site::Run& r) { return r.id == other.run; });
+    const std::string start = site::start_words(job, *run);
+    if (!other.more) {
+        return other.proved ? start + " nothing sound can be built"
+                            : start + " nothing sound was found, which is no proof";
+    }
+    if (std::abs(*other.more) < 0.5) return start + " it would cost the same";
+    return fmt::format("{} it would be £{} more{}", start, fixed(*other.more, 0),
+                       other.proved ? "" : ", or less: not proved");
+}
+
 }  // namespace
 
 std::string phases_words(const RunAnswer& run) {
@@ -279,6 +297,35 @@ void add_found(const study::Setting<Silent>& setting, const price::Book& book, S
         s.cautions.push_back((row.weight == "danger now" ? "Danger now. " : "") + what);
         s.house_work.push_back(first_work(f, book));
     }
+}
+
+std::vector<FeedAnswer> feeds_of(const site::Job& job, const tree::Feedings& found) {
+    std::vector<FeedAnswer> feeds;
+    if (found.ways.empty()) return feeds;
+    const double best = found.ways.front().best.found->total;
+    for (const tree::FeedChoice& choice : found.choices) {
+        const site::Run& run = job.runs[choice.run];
+        FeedAnswer feed{choice.building, run.id, run.from, {}, ""};
+        feed.says =
+            fmt::format("{} is fed {}", site::name_in(job, run.to), site::start_words(job, run));
+        for (const tree::OtherFeed& other : choice.others) {
+            OtherFeedAnswer said{
+                job.runs[other.run].id, job.runs[other.run].from, {}, other.proved, 0};
+            if (other.found) said.more = found.ways[other.way].best.found->total - best;
+            feed.says += (feed.others.empty() ? ": " : "; ") + other_words(job, said);
+            feed.others.push_back(std::move(said));
+        }
+        feeds.push_back(std::move(feed));
+    }
+    return feeds;
+}
+
+std::vector<TrenchAnswer> trenches_of(const site::Job& built) {
+    std::vector<TrenchAnswer> all;
+    for (const site::SharedTrench& trench : site::shared_trenches(built)) {
+        all.push_back({trench.name, trench.dug_for, trench.beside, trench.says()});
+    }
+    return all;
 }
 
 }  // namespace toft::answer

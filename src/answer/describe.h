@@ -2,6 +2,7 @@
 // The words of an answer: what to do first, then why.
 
 #include "answer/answer.h"
+#include "tree/feeding.h"
 
 #include <string>
 
@@ -29,5 +30,12 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);
 /// is merely recorded. Adds it to the scheme's duties, work and cautions.
 void add_found(const study::Setting<Silent>& setting, const price::Book& book,
                SchemeAnswer& scheme);
+
+/// Which run was chosen for each building that has several, and what the others come to. Ranks are
+/// left open.
+std::vector<FeedAnswer> feeds_of(const site::Job& job, const tree::Feedings& found);
+
+/// Trenches that runs of a job as built share.
+std::vector<TrenchAnswer> trenches_of(const site::Job& built);
 
 }  // namespace toft::answer

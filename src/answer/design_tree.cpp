@@ -4,13 +4,17 @@
 #include "answer/together.h"
 #include "answer/why.h"
 #include "base/text.h"
+#include "site/built.h"
+#include "site/built_words.h"
 #include "study/ground_memo.h"
 #include "study/path_load.h"
 #include "tree/alternatives.h"
+#include "tree/feeding.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <deque>
 
 namespace toft::answer {
 
@@ -42,11 +46,24 @@ search::Contender contender_of(const FollowedRun& run) {
     return c;
 }
 
+/// A job as built, in which each building has one run to it.
+struct Layout {
+    Layout(const Question& q, site::Job built)
+        : job(std::move(built)),
+          at{q.catalogue, q.book, job, {}, q.memo},
+          tree(tree::tree_of(at)) {}
+    Layout(const Layout&) = delete;
+    Layout& operator=(const Layout&) = delete;
+
+    site::Job job;
+    tree::Workplace at;
+    tree::Tree tree;
+};
+
 /// All runs of a job designed at once.
 class TreeWriter {
 public:
-    explicit TreeWriter(const Question& q)
-        : q_(q), at_{q.catalogue, q.book, q.job, {}, q.memo}, tree_(tree::tree_of(at_)) {}
+    explicit TreeWriter(const Question& q) : q_(q), choice_(site::has_choice(q.job)) {}
 
     Answer write() {
         answer_.job = q_.job.title;
@@ -57,9 +74,10 @@ public:
         const tree::Alternatives found = look();
         answer_.search.milliseconds = q_.milliseconds ? q_.milliseconds() - start : 0;
         for (const std::size_t i : tree::shown(found, q_.all ? found.ways.size() : most_shown())) {
-            answer_.schemes.push_back(scheme(*found.ways[i].found));
+            answer_.schemes.push_back(scheme(*found.ways[i].found, best()));
             answer_.schemes.back().over_years.least = answer_.sound && found.least_over_years == i;
         }
+        show_other_feeds();
         if (found.ways.empty() && !found.stopped) say_what_fell();
         about_the_place(found);
         finish_sources(q_, citations_, answer_);
@@ -69,14 +87,13 @@ public:
 private:
     /// At the worse end of every open fact; where nothing is sound there, at the better.
     tree::Alternatives look() {
-        const tree::Asked asked = asking();
-        tree::Alternatives found = tree::alternatives(at_, tree_, asked);
+        tree::Alternatives found = look_at({});
         answer_.sound = !found.ways.empty();
         count(found);
         if (answer_.sound || found.stopped) return found;
-        tree::Workplace better = at_;
-        better.corner.all = study::End::better;
-        tree::Alternatives hoped = tree::alternatives(better, tree_, asked);
+        study::Corner better;
+        better.all = study::End::better;
+        tree::Alternatives hoped = look_at(better);
         answer_.search.conditional = static_cast<long>(hoped.ways.size());
         if (!hoped.ways.empty() || hoped.stopped) count(hoped);
         return hoped;
@@ -92,12 +109,69 @@ private:
         return asked;
     }
 
+    /// First which building feeds which, then what else there is with the same runs.
+    tree::Alternatives look_at(const study::Corner& corner) {
+        const tree::Asked asked = asking();
+        if (!choice_) {
+            if (layouts_.empty()) layouts_.emplace_back(q_, site::as_built(q_.job));
+            const tree::Workplace at = at_corner(best(), corner);
+            return tree::alternatives(at, best().tree, asked);
+        }
+        const tree::Workplace stated{q_.catalogue, q_.book, q_.job, corner, q_.memo};
+        feedings_ = tree::feedings(stated, asked);
+        layouts_.clear();
+        for (const tree::Feeding& way : feedings_.ways) layouts_.emplace_back(q_, way.job);
+        tree::Alternatives found;
+        if (layouts_.empty()) {
+            layouts_.emplace_back(q_, site::as_built(q_.job, tree::all_trees(q_.job, 1).front()));
+        } else {
+            const tree::Workplace at = at_corner(best(), corner);
+            found = tree::alternatives(at, best().tree, asked, &feedings_.ways.front().best);
+        }
+        found.stopped = found.stopped || feedings_.stopped;
+        found.cheapest.stopped = feedings_.stopped;
+        found.cheapest.proved = feedings_.proved;
+        found.cheapest.at_least = feedings_.at_least;
+        found.cheapest.considered = feedings_.considered;
+        found.cheapest.choices = feedings_.choices_of_runs;
+        found.cheapest.rounds = feedings_.rounds;
+        answer_.search.trees = feedings_.trees;
+        return found;
+    }
+
+    static tree::Workplace at_corner(const Layout& layout, const study::Corner& corner) {
+        return {layout.at.catalogue, layout.at.book, layout.job, corner, layout.at.memo};
+    }
+
+    /// As the cheapest way is built; where there is none, as some way might be.
+    const Layout& best() const { return layouts_.front(); }
+
     /// Fewer the more runs each has.
     std::size_t most_shown() const {
         constexpr std::size_t most_parts = 48;
-        const std::size_t usual =
-            std::clamp(most_parts / tree_.order.size(), std::size_t{2}, search::Options().most);
+        const std::size_t usual = std::clamp(most_parts / best().tree.order.size(), std::size_t{2},
+                                             search::Options().most);
         return q_.most > 0 ? std::min(q_.most, usual) : usual;
+    }
+
+    /// The cheapest with other runs, after what can be done with the same.
+    void show_other_feeds() {
+        if (!choice_) return;
+        answer_.feeds = feeds_of(q_.job, feedings_);
+        std::vector<int> ranks(layouts_.size(), 1);
+        const std::size_t most = q_.most > 0 ? q_.most : answer_.schemes.size() + most_shown();
+        for (std::size_t i = 1; i < feedings_.ways.size(); ++i) {
+            ranks[i] = 0;
+            if (!q_.all && answer_.schemes.size() >= most) continue;
+            answer_.schemes.push_back(scheme(*feedings_.ways[i].best.found, layouts_[i]));
+            ranks[i] = answer_.schemes.back().rank;
+        }
+        for (std::size_t c = 0; c < answer_.feeds.size(); ++c) {
+            for (std::size_t k = 0; k < answer_.feeds[c].others.size(); ++k) {
+                const tree::OtherFeed& other = feedings_.choices[c].others[k];
+                if (other.found) answer_.feeds[c].others[k].rank = ranks[other.way];
+            }
+        }
     }
 
     void count(const tree::Alternatives& found) {
@@ -118,31 +192,30 @@ private:
         return schemes;
     }
 
-    SchemeAnswer scheme(const Followed& found) {
+    SchemeAnswer scheme(const Followed& found, const Layout& layout) {
         // What a hoped-for way comes to is shown at the worse end, as everything else is.
         const Followed way =
-            answer_.sound ? found : tree::follow(at_, tree_, schemes_of(found), {});
+            answer_.sound ? found : tree::follow(layout.at, layout.tree, schemes_of(found), {});
         const std::vector<std::string> hangs =
-            answer_.sound ? std::vector<std::string>() : hangs_on(schemes_of(found));
+            answer_.sound ? std::vector<std::string>() : hangs_on(schemes_of(found), layout);
         std::vector<SchemeAnswer> parts;
         for (std::size_t i = 0; i < way.runs.size(); ++i) {
-            parts.push_back(part(way.runs[i], tree_.order[i].run));
+            parts.push_back(part(way.runs[i], layout.tree.order[i].run, layout));
             parts.back().conditional_on = hangs;
         }
         SchemeAnswer whole = parts.front();
         whole.further.assign(parts.begin() + 1, parts.end());
-        together(way, whole);
+        together(way, layout, whole);
         return whole;
     }
 
-    SchemeAnswer part(const FollowedRun& run, std::size_t index) {
-        Question of_run = q_;
-        of_run.run = index;
+    SchemeAnswer part(const FollowedRun& run, std::size_t index, const Layout& layout) {
+        Question of_run{q_.catalogue, q_.book, layout.job, q_.all, q_.milliseconds, q_.memo, index};
         of_run.incoming = run.behind ? &run.incoming : nullptr;
         of_run.bonds_beyond = run.bonds_beyond;
         Silent silent;
         const auto setting =
-            study::prepare(silent, q_.catalogue, q_.job, run_at(of_run, run.scheme.phases), {});
+            study::prepare(silent, q_.catalogue, layout.job, run_at(of_run, run.scheme.phases), {});
         Answer of_part;
         add_assumed(setting, of_part);
         for (const std::string& line : of_part.assumed) {
@@ -160,13 +233,14 @@ private:
     }
 
     /// What belongs to the whole.
-    void together(const Followed& way, SchemeAnswer& whole) {
+    void together(const Followed& way, const Layout& layout, SchemeAnswer& whole) {
         whole.rank = static_cast<int>(answer_.schemes.size()) + 1;
         whole.headroom = way.headroom;
-        whole.governed_by = way.governed_by
-                                ? fmt::format("{} of {}", way.governed_by->name,
-                                              q_.job.runs[tree_.order[way.governing_run].run].id)
-                                : "";
+        whole.governed_by =
+            way.governed_by
+                ? fmt::format("{} of {}", way.governed_by->name,
+                              layout.job.runs[layout.tree.order[way.governing_run].run].id)
+                : "";
         whole.dependability = static_cast<int>(way.dependability);
         whole.sentence = named(whole, whole.sentence);
         whole.words = named(whole, whole.words);
@@ -221,6 +295,15 @@ private:
                 whole.tell.push_back({to[i].who, to[i].when, line});
             }
         }
+        whole.trenches = trenches_of(layout.job);
+        if (choice_) say_what_feeds_what(layout, whole);
+    }
+
+    void say_what_feeds_what(const Layout& layout, SchemeAnswer& whole) const {
+        whole.feeds = site::fed_words(layout.job);
+        whole.not_built = site::not_built(q_.job, layout.job);
+        whole.sentence = fmt::format("Feed {}. {}", whole.feeds, whole.sentence);
+        if (&layout != &best()) whole.words = whole.feeds + "; " + whole.words;
     }
 
     /// Some building hangs on the electrode of one before it.
@@ -248,24 +331,25 @@ private:
     }
 
     /// Facts that at their worse end alone break the way, all others at their better.
-    std::vector<std::string> hangs_on(const std::vector<study::RunScheme>& schemes) {
+    static std::vector<std::string> hangs_on(const std::vector<study::RunScheme>& schemes,
+                                             const Layout& layout) {
         std::vector<std::string> facts;
-        for (const study::OpenFact& fact : open_facts()) {
-            tree::Workplace at = at_;
+        for (const study::OpenFact& fact : open_facts(layout)) {
+            tree::Workplace at = layout.at;
             at.corner.all = study::End::better;
             at.corner.except.emplace_back(fact.pointer, study::End::worse);
-            if (!tree::follow(at, tree_, schemes, {}).sound) facts.push_back(fact.pointer);
+            if (!tree::follow(at, layout.tree, schemes, {}).sound) facts.push_back(fact.pointer);
         }
         if (!facts.empty()) return facts;
-        for (const study::OpenFact& fact : open_facts()) facts.push_back(fact.pointer);
+        for (const study::OpenFact& fact : open_facts(layout)) facts.push_back(fact.pointer);
         return facts;
     }
 
     /// Of all runs, each once.
-    std::vector<study::OpenFact> open_facts() const {
+    static std::vector<study::OpenFact> open_facts(const Layout& layout) {
         std::vector<study::OpenFact> all;
-        for (const tree::Place& place : tree_.order) {
-            const tree::RunJudge judge(at_, place.run, 0, nullptr);
+        for (const tree::Place& place : layout.tree.order) {
+            const tree::RunJudge judge(layout.at, place.run, 0, nullptr);
             for (const study::OpenFact& fact : judge.setting().open) {
                 const bool known = std::any_of(all.begin(), all.end(), [&](const auto& other) {
                     return other.pointer == fact.pointer;
@@ -278,29 +362,37 @@ private:
 
     /// Each run as though it left the house: what falls even there is what to change.
     void say_what_fell() {
-        for (const tree::Place& place : tree_.order) {
-            search::Options options;
-            options.memo = q_.memo;
-            const search::Result alone =
-                search::search(q_.catalogue, q_.book, q_.job, place.run, options);
-            if (!alone.contenders.empty()) continue;
-            for (const search::Dropped& dropped : alone.dropped) {
-                DroppedAnswer said = dropped_answer(dropped);
-                said.title = q_.job.runs[place.run].id + ": " + said.title;
-                answer_.dropped.push_back(std::move(said));
+        if (choice_) {
+            for (std::size_t run = 0; run < q_.job.runs.size(); ++run) {
+                say_what_fell(site::as_built(q_.job, {run}), 0);
             }
+            return;
+        }
+        for (const tree::Place& place : best().tree.order) say_what_fell(best().job, place.run);
+    }
+
+    void say_what_fell(const site::Job& job, std::size_t run) {
+        search::Options options;
+        options.memo = q_.memo;
+        const search::Result alone = search::search(q_.catalogue, q_.book, job, run, options);
+        if (!alone.contenders.empty()) return;
+        for (const search::Dropped& dropped : alone.dropped) {
+            DroppedAnswer said = dropped_answer(dropped);
+            said.title = job.runs[run].id + ": " + said.title;
+            answer_.dropped.push_back(std::move(said));
         }
     }
 
     void about_the_place(const tree::Alternatives& found) {
-        const std::size_t first = tree_.order.front().run;
+        const tree::Tree& tree = best().tree;
+        const std::size_t first = tree.order.front().run;
         const int phases = found.ways.empty() ? 0 : found.ways.front().found->runs[0].scheme.phases;
-        const tree::RunJudge judge(at_, first, phases, nullptr);
+        const tree::RunJudge judge(best().at, first, phases, nullptr);
         answer_.demand = demand_of(judge.setting());
         answer_.walks = walks(found);
         for (const walk::Walk& walk : answer_.walks) add(citations_of(walk));
         advise(found);
-        answer_.assumed = assumed_.lines(tree_.order.size());
+        answer_.assumed = assumed_.lines(tree.order.size());
         say_of_lines();
         answer_.assumed.push_back(
             "what the survey leaves open is taken at its worse end; which of it matters is not "
@@ -315,10 +407,11 @@ private:
     /// The same advice to several buildings is given once.
     void advise(const tree::Alternatives& found) {
         std::vector<std::vector<std::string>> names;
-        for (std::size_t i = 0; i < tree_.order.size(); ++i) {
-            const bool behind = tree_.order[i].parent != tree::from_house && !found.ways.empty();
+        const std::vector<tree::Place>& order = best().tree.order;
+        for (std::size_t i = 0; i < order.size(); ++i) {
+            const bool behind = order[i].parent != tree::from_house && !found.ways.empty();
             const tree::RunJudge of_run(
-                at_, tree_.order[i].run, 0,
+                best().at, order[i].run, 0,
                 behind ? &found.ways.front().found->runs[i].incoming : nullptr);
             for (special::Advice& advice : special::advice_of(special::case_of(of_run.setting()))) {
                 const auto same = [&](const special::Advice& other) {
@@ -337,7 +430,7 @@ private:
             }
         }
         for (std::size_t i = 0; i < names.size(); ++i) {
-            if (names[i].size() == tree_.order.size()) continue;
+            if (names[i].size() == order.size()) continue;
             answer_.advice[i].about += ", " + names_together(names[i]);
         }
     }
@@ -345,10 +438,10 @@ private:
     void say_of_lines() {
         if (q_.job.intake.phases != 3) return;
         long three = 0;
-        for (std::size_t i = 0; i < q_.job.runs.size(); ++i) {
-            three += study::phases_in_tree(q_.job, i) == 3 ? 1 : 0;
+        for (std::size_t i = 0; i < best().job.runs.size(); ++i) {
+            three += study::phases_in_tree(best().job, i) == 3 ? 1 : 0;
         }
-        if (three < static_cast<long>(q_.job.runs.size())) {
+        if (three < static_cast<long>(best().job.runs.size())) {
             answer_.assumed.push_back(
                 "runs of one phase are put on the lines that each run names, so that the runs load "
                 "the lines evenly; what the house draws on each line is not counted in that: look, "
@@ -367,12 +460,13 @@ private:
     std::vector<walk::Walk> walks(const tree::Alternatives& found) {
         std::vector<walk::Walk> all;
         Silent silent;
-        for (std::size_t i = 0; i < tree_.order.size(); ++i) {
-            const bool behind = tree_.order[i].parent != tree::from_house;
+        const std::vector<tree::Place>& order = best().tree.order;
+        for (std::size_t i = 0; i < order.size(); ++i) {
+            const bool behind = order[i].parent != tree::from_house;
             if (behind && found.ways.empty()) continue;
-            study::RunAt at{tree_.order[i].run, 0, q_.memo};
+            study::RunAt at{order[i].run, 0, q_.memo};
             if (behind) at.incoming = &found.ways.front().found->runs[i].incoming;
-            all.push_back(walk::walk(study::prepare(silent, q_.catalogue, q_.job, at, {})));
+            all.push_back(walk::walk(study::prepare(silent, q_.catalogue, best().job, at, {})));
         }
         return all;
     }
@@ -382,8 +476,9 @@ private:
     }
 
     const Question& q_;
-    tree::Workplace at_;
-    tree::Tree tree_;
+    bool choice_;                 ///< some building has several runs to it
+    tree::Feedings feedings_;     ///< where there is a choice
+    std::deque<Layout> layouts_;  ///< of the ways of `feedings_`; never empty once looked at
     Citations citations_;
     Told assumed_;
     Answer answer_;
@@ -398,8 +493,27 @@ Answer design_tree(const Question& question) {
     return TreeWriter(q).write();
 }
 
+const SchemeAnswer* part_of(const SchemeAnswer& scheme, const std::string& run) {
+    if (scheme.run.id == run) return &scheme;
+    for (const SchemeAnswer& part : scheme.further) {
+        if (part.run.id == run) return &part;
+    }
+    return nullptr;
+}
+
+site::Job as_built(const site::Job& job, const SchemeAnswer& scheme) {
+    std::vector<std::size_t> runs;
+    for (std::size_t i = 0; i < job.runs.size(); ++i) {
+        if (part_of(scheme, job.runs[i].id)) runs.push_back(i);
+    }
+    return site::as_built(job, runs);
+}
+
 site::Job seen_from(const site::Job& job, const std::string& run) {
     site::Job seen = job;
+    for (std::size_t i = 0; i < seen.runs.size(); ++i) {
+        if (!seen.runs[i].stated_at) seen.runs[i].stated_at = i;
+    }
     std::stable_partition(seen.runs.begin(), seen.runs.end(),
                           [&](const site::Run& other) { return other.id == run; });
     return seen;

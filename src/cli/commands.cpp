@@ -4,6 +4,7 @@
 #include "answer/find.h"
 #include "answer/why.h"
 #include "base/nearest.h"
+#include "cli/built.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/screen.h"
@@ -22,6 +23,7 @@
 #include "gallery/pictures.h"
 #include "outlook/later_json.h"
 #include "outlook/tolerance_json.h"
+#include "site/built.h"
 #include "tables/device_words.h"
 #include "tables/embedded.h"
 
@@ -95,11 +97,6 @@ answer::Answer designed(const Workbench& bench, const site::Job& job, bool all) 
     return answer::design({bench.catalogue, bench.book, job, all, now_milliseconds});
 }
 
-bool rank_like(const std::string& which) {
-    return !which.empty() && which.size() < 5 &&
-           which.find_first_not_of("0123456789") == std::string::npos;
-}
-
 /// The run that was named; of several, where none was, the first that leaves the house. None, with
 /// a complaint, where there is no such run.
 std::optional<std::size_t> run_named(const site::Job& job, const std::string& name, bool json) {
@@ -132,43 +129,6 @@ bool shown_alone(const site::Job& job, std::size_t run) {
     return false;
 }
 
-/// An answer as one run of its job sees it.
-answer::Answer seen(const answer::Answer& answer, const site::Job& job, std::size_t run) {
-    return job.runs.size() > 1 ? answer::for_run(answer, job.runs[run].id) : answer;
-}
-
-/// A scheme, with what of a tree stands before and behind its run.
-struct Picked {
-    study::RunScheme scheme;
-    std::optional<study::Incoming> incoming;
-    bool bonds_beyond = false;
-};
-
-/// The scheme of that rank in the answer's list, or of that key among all buildable ones; the
-/// recommended one when nothing is named. Of a tree, `question` then asks about the run as the
-/// recommended way, or that of the rank, leaves it.
-std::optional<Picked> pick(answer::Question& question, const std::string& which) {
-    const bool by_key = !which.empty() && !rank_like(which);
-    if (by_key && question.job.runs.size() == 1) {
-        const auto scheme = answer::find_scheme(question, which);
-        if (!scheme) return std::nullopt;
-        return Picked{*scheme, {}, false};
-    }
-    const answer::Answer answer = seen(answer::design(question), question.job, question.run);
-    for (const answer::SchemeAnswer& s : answer.schemes) {
-        if (!which.empty() && !by_key && std::to_string(s.rank) != which) continue;
-        Picked picked{s.scheme, s.incoming, s.bonds_beyond};
-        if (!by_key) return picked;
-        question.incoming = picked.incoming ? &*picked.incoming : nullptr;
-        const auto scheme = answer::find_scheme(question, which);
-        question.incoming = nullptr;
-        if (!scheme) return std::nullopt;
-        picked.scheme = *scheme;
-        return picked;
-    }
-    return std::nullopt;
-}
-
 void print_workings(const answer::Recorded& recorded, const std::string& scheme_key) {
     for (const std::string& name : recorded.names()) {
         const auto working = recorded.working(name);
@@ -176,7 +136,25 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
     }
 }
 
-int no_such_scheme(const answer::Question& question, const std::string& which, bool json) {
+/// The way looked at builds another run to that building.
+int not_built(const std::string& run, bool json, const char* title) {
+    return fault_exit({{"not-built",
+                        "--run",
+                        fmt::format("{} is not built in this way: another run feeds its building; "
+                                    "name the rank of a way that builds it (toft design lists "
+                                    "them)",
+                                    run),
+                        "",
+                        {}}},
+                      json, title);
+}
+
+int no_such_scheme(const answer::Question& asked, const std::string& which, bool json) {
+    // Only as built a job can be worked with.
+    const site::Job alone = site::as_built(asked.job, {asked.run});
+    answer::Question question{asked.catalogue, asked.book,
+                              site::has_choice(asked.job) ? alone : asked.job};
+    if (!site::has_choice(asked.job)) question.run = asked.run;
     if (which.empty()) {
         complain(
             "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
@@ -259,11 +237,15 @@ int explain(const ExplainArguments& arguments) {
             const auto run = run_named(job, arguments.run, arguments.json);
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
-            const auto picked = pick(question, arguments.scheme);
+            bool left_out = false;
+            const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
+            if (left_out) return not_built(arguments.run, arguments.json, "nothing to explain:");
             if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
-            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
-            question.bonds_beyond = picked->bonds_beyond;
-            const answer::Recorded recorded(question, picked->scheme);
+            answer::Question of_run{bench.catalogue, bench.book, picked->job};
+            of_run.run = picked->run;
+            of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            of_run.bonds_beyond = picked->bonds_beyond;
+            const answer::Recorded recorded(of_run, picked->scheme);
             const std::string key = study::scheme_key(picked->scheme);
             const std::vector<std::string> names = recorded.names();
             if (arguments.name.empty()) {
@@ -290,11 +272,15 @@ int tolerance_of(const ToleranceArguments& arguments) {
             const auto run = run_named(job, arguments.run, arguments.json);
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
-            const auto picked = pick(question, arguments.scheme);
+            bool left_out = false;
+            const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
+            if (left_out) return not_built(arguments.run, arguments.json, "nothing to vary:");
             if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
-            question.incoming = picked->incoming ? &*picked->incoming : nullptr;
-            question.bonds_beyond = picked->bonds_beyond;
-            const auto said = outlook::tolerances(question, picked->scheme, arguments.wish);
+            answer::Question of_run{bench.catalogue, bench.book, picked->job};
+            of_run.run = picked->run;
+            of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
+            of_run.bonds_beyond = picked->bonds_beyond;
+            const auto said = outlook::tolerances(of_run, picked->scheme, arguments.wish);
             print(arguments.json ? outlook::write_tolerance(said) : tolerance_screen(said));
             return static_cast<int>(done);
         });
@@ -453,21 +439,26 @@ int draw(const DrawArguments& arguments) {
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& stated) {
         const Faults devices = unknown_devices(bench, arguments);
         if (!devices.empty()) return fault_exit(devices, false, "nothing to draw:");
-        const auto run = run_named(stated, arguments.run, false);
-        if (!run) return static_cast<int>(bad_input);
-        if (stated.runs.size() > 1 && !shown_alone(stated, *run))
-            return static_cast<int>(bad_input);
-        const site::Job job = answer::seen_from(stated, stated.runs[*run].id);
-        const answer::Answer answer = seen(designed(bench, stated, false), stated, *run);
-        const auto index = static_cast<std::size_t>(arguments.rank - 1);
-        if (!answer.schemes.empty() && index >= answer.schemes.size()) {
-            return no_such_rank(answer, false, "nothing to draw:");
+        const auto named = run_named(stated, arguments.run, false);
+        if (!named) return static_cast<int>(bad_input);
+        const answer::Answer whole = designed(bench, stated, false);
+        auto index = static_cast<std::size_t>(arguments.rank - 1);
+        if (!whole.schemes.empty() && index >= whole.schemes.size()) {
+            return no_such_rank(whole, false, "nothing to draw:");
         }
+        const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
+        if (!shown) return not_built(arguments.run, false, "nothing to draw:");
+        const std::size_t run = place_of(shown->job, shown->id);
+        if (stated.runs.size() > 1 && !shown_alone(shown->job, run))
+            return static_cast<int>(bad_input);
+        const site::Job job = answer::seen_from(shown->job, shown->id);
+        const answer::Answer answer =
+            stated.runs.size() > 1 ? answer::for_run(shown->answer, shown->id) : shown->answer;
         std::optional<answer::GroundAnswer> ground;
         if (picture->of_ground) ground = answer::ground({bench.catalogue, bench.book, job});
         std::optional<outlook::ToleranceAnswer> sure;
         if (picture->of_tolerance && !answer.schemes.empty()) {
-            sure = sureness_of(bench, stated, *run, answer.schemes[index]);
+            sure = sureness_of(bench, shown->job, run, answer.schemes[index]);
         }
         const drawing::Scene scene = picture->draw(
             {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr,

@@ -401,6 +401,21 @@ std::string recommended_part(const Answer& a) {
     return text + lists_part(s);
 }
 
+/// Which building feeds which and why, and what lies in one trench.
+std::string feeds_part(const Answer& a) {
+    if (a.schemes.empty()) return "";
+    const SchemeAnswer& s = a.schemes.front();
+    std::string text;
+    if (!a.feeds.empty()) text += heading("WHICH FEEDS WHICH");
+    for (const auto& feed : a.feeds) text += wrapped("  - ", feed.says, 4);
+    std::string not_built;
+    for (const std::string& run : s.not_built) not_built += (not_built.empty() ? "" : ", ") + run;
+    if (!not_built.empty()) text += wrapped("  - ", "not built: " + not_built, 4);
+    if (!s.trenches.empty()) text += heading("SHARED TRENCHES");
+    for (const auto& trench : s.trenches) text += wrapped("  - ", trench.says, 4);
+    return text;
+}
+
 /// How many of the schemes were looked at how closely.
 std::string search_part(const Answer& a) {
     const answer::SearchAnswer& s = a.search;
@@ -449,7 +464,7 @@ std::string progress_words(const answer::Progress& p) {
 
 std::string design_screen(const Answer& a) {
     std::string text = a.job + "\n";
-    text += recommended_part(a) + demand_part(a) + advice_part(a) + others_part(a) +
+    text += recommended_part(a) + feeds_part(a) + demand_part(a) + advice_part(a) + others_part(a) +
             dropped_part(a) + unknowns_part(a);
     text += heading("BEFORE ANYONE ACTS ON THIS");
     for (const std::string& caution : a.cautions) text += wrapped("  ", caution, 2);

@@ -17,6 +17,26 @@ Json dropped_json(const answer::DroppedAnswer& d) {
     return json;
 }
 
+Json feeds_json(const std::vector<answer::FeedAnswer>& feeds) {
+    Json all = Json::array();
+    for (const answer::FeedAnswer& feed : feeds) {
+        Json others = Json::array();
+        for (const answer::OtherFeedAnswer& other : feed.others) {
+            others.push_back({{"run", other.run},
+                              {"from", other.from},
+                              {"more", other.more ? finite(*other.more) : Json()},
+                              {"proved", other.proved},
+                              {"rank", other.rank > 0 ? Json(other.rank) : Json()}});
+        }
+        all.push_back({{"building", feed.building},
+                       {"run", feed.run},
+                       {"from", feed.from},
+                       {"others", others},
+                       {"says", feed.says}});
+    }
+    return all;
+}
+
 Json advice_json(const special::Advice& a) {
     return {{"about", a.about},
             {"asks", a.asks},
@@ -62,6 +82,7 @@ std::string write_answer(const answer::Answer& a, Layout layout) {
     for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
     json["assumed"] = a.assumed;
     json["demand"] = demand_json(a.demand);
+    if (!a.feeds.empty()) json["feeds"] = feeds_json(a.feeds);
     json["why"] = walks_json(a.walks);
     json["advice"] = Json::array();
     for (const special::Advice& advice : a.advice) json["advice"].push_back(advice_json(advice));
@@ -75,6 +96,7 @@ std::string write_answer(const answer::Answer& a, Layout layout) {
         json["search"]["proved"] = a.search.proved;
         json["search"]["no_way_below"] = rounded(a.search.at_least);
         json["search"]["followed_through"] = a.search.rounds;
+        if (a.search.trees > 0) json["search"]["trees"] = a.search.trees;
     }
     json["sources"] = Json::array();
     for (const auto& s : a.sources) {

@@ -1,6 +1,7 @@
 #include "codec/job_offer.h"
 
 #include "search/candidates.h"
+#include "site/built.h"
 
 namespace toft::codec {
 
@@ -31,7 +32,8 @@ site::Job without_ground(site::Job job) {
 }  // namespace
 
 Faults nothing_on_offer(const site::Job& whole, const tables::Catalogue& catalogue) {
-    const site::Job job = without_ground(whole);
+    const site::Job job =
+        without_ground(site::has_choice(whole) ? site::as_built(whole, {0}) : whole);
     bool routes = false;
     bool heads = false;
     for (const int phases : study::phase_choices(job, 0)) {

@@ -92,6 +92,7 @@ site::Leg read_leg(Reader& in, const tables::Catalogue& catalogue) {
     leg.indoors = in.answer("indoors");
     leg.concealed = in.answer("concealed");
     leg.height = in.fact<Metres>("height_m", {1, 30});
+    leg.trench = in.text("trench");
     read_leg_cable(in, catalogue, leg);
     in.finish();
     return leg;

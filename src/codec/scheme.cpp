@@ -297,6 +297,14 @@ Json scheme_json(const SchemeAnswer& s) {
     const bool of_tree = !s.further.empty();
     add_part(s, of_tree, json);
     for (const SchemeAnswer& part : s.further) add_part(part, of_tree, json);
+    if (!s.feeds.empty()) {
+        json["feeds"] = s.feeds;
+        json["not_built"] = s.not_built;
+    }
+    for (const TrenchAnswer& t : s.trenches) {
+        json["trenches"].push_back(
+            {{"name", t.name}, {"dug_for", t.dug_for}, {"beside", t.beside}, {"says", t.says}});
+    }
     json["house_work"] = s.house_work;
     json["tell"] = tell;
     json["needs_a_person"] = s.needs_a_person;

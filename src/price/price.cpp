@@ -275,10 +275,11 @@ private:
         }
         const auto surface = leg.surface.value_or(site::Surface::lawn);
         const bool duct = leg.method == site::LegMethod::buried_in_duct;
-        return metres_of({"p.trench", "trench per metre", number},
-                         from(Item::trench_lawn, static_cast<int>(surface)), length) +
-               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape,
-                         length) +
+        // In a trench that is dug for another run there is nothing left to dig, bed or cover.
+        const double dug = leg.dug_for.empty() ? length : 0;
+        return metres_of({"p.trench", "trench per metre that is dug for this run", number},
+                         from(Item::trench_lawn, static_cast<int>(surface)), dug) +
+               metres_of({"p.bed", "sand and tape per metre", number}, Item::sand_and_tape, dug) +
                metres_of({"p.duct", "duct per metre", number}, Item::duct, duct ? each_way : 0) +
                labour(laying, Item::hours_per_m_pulled, each_way);
     }

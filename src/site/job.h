@@ -151,10 +151,13 @@ struct Leg {
     std::string family;                  ///< of its cable; empty when open
     std::optional<int> cores;
     std::optional<SquareMillimetres> live;
+    std::string trench;   ///< name of the one it shares with other runs; empty for one of its own
+    std::string dug_for;  ///< as built: id of the run that this trench is dug for; empty: this one
 
     friend bool operator==(const Leg&, const Leg&) = default;
 };
 
+/// Where several lead to one building, one of them is built.
 struct Run {
     std::string id;
     std::string from;
@@ -166,6 +169,7 @@ struct Run {
     std::vector<AlsoCarried> also_carries;
     std::optional<Existing> existing;  ///< the cable that lies there
     std::vector<std::string> found;    ///< wrong with it, in the words of the tables
+    std::optional<std::size_t> stated_at;  ///< as built: place in the job as stated
 
     friend bool operator==(const Run&, const Run&) = default;
 };

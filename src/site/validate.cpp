@@ -1,6 +1,7 @@
 #include "site/validate.h"
 
 #include "base/nearest.h"
+#include "site/trenches.h"
 
 #include <fmt/format.h>
 
@@ -66,7 +67,6 @@ private:
 
     void runs() {
         std::set<std::string> seen;
-        std::set<std::string> fed;
         if (job_.runs.empty()) fault("no-run", "/runs", "there is no run to plan; add one");
         for (std::size_t i = 0; i < job_.runs.size(); ++i) {
             const Run& run = job_.runs[i];
@@ -77,16 +77,13 @@ private:
             known_building(run.from, at + "/from");
             known_building(run.to, at + "/to");
             if (run.from == run.to) fault("cycle", at + "/to", "a run cannot feed its own start");
-            if (!fed.insert(run.to).second) {
-                fault("fed-twice", at + "/to",
-                      fmt::format("{} is fed by two runs; one building has one feed", run.to));
-            }
             if (run.legs.empty()) fault("no-leg", at + "/legs", "a run needs at least one leg");
             feed(run, at);
             phases(run, at);
             changes(run, at);
             existing(run, at);
         }
+        for (Fault& trench : faults_in_trenches(job_)) faults_.push_back(std::move(trench));
     }
 
     /// It lies the whole way, and what feeds it stands where its building has something.
@@ -167,42 +164,53 @@ private:
                           stretches - 1, most_changes));
     }
 
+    /// Every building can be fed, and every run can be part of some tree.
     void tree() {
+        const std::set<std::string> fed = fed_from_house("");
         for (std::size_t i = 0; i < job_.runs.size(); ++i) {
             const Run& run = job_.runs[i];
             const std::string at = fmt::format("/runs/{}", i);
             if (find_building(job_, run.to)->origin) {
                 fault("cycle", at + "/to", "the building with the intake cannot be fed by a run");
             }
-            if (!reaches_origin(run)) {
+            if (fed.count(run.from) == 0) {
                 fault("orphan", at + "/from",
                       fmt::format("run {} does not lead back to the origin", run.id));
+            } else if (run.from != run.to && fed_from_house(run.to).count(run.from) == 0) {
+                fault("cycle", at + "/from",
+                      fmt::format("every way from the house to {} leads through {}: run {} can "
+                                  "never be built; leave it out",
+                                  run.from, run.to, run.id));
             }
         }
         for (std::size_t i = 0; i < job_.buildings.size(); ++i) {
             const Building& b = job_.buildings[i];
-            if (!b.origin && !run_to(b.id)) {
+            if (!b.origin && fed.count(b.id) == 0 && !run_to(b.id)) {
                 fault("orphan", fmt::format("/buildings/{}", i),
                       fmt::format("no run feeds {}; add one or leave the building out", b.id));
             }
         }
     }
 
-    const Run* run_to(const std::string& id) const {
-        for (const Run& run : job_.runs) {
-            if (run.to == id) return &run;
-        }
-        return nullptr;
+    bool run_to(const std::string& id) const {
+        return std::any_of(job_.runs.begin(), job_.runs.end(),
+                           [&](const Run& run) { return run.to == id; });
     }
 
-    bool reaches_origin(const Run& run) const {
-        const Run* at = &run;
-        for (std::size_t steps = 0; steps <= job_.runs.size(); ++steps) {
-            if (find_building(job_, at->from)->origin) return true;
-            at = run_to(at->from);
-            if (!at) return false;
+    /// Ids of the house and of all that can be fed without leading through `without`.
+    std::set<std::string> fed_from_house(const std::string& without) const {
+        std::set<std::string> fed;
+        for (const Building& b : job_.buildings) {
+            if (b.origin) fed.insert(b.id);
         }
-        return false;
+        for (bool more = true; more;) {
+            more = false;
+            for (const Run& run : job_.runs) {
+                if (fed.count(run.from) == 0 || run.to == without) continue;
+                more = fed.insert(run.to).second || more;
+            }
+        }
+        return fed;
     }
 
     void loads() {

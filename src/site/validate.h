@@ -1,6 +1,7 @@
 #pragma once
-// What must hold between the parts of a job: ids are unique, runs form a tree from the origin, the
-// building fed has a load. Ranges of single figures are the reader's business (codec).
+// What must hold between the parts of a job: ids are unique, runs lead from the origin to every
+// building, those in one trench fit together, the buildings fed have a load. Ranges of single
+// figures are the reader's business (codec).
 
 #include "base/outcome.h"
 #include "site/job.h"

@@ -1,4 +1,5 @@
 #include "circuit/laying.h"
+#include "site/built.h"
 #include "study/setting_parts.h"
 
 #include <algorithm>
@@ -199,7 +200,7 @@ template <class L>
 void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_index) {
     const auto& legs = s.run->legs;
     for (std::size_t i = 0; i < legs.size(); ++i) {
-        const std::string at = fmt::format("/runs/{}/legs/{}", run_index, i);
+        const std::string at = fmt::format("{}/legs/{}", site::run_pointer(*s.job, run_index), i);
         const int number = static_cast<int>(i) + 1;
         LegSetting<L> out;
         out.method = legs[i].method;
@@ -228,7 +229,8 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         s.legs.push_back(std::move(out));
     }
     for (std::size_t i = 0; i < legs.size(); ++i) {
-        lie_of_leg(settler, legs[i], fmt::format("/runs/{}/legs/{}", run_index, i),
+        lie_of_leg(settler, legs[i],
+                   fmt::format("{}/legs/{}", site::run_pointer(*s.job, run_index), i),
                    may_lack_armour(*s.catalogue, legs, s.stretches[s.legs[i].stretch]), s.legs[i]);
     }
     say_what_is_in_sight(s);

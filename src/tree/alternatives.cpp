@@ -134,9 +134,10 @@ std::vector<std::size_t> shown(const Alternatives& all, std::size_t most) {
     return places;
 }
 
-Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked) {
+Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked,
+                          const Best* known) {
     Alternatives all;
-    all.cheapest = cheapest(at, tree, asked);
+    all.cheapest = known ? *known : cheapest(at, tree, asked);
     all.stopped = all.cheapest.stopped;
     if (!all.cheapest.found) return all;
     keep(all.ways, all.cheapest, Merit::nothing);

@@ -42,6 +42,8 @@ struct Alternatives {
 /// as far apart as may be.
 std::vector<std::size_t> shown(const Alternatives& all, std::size_t most);
 
-Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked);
+/// `known`: the cheapest of all, where it has been looked for already.
+Alternatives alternatives(const Workplace& at, const Tree& tree, const Asked& asked,
+                          const Best* known = nullptr);
 
 }  // namespace toft::tree

@@ -34,6 +34,9 @@ public:
     /// Quickly made choices did not stand.
     bool too_quick() const { return too_quick_; }
 
+    /// There are ways that might be built, but none below the price asked for.
+    bool all_too_dear() const { return too_dear_ && !best_.found && !stopped_ && !too_quick_; }
+
     Best seek() {
         for (const RunChoices& run : choices_) {
             best_.considered += run.considered;
@@ -133,7 +136,8 @@ private:
             }
             if (!answer || answer->standing == spread::Standing::impossible) return;
             const double promised = answer->price + extra_;
-            if (best_.found && promised >= best_.found->cost - penny_part) {
+            if (promised >= price_to_beat() - penny_part) {
+                too_dear_ = too_dear_ || !best_.found;
                 best_.at_least = std::min(best_.at_least, promised);
                 return;
             }
@@ -218,8 +222,12 @@ private:
         return true;
     }
 
+    double price_to_beat() const {
+        return best_.found ? std::min(best_.found->cost, asked_.below) : asked_.below;
+    }
+
     void take(Followed&& followed) {
-        if (best_.found && followed.cost >= best_.found->cost - penny_part) return;
+        if (followed.cost >= price_to_beat() - penny_part) return;
         best_.found = std::move(followed);
     }
 
@@ -254,6 +262,7 @@ private:
     const Asked& asked_;
     Depth depth_;
     bool too_quick_ = false;
+    bool too_dear_ = false;
     std::vector<RunChoices> choices_;
     Items bought_;
     double extra_ = 0;
@@ -269,7 +278,7 @@ Best cheapest(const Workplace& at, const Tree& tree, const Asked& asked) {
     Seeker quick(at, tree, asked, Depth::quick);
     Best best = quick.seek();
     // That quick choices find nothing proves nothing.
-    if (best.found && !quick.too_quick()) return best;
+    if ((best.found && !quick.too_quick()) || quick.all_too_dear()) return best;
     best.proved = false;
     if (best.stopped || !asked.thorough) return best;
     Seeker full(at, tree, asked, Depth::full);

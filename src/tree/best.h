@@ -24,6 +24,9 @@ struct Asked {
     long most_rounds = 400;
     /// Where quickly made choices do not stand, go on with all; else stop there, not proved.
     bool thorough = true;
+    /// Only ways below this price are asked for, pounds with tax. Where none is found and it is
+    /// proved, none is below it.
+    double below = no_limit;
     /// Asked now and then; once it says no, no more is looked for.
     std::function<bool(const Progress&)> go_on;
 };

@@ -202,6 +202,7 @@ private:
             const RunScheme& scheme = parts.choice.scheme;
             if (search::dependability(at_.catalogue, scheme) < floor_.dependability) continue;
             if (own_ && (scheme.earthing == BuildingEarthing::own_electrode) != *own_) continue;
+            if (!judge.fits_trenches(scheme)) continue;
             if (!judge.meets(Sees::run, scheme, floor_, parts.figures)) continue;
             const std::vector<price::Item> asked = judge.asked();
             Silent silent;

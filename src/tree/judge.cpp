@@ -39,6 +39,14 @@ RunJudge::RunJudge(const Workplace& at, std::size_t run, int phases,
     year_ = loss::year_of(silent, setting_);
 }
 
+bool RunJudge::fits_trenches(const RunScheme& scheme) const {
+    for (std::size_t i = 0; i < setting_.legs.size(); ++i) {
+        const bool pair = scheme.stretch[setting_.legs[i].stretch].parallel > 1;
+        if (pair && !setting_.run->legs[i].trench.empty()) return false;
+    }
+    return true;
+}
+
 bool RunJudge::meets(Sees sees, const RunScheme& scheme, const Floor& floor,
                      study::Figures<Silent>& figures) {
     Silent silent;
@@ -57,7 +65,8 @@ bool RunJudge::meets(Sees sees, const RunScheme& scheme, const Floor& floor,
 Judged RunJudge::judge(const RunScheme& scheme, const Floor& floor) {
     search::evaluate(setting_, scheme, evaluation_);
     std::vector<price::Item> remedies;
-    bool sound = search::dependability(at_.catalogue, scheme) >= floor.dependability;
+    bool sound = search::dependability(at_.catalogue, scheme) >= floor.dependability &&
+                 fits_trenches(scheme);
     for (const auto& finding : evaluation_.findings) {
         if (!finding.rule->only_cautions && !above(finding, floor)) sound = false;
         add_asked(finding, remedies);

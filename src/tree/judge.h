@@ -40,6 +40,11 @@ public:
     RunJudge(const Workplace& at, std::size_t run, int phases, const study::Incoming* incoming);
 
     const study::Setting<Silent>& setting() const { return setting_; }
+
+    /// In a trench shared with other runs each run has one cable: two side by side would be
+    /// neighbours to all others, with which nobody reckoned.
+    bool fits_trenches(const study::RunScheme& scheme) const;
+
     void bond_beyond(bool needed) { setting_.bonds_beyond = needed; }
 
     /// Whether every rule that looks at `sees` is met above the floor.

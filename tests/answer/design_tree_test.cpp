@@ -1,11 +1,13 @@
 // The answer to a job of several runs.
 
+#include "support/jobs.h"
 #include "support/trees.h"
 
 #include "answer/answer.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 namespace toft::answer {
@@ -114,6 +116,75 @@ TEST_F(TreeAnswer, StoppedItSaysSo) {
     EXPECT_TRUE(cheapest.search.proved) << "only others were still looked for";
     ASSERT_FALSE(cheapest.schemes.empty());
     EXPECT_EQ(cheapest.schemes.front().key, answer_.schemes.front().key);
+}
+
+/// b1 lies 60 m from the house and 20 m from b0.
+site::Job choice() {
+    site::Job job = support::tree_job({support::the_house, support::the_house});
+    job.runs[1].legs[0].length = support::measured(metres(60));
+    support::add_possible_run(job, 0, 1);
+    return job;
+}
+
+class Feeds : public testing::Test {
+protected:
+    site::Job job_ = choice();
+    Question question_{support::small_shop().catalogue, support::small_shop().book, job_};
+    Answer answer_ = design(question_);
+};
+
+TEST_F(Feeds, SayWhichRunIsBuiltAndWhatTheOtherWouldCostMore) {
+    ASSERT_TRUE(answer_.sound);
+    EXPECT_TRUE(answer_.search.proved);
+    ASSERT_EQ(answer_.feeds.size(), 1u);
+    const FeedAnswer& feed = answer_.feeds[0];
+    EXPECT_EQ(feed.building, "b1");
+    EXPECT_EQ(feed.run, "r2");
+    EXPECT_EQ(feed.from, "b0");
+    ASSERT_EQ(feed.others.size(), 1u);
+    ASSERT_TRUE(feed.others[0].more);
+    EXPECT_GT(*feed.others[0].more, 0);
+    EXPECT_NE(feed.says.find("b1 is fed from b0: from the house it would be £"), std::string::npos)
+        << feed.says;
+    const auto rank = static_cast<std::size_t>(feed.others[0].rank);
+    ASSERT_GT(rank, 1u);
+    EXPECT_NEAR(answer_.schemes[rank - 1].price.total - answer_.schemes[0].price.total,
+                *feed.others[0].more, 1e-6);
+    EXPECT_TRUE(part_of(answer_.schemes[rank - 1], "r1"));
+}
+
+TEST_F(Feeds, NameTheRunsThatAreNotBuilt) {
+    const SchemeAnswer& first = answer_.schemes.front();
+    EXPECT_EQ(first.not_built, std::vector<std::string>{"r1"});
+    EXPECT_EQ(first.feeds, "b0 from the house, b1 from b0");
+    EXPECT_FALSE(part_of(first, "r1"));
+    EXPECT_TRUE(part_of(first, "r2"));
+    EXPECT_NE(first.sentence.find(first.feeds), std::string::npos);
+}
+
+TEST_F(Feeds, TheJobAsBuiltIsDesignedTheSame) {
+    const site::Job built = as_built(job_, answer_.schemes.front());
+    EXPECT_EQ(built.runs.size(), 2u);
+    const Answer again =
+        design({support::small_shop().catalogue, support::small_shop().book, built});
+    EXPECT_NEAR(again.schemes.front().price.total, answer_.schemes.front().price.total, 1e-9);
+    EXPECT_TRUE(again.feeds.empty());
+    EXPECT_TRUE(again.schemes.front().not_built.empty());
+}
+
+TEST_F(Feeds, FactsArePointedAtWhereTheUserStatedThem) {
+    for (site::Run& run : job_.runs) {
+        run.legs[0].length = {true, metres(18), metres(22), site::Standing::assumed};
+    }
+    const site::Job built = as_built(job_, answer_.schemes.front());
+    ASSERT_EQ(built.runs[1].id, "r2");
+    Silent silent;
+    const auto setting = study::prepare(silent, support::small_shop().catalogue, built,
+                                        study::RunAt{1}, study::Corner{});
+    std::vector<std::string> pointers;
+    for (const study::OpenFact& fact : setting.open) pointers.push_back(fact.pointer);
+    EXPECT_EQ(std::count(pointers.begin(), pointers.end(), "/runs/2/legs/0/length_m"), 1);
+    EXPECT_EQ(std::count(pointers.begin(), pointers.end(), "/runs/1/legs/0/length_m"), 0);
 }
 
 }  // namespace

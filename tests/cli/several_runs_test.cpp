@@ -75,5 +75,19 @@ TEST_F(SeveralRuns, WhatToDoIsAListThatTellsThoseFedAlikeOnce) {
     EXPECT_LT(items, 10u) << "ten pillars, but fewer ways to feed one\n" << todo;
 }
 
+TEST_F(SeveralRuns, WhereSeveralLeadToOneBuildingOnlyTheOneBuiltIsExplainedAndDrawn) {
+    const std::string job = example("tansy-bank");
+    const Ran design = run({"design", job});
+    ASSERT_EQ(design.code, 0) << design.error;
+    EXPECT_NE(design.out.find("WHICH FEEDS WHICH"), std::string::npos);
+    EXPECT_NE(design.out.find("not built: "), std::string::npos);
+    EXPECT_EQ(run({"explain", job, "voltage-drop", "--run", "packing-feed"}).code, 0);
+    const Ran left_out = run({"explain", job, "voltage-drop", "--run", "glass-from-house"});
+    EXPECT_EQ(left_out.code, 2);
+    EXPECT_NE(left_out.error.find("not built"), std::string::npos) << left_out.error;
+    EXPECT_EQ(run({"draw", job, "--run", "packing-feed"}).code, 0);
+    EXPECT_EQ(run({"draw", job, "--run", "glass-from-house"}).code, 2);
+}
+
 }  // namespace
 }  // namespace toft::cli

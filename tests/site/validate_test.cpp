@@ -89,9 +89,45 @@ TEST_F(Validation, ABuildingMayFeedAnother) {
     EXPECT_EQ(codes(), Codes{});
 }
 
-TEST_F(Validation, ABuildingFedTwiceIsSaid) {
+/// House, shed, barn; runs 0 and 1 lead to the shed and from there to the barn.
+Job shed_and_barn(Job job) {
+    job.buildings.push_back(job.buildings[1]);
+    job.buildings[2].id = "barn";
+    job.runs.push_back(job.runs[0]);
+    job.runs[1].id = "second";
+    job.runs[1].from = "shed";
+    job.runs[1].to = "barn";
+    return job;
+}
+
+TEST_F(Validation, SeveralRunsMayLeadToOneBuilding) {
     job_.runs.push_back(job_.runs[0]);
-    EXPECT_EQ(codes(), (Codes{"duplicate-id", "fed-twice"}));
+    expect_only("duplicate-id", "/runs/1/id");
+    job_ = shed_and_barn(support::plain_job());
+    job_.runs.push_back(job_.runs[0]);
+    job_.runs[2].id = "third";
+    job_.runs[2].to = "barn";
+    EXPECT_EQ(codes(), Codes{});
+    job_.runs.push_back(job_.runs[1]);
+    job_.runs[3].id = "fourth";
+    std::swap(job_.runs[3].from, job_.runs[3].to);
+    EXPECT_EQ(codes(), Codes{}) << "either may feed the other";
+}
+
+TEST_F(Validation, ARunWhoseStartIsOnlyFedThroughItsEndCanNeverBeBuilt) {
+    job_ = shed_and_barn(support::plain_job());
+    job_.runs.push_back(job_.runs[1]);
+    job_.runs[2].id = "third";
+    std::swap(job_.runs[2].from, job_.runs[2].to);
+    expect_only("cycle", "/runs/2/from");
+}
+
+TEST_F(Validation, LegsInOneTrenchMustFitTogether) {
+    job_ = shed_and_barn(support::plain_job());
+    for (site::Run& run : job_.runs) run.legs[0].trench = "drive";
+    EXPECT_EQ(codes(), Codes{});
+    job_.runs[1].legs[0].surface = Surface::road;
+    expect_only("trench", "/runs/1/legs/0/surface");
 }
 
 TEST_F(Validation, TheBuildingFedHasALoad) {

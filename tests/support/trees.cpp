@@ -1,8 +1,11 @@
 #include "support/trees.h"
 
 #include "search/candidates.h"
+#include "site/built.h"
+#include "site/validate.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
+#include "tree/feeding.h"
 #include "tree/follow.h"
 
 #include <fmt/format.h>
@@ -102,14 +105,17 @@ std::vector<int> shape(TreeDice& dice) {
 
 class Trial {
 public:
-    Trial(const tree::Workplace& at, const tree::Floor& floor)
+    Trial(const tree::Workplace& at, const tree::Floor& floor,
+          double below = std::numeric_limits<double>::infinity())
         : at_(at),
           floor_(floor),
           tree_(tree::tree_of(at)),
           metal_(std::find(tree_.extraneous.begin(), tree_.extraneous.end(), true) !=
                  tree_.extraneous.end()),
           chosen_(tree_.order.size()),
-          left_(tree_.order.size()) {}
+          left_(tree_.order.size()) {
+        best_.total = below;
+    }
 
     BruteWay cheapest() {
         rest_.assign(tree_.order.size() + 1, 0);
@@ -258,8 +264,51 @@ site::Job random_tree_job(unsigned seed) {
     return job;
 }
 
+void add_possible_run(site::Job& job, int from, int to) {
+    site::Run run = job.runs[0];
+    run.id = fmt::format("r{}", job.runs.size());
+    run.from = from == the_house ? "house" : fmt::format("b{}", from);
+    run.to = fmt::format("b{}", to);
+    for (const site::Run& other : job.runs) {
+        if (other.to == run.to) run.phases = other.phases;
+    }
+    run.fed_from.reset();
+    run.legs = {plain_leg(site::LegMethod::buried_direct, 20)};
+    job.runs.push_back(run);
+}
+
+site::Job random_choice_job(unsigned seed) {
+    site::Job job = random_tree_job(seed);
+    TreeDice dice{std::mt19937(seed + 1000)};
+    const std::size_t buildings = job.runs.size();
+    for (std::size_t more = 1 + dice.below(3); more > 0; --more) {
+        site::Job larger = job;
+        const int to = static_cast<int>(dice.below(buildings));
+        const int from = static_cast<int>(dice.below(buildings + 1)) - 1;
+        add_possible_run(larger, from, to);
+        larger.runs.back().legs[0].length = measured(metres(dice.between(5, 70)));
+        if (site::validate(larger).empty()) job = larger;
+    }
+    for (site::Run& run : job.runs) {
+        if (dice.once_in(2)) continue;
+        run.legs[0].trench = "shared";
+        run.legs[0].other_loaded_circuits = {};
+    }
+    return job;
+}
+
 BruteWay brute_cheapest(const tree::Workplace& at, const tree::Floor& floor) {
     return Trial(at, floor).cheapest();
+}
+
+double brute_cheapest_of_trees(const tree::Workplace& at) {
+    double least = std::numeric_limits<double>::infinity();
+    for (const auto& runs : tree::all_trees(at.job, 1000)) {
+        const site::Job job = site::as_built(at.job, runs);
+        const tree::Workplace here{at.catalogue, at.book, job, at.corner, nullptr};
+        least = std::min(least, Trial(here, {}, least).cheapest().total);
+    }
+    return least;
 }
 
 }  // namespace toft::support

@@ -30,6 +30,12 @@ site::Job tree_job(const std::vector<int>& fed_from);
 /// that asks for bonding, boards without enough ways, final circuits, TT or TN, one phase or three.
 site::Job random_tree_job(unsigned seed);
 
+/// The same with one to three more runs that may be built instead, some in a shared trench.
+site::Job random_choice_job(unsigned seed);
+
+/// One more run that may be built, 20 m buried direct; `from` and `to` as in `tree_job`.
+void add_possible_run(site::Job& job, int from, int to);
+
 /// `total` with the energy lost over the years where the workplace counts it.
 struct BruteWay {
     double total = std::numeric_limits<double>::infinity();
@@ -40,5 +46,8 @@ struct BruteWay {
 /// behind every sound one of the runs before it; left is only what, with the least that the runs
 /// still to come can cost, is dearer than a sound way already found.
 BruteWay brute_cheapest(const tree::Workplace& at, const tree::Floor& floor);
+
+/// The same over every tree that the runs leave open; infinity where there is none.
+double brute_cheapest_of_trees(const tree::Workplace& at);
 
 }  // namespace toft::support

@@ -121,7 +121,7 @@ TABLES = {
     "ask/find_out.csv": (1, dict(
         fact=TEXT, question=TEXT, how=TEXT, minutes=Number(1, 300),
         by=Words(("anyone", "electrician", "operator")), values=TEXT)),
-    "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, cost=TEXT, value=TEXT)),
+    "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, many=TEXT, cost=TEXT, value=TEXT)),
     "lever/worth.csv": (1, dict(
         key=Words(("least.saving", "more.headroom", "small.cost")), value=Number(0.01, 100),
         unit=Words(("GBP", "ratio", "%")))),

@@ -8,6 +8,7 @@
 #include "special/advice.h"
 #include "walk/walk.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -243,6 +244,7 @@ struct PieceAnswer {
 /// An open fact, what hangs on it and how it is found out.
 struct UnknownAnswer {
     std::string fact, says, unit;
+    std::string place = {};  ///< of several runs: where it stands, in words; empty for the whole
     double low = 0, high = 0;
     bool stated = false;                    ///< the survey gave the range
     std::string effect;                     ///< decides, changes the price only, does not matter
@@ -253,6 +255,7 @@ struct UnknownAnswer {
     std::vector<std::string> with = {};     ///< facts each of which is enough for that
     std::optional<double> saves = {};       ///< pounds with tax that knowing it alone may save
     std::optional<double> saves_with = {};  ///< … once all others are known to be well
+    std::optional<double> saves_alike = {};  ///< … once the same is known to be well at every place
     std::optional<double> worth = {};  ///< what it saves less its trouble at the price of an hour
     bool ask = false;                  ///< worth going to find out
     std::string why = {};              ///< it is asked, or not
@@ -347,6 +350,8 @@ struct Question {
     std::size_t run = 0;                        ///< of the job, for what is asked of one run
     const study::Incoming* incoming = nullptr;  ///< left by the runs before; null: from the house
     bool bonds_beyond = false;                  ///< a building behind is bonded through the run
+    std::function<void(long)> told =
+        {};  ///< how many wholes of several runs are solved, after each
 };
 
 /// The run that is asked about, with so many phases.

@@ -1,6 +1,7 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/design_parts.h"
+#include "answer/unknowns_tree.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "study/ground_memo.h"
@@ -53,7 +54,10 @@ search::Contender contender_of(const FollowedRun& run) {
 class TreeWriter {
 public:
     explicit TreeWriter(const Question& q)
-        : q_(q), at_{q.catalogue, q.book, q.job, {}, q.memo}, tree_(tree::tree_of(at_)) {}
+        : q_(q),
+          at_{q.catalogue, q.book, q.job, {}, q.memo},
+          tree_(tree::tree_of(at_)),
+          solver_({q.catalogue, q.book}, q.job, *q.memo) {}
 
     Answer write() {
         answer_.job = q_.job.title;
@@ -115,8 +119,10 @@ private:
         // What a hoped-for way comes to is shown at the worse end, as everything else is.
         const Followed way =
             answer_.sound ? found : tree::follow(at_, tree_, schemes_of(found), {});
+        solve::Solution hoped;
+        hoped.schemes = schemes_of(found);
         const std::vector<std::string> hangs =
-            answer_.sound ? std::vector<std::string>() : hangs_on(schemes_of(found));
+            answer_.sound ? std::vector<std::string>() : solver_.hangs_on(hoped);
         std::vector<SchemeAnswer> parts;
         for (std::size_t i = 0; i < way.runs.size(); ++i) {
             parts.push_back(part(way.runs[i], tree_.order[i].run));
@@ -203,33 +209,11 @@ private:
         sum.total += more.total;
     }
 
-    /// Facts that at their worse end alone break the way, all others at their better.
-    std::vector<std::string> hangs_on(const std::vector<study::RunScheme>& schemes) {
-        std::vector<std::string> facts;
-        for (const study::OpenFact& fact : open_facts()) {
-            tree::Workplace at = at_;
-            at.corner.all = study::End::better;
-            at.corner.except.emplace_back(fact.pointer, study::End::worse);
-            if (!tree::follow(at, tree_, schemes, {}).sound) facts.push_back(fact.pointer);
-        }
-        if (!facts.empty()) return facts;
-        for (const study::OpenFact& fact : open_facts()) facts.push_back(fact.pointer);
-        return facts;
-    }
-
-    /// Of all runs, each once.
-    std::vector<study::OpenFact> open_facts() const {
-        std::vector<study::OpenFact> all;
-        for (const tree::Place& place : tree_.order) {
-            const tree::RunJudge judge(at_, place.run, 0, nullptr);
-            for (const study::OpenFact& fact : judge.setting().open) {
-                const bool known = std::any_of(all.begin(), all.end(), [&](const auto& other) {
-                    return other.pointer == fact.pointer;
-                });
-                if (!known) all.push_back(fact);
-            }
-        }
-        return all;
+    /// Each is looked at where that is cheap: where none of them matters. Else `toft ask` does.
+    void about_open_facts() {
+        if (solver_.open().empty()) return;
+        answer_.assumed.push_back(open_in_short(solver_));
+        if (none_matters(solver_)) answer_.unknowns = unknowns_of_tree(q_, solver_);
     }
 
     /// Each run as though it left the house: what falls even there is what to change.
@@ -262,9 +246,7 @@ private:
                 answer_.advice.push_back(std::move(advice));
             }
         }
-        answer_.assumed.push_back(
-            "what the survey leaves open is taken at its worse end; which of it matters is not "
-            "worked out for several runs together");
+        about_open_facts();
         add_new(answer_.assumed, q_.job.unused);
     }
 
@@ -290,6 +272,7 @@ private:
     const Question& q_;
     tree::Workplace at_;
     tree::Tree tree_;
+    solve::TreeSolver solver_;
     Citations citations_;
     Answer answer_;
 };

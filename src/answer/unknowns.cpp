@@ -3,6 +3,7 @@
 #include "answer/describe.h"
 #include "answer/hanging_words.h"
 #include "answer/outline.h"
+#include "answer/unknowns_tree.h"
 #include "study/ground_memo.h"
 #include "tables/find_out.h"
 #include "unknown/hanging.h"
@@ -33,8 +34,8 @@ double trouble(const price::Book& book, double minutes) {
 
 class Asking {
 public:
-    Asking(const solve::Solver& solver, const search::Result& found)
-        : solver_(solver), found_(found) {}
+    Asking(const solve::Solver& solver, const Telling& telling)
+        : solver_(solver), telling_(telling) {}
 
     Placed placed(const Hanging& h) const {
         Placed p;
@@ -51,7 +52,11 @@ public:
         a.with = h.with;
         a.saves = h.saves;
         a.saves_with = h.saves_with;
-        for (const unknown::Piece& piece : h.pieces) a.pieces.push_back(piece_of(piece));
+        const solve::Solution* first = nullptr;
+        for (const unknown::Piece& piece : h.pieces) {
+            a.pieces.push_back(piece_of(piece, first));
+            if (!first && piece.best.sound()) first = &piece.best;
+        }
         how_to(a);
         p.place = place_of(h, a);
         a.ask = p.place == Place::opens || p.place == Place::condition || p.place == Place::saves ||
@@ -62,13 +67,10 @@ public:
     }
 
 private:
-    PieceAnswer piece_of(const unknown::Piece& piece) const {
+    PieceAnswer piece_of(const unknown::Piece& piece, const solve::Solution* first) const {
         PieceAnswer a{piece.low, piece.high,      piece.best.sound(), piece.best.key,
                       "",        piece.total_low, piece.total_high};
-        if (a.sound) {
-            const study::RunScheme& scheme = piece.best.best->scheme;
-            a.words = brief_words(solver_.setting(scheme.phases), scheme);
-        }
+        if (a.sound) a.words = telling_.words(piece.best, first);
         return a;
     }
 
@@ -85,8 +87,7 @@ private:
     }
 
     bool on_condition(const std::string& fact) const {
-        if (found_.contenders.empty()) return false;
-        const auto& facts = found_.contenders.front().conditional_on;
+        const auto& facts = telling_.hopes_on;
         return std::find(facts.begin(), facts.end(), fact) != facts.end();
     }
 
@@ -117,7 +118,7 @@ private:
     }
 
     const solve::Solver& solver_;
-    const search::Result& found_;
+    const Telling& telling_;
 };
 
 /// By place, then by worth, then by the trouble.
@@ -134,8 +135,8 @@ bool asked_before(const Placed& a, const Placed& b) {
 
 }  // namespace
 
-std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search::Result& found) {
-    const Asking asking(solver, found);
+std::vector<UnknownAnswer> unknowns_told(const solve::Solver& solver, const Telling& telling) {
+    const Asking asking(solver, telling);
     std::vector<Placed> all;
     for (const Hanging& h : unknown::hanging_on(solver, solver.means().catalogue.find_out)) {
         all.push_back(asking.placed(h));
@@ -146,12 +147,24 @@ std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search
     return answers;
 }
 
+std::vector<UnknownAnswer> unknowns_of(const solve::RunSolver& solver,
+                                       const search::Result& found) {
+    Telling telling;
+    telling.words = [&](const solve::Solution& solution, const solve::Solution*) {
+        const study::RunScheme& scheme = solution.schemes.front();
+        return brief_words(solver.setting(scheme.phases), scheme);
+    };
+    if (!found.contenders.empty()) telling.hopes_on = found.contenders.front().conditional_on;
+    return unknowns_told(solver, telling);
+}
+
 AskAnswer ask(const Question& question) {
+    if (question.job.runs.size() > 1) return ask_tree(question);
     study::GroundMemo own;
     study::GroundMemo& memo = question.memo ? *question.memo : own;
     const search::Result found = search::search(question.catalogue, question.book, question.job, 0,
                                                 solve::options_for(memo));
-    const solve::Solver solver({question.catalogue, question.book}, question.job, found, memo);
+    const solve::RunSolver solver({question.catalogue, question.book}, question.job, found, memo);
     AskAnswer answer;
     answer.job = question.job.title;
     answer.sound = found.any_sound();

@@ -6,6 +6,7 @@
 #include "base/nearest.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
+#include "cli/progress.h"
 #include "cli/screen.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
@@ -26,6 +27,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <functional>
 #include <optional>
 #include <utility>
 
@@ -172,6 +174,16 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
     }
 }
 
+/// A run from a building, where nothing sound feeds that building.
+int nothing_arrives(const site::Job& job, std::size_t run) {
+    const site::Building& from = *site::find_building(job, job.runs[run].from);
+    complain(
+        fmt::format("no way to build all runs is sound, so nothing is known of what arrives "
+                    "at the board of {} (toft design says why)\n",
+                    from.name.empty() ? from.id : from.name));
+    return no_sound_scheme;
+}
+
 int no_such_scheme(const answer::Question& question, const ExplainArguments& arguments) {
     if (arguments.scheme.empty()) {
         complain(
@@ -222,13 +234,22 @@ int design(const DesignArguments& arguments) {
 }
 
 int tables(const TablesArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const answer::Question question{bench.catalogue, bench.book, job};
-            const auto reach = answer::reach(question, arguments.wish);
-            print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
-            return static_cast<int>(done);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        const auto run = run_named(job, arguments.run, arguments.json);
+                        if (!run) return static_cast<int>(bad_input);
+                        question.run = *run;
+                        std::optional<Picked> way;
+                        if (!site::find_building(job, job.runs[*run].from)->origin) {
+                            way = pick(question, "");
+                            if (!way) return nothing_arrives(job, *run);
+                            question.incoming = way->incoming ? &*way->incoming : nullptr;
+                        }
+                        const auto reach = answer::reach(question, arguments.wish);
+                        print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
+                        return static_cast<int>(done);
+                    });
 }
 
 int ground(const GroundArguments& arguments) {
@@ -271,10 +292,34 @@ int explain(const ExplainArguments& arguments) {
         });
 }
 
+namespace {
+
+/// How the outbuildings are to be earthed: of several runs each as the cheapest way to build them
+/// all feeds it; where there is none, only those fed from the house.
+std::vector<walk::Walk> walks_for(const Workbench& bench, const site::Job& job) {
+    if (job.runs.size() == 1) return answer::walks_of(bench.catalogue, job);
+    return designed(bench, job, false).walks;
+}
+
+}  // namespace
+
 int why(const WhyArguments& arguments) {
-    return with_job_of_one_run(
+    return with_job(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto walks = answer::walks_of(bench.catalogue, job);
+            std::optional<std::size_t> run;
+            if (!arguments.run.empty()) {
+                run = run_named(job, arguments.run, arguments.json);
+                if (!run) return static_cast<int>(bad_input);
+            }
+            std::vector<walk::Walk> walks = walks_for(bench, job);
+            if (run) {
+                walks.erase(std::remove_if(walks.begin(), walks.end(),
+                                           [&](const walk::Walk& walk) {
+                                               return walk.building != job.runs[*run].to;
+                                           }),
+                            walks.end());
+                if (walks.empty()) return nothing_arrives(job, *run);
+            }
             print(arguments.json ? codec::write_why(job.title, walks)
                                  : why_screen(job.title, walks, answer::standing_cautions()));
             return static_cast<int>(done);
@@ -282,6 +327,15 @@ int why(const WhyArguments& arguments) {
 }
 
 namespace {
+
+/// Tells on that line how many ways to build several runs have been worked out.
+std::function<void(long)> wholes_on(ProgressLine& line) {
+    return [&line](long solved) {
+        if (!line.due()) return;
+        line.show(
+            fmt::format("all runs worked out together {} times, {:.0f} s", solved, line.seconds()));
+    };
+}
 
 int survey_exit(bool sound, bool on_conditions) {
     if (sound) return done;
@@ -291,21 +345,29 @@ int survey_exit(bool sound, bool on_conditions) {
 }  // namespace
 
 int ask(const SurveyArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = answer::ask({bench.catalogue, bench.book, job});
-            print(arguments.json ? codec::write_ask(said) : ask_screen(said));
-            return survey_exit(said.sound, said.conditional);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        ProgressLine line;
+                        question.told = wholes_on(line);
+                        const auto said = answer::ask(question);
+                        line.clear();
+                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
 }
 
 int levers(const SurveyArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = answer::levers({bench.catalogue, bench.book, job});
-            print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-            return survey_exit(said.sound, said.conditional);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        ProgressLine line;
+                        question.told = wholes_on(line);
+                        const auto said = answer::levers(question);
+                        line.clear();
+                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
 }
 
 namespace {

@@ -30,6 +30,10 @@ site::Job tree_job(const std::vector<int>& fed_from);
 /// that asks for bonding, boards without enough ways, final circuits, TT or TN, one phase or three.
 site::Job random_tree_job(unsigned seed);
 
+/// The same with some of its facts left open or stated as a range: lengths, what pipes do, the
+/// house's bonding, the soil.
+site::Job random_open_tree_job(unsigned seed);
+
 struct BruteWay {
     double total = std::numeric_limits<double>::infinity();
     std::vector<study::RunScheme> schemes;  ///< in the order of the tree

@@ -1,7 +1,7 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/design_parts.h"
-#include "answer/unknowns_tree.h"
+#include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "study/ground_memo.h"

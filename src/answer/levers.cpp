@@ -2,7 +2,6 @@
 
 #include "answer/describe.h"
 #include "answer/outline.h"
-#include "answer/whole_words.h"
 #include "base/text.h"
 #include "lever/levers.h"
 #include "solve/tree_solver.h"
@@ -60,16 +59,11 @@ std::string brings_words(const lever::Lever& lever) {
     return words;
 }
 
-std::string end_of(const site::Job& job, std::size_t run) {
-    const site::Building& building = *site::find_building(job, job.runs[run].to);
-    return building.name.empty() ? building.id : building.name;
-}
-
 void add_places(const site::Job& job, const lever::Lever& lever, LeverAnswer& a) {
     if (job.runs.size() == 1) return;
-    for (const std::size_t run : lever.runs) a.places.push_back(end_of(job, run));
+    for (const std::size_t run : lever.runs) a.places.push_back(end_of_run(job, run));
     for (const lever::Singly& one : lever.singly) {
-        a.singly.emplace_back(end_of(job, one.run), one.brings);
+        a.singly.emplace_back(end_of_run(job, one.run), one.brings);
     }
     std::stable_sort(a.singly.begin(), a.singly.end(),
                      [](const auto& x, const auto& y) { return x.second > y.second; });

@@ -4,6 +4,7 @@
 
 #include "answer/answer.h"
 #include "solve/run_solver.h"
+#include "solve/tree_solver.h"
 
 #include <functional>
 
@@ -21,6 +22,16 @@ std::vector<UnknownAnswer> unknowns_told(const solve::Solver& solver, const Tell
 
 /// Those of a job of one run; `found` is the search as things stand.
 std::vector<UnknownAnswer> unknowns_of(const solve::RunSolver& solver, const search::Result& found);
+
+/// All open facts of all runs, each once, those first that are most worth finding out.
+std::vector<UnknownAnswer> unknowns_of_tree(const Question& question,
+                                            const solve::TreeSolver& solver);
+
+/// On one sentence what the open facts of the whole may come to, without looking at each.
+std::string open_in_short(const solve::TreeSolver& solver);
+
+/// None of the open facts can matter: the whole costs the same with all of them well.
+bool none_matters(const solve::TreeSolver& solver);
 
 /// What to go and find out, without the design.
 struct AskAnswer {

@@ -1,5 +1,7 @@
 #include "cli/commands.h"
 
+#include "cli/command_parts.h"
+
 #include "answer/describe.h"
 #include "answer/find.h"
 #include "answer/why.h"
@@ -34,44 +36,6 @@
 namespace toft::cli {
 
 namespace {
-
-void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
-void complain(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stderr); }
-
-int fault_exit(const Faults& faults, bool json, const char* title) {
-    if (json) {
-        print(codec::write_faults(faults));
-    } else {
-        complain(std::string(title) + "\n" + faults_screen(faults));
-    }
-    return bad_input;
-}
-
-int answer_exit(const answer::Answer& answer) {
-    if (answer.sound) return done;
-    return answer::only_conditional(answer) ? conditional : no_sound_scheme;
-}
-
-/// Runs `work` on the tables; broken tables are the program's own fault.
-template <class Work>
-int with_bench(const Work& work) {
-    auto bench = load_workbench();
-    if (!bench) {
-        complain("toft: its own tables are broken\n" + faults_screen(bench.error()));
-        return program_fault;
-    }
-    return work(*bench);
-}
-
-/// Runs `work` on a job; a job at fault is said and nothing is worked out.
-template <class Work>
-int with_job(const std::string& path, bool json, const Work& work) {
-    return with_bench([&](const Workbench& bench) {
-        auto job = load_job(bench, path);
-        if (!job) return fault_exit(job.error(), json, "the job cannot be designed as it stands:");
-        return work(bench, *job);
-    });
-}
 
 /// The same for what is worked out for one run only: of several it would answer for the first as
 /// though nothing were fed through its building.

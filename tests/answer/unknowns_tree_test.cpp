@@ -1,6 +1,6 @@
 // What of the open facts of several runs is worth finding out, in words.
 
-#include "answer/unknowns_tree.h"
+#include "answer/unknowns.h"
 
 #include "support/jobs.h"
 #include "support/trees.h"

@@ -1,4 +1,4 @@
-#include "answer/whole_words.h"
+#include "answer/outline.h"
 
 #include "solve/solve.h"
 #include "support/trees.h"

@@ -160,13 +160,19 @@ void expect_whole(const site::Job& job, unsigned seed, int& tried) {
         SCOPED_TRACE(std::to_string(seed) + h.fact.pointer + " at " + std::to_string(value));
         if (h.effect == Effect::none) {
             EXPECT_EQ(plain < tree::no_limit, stands.sound());
-            if (stands.sound()) EXPECT_NEAR(plain, stands.total, 0.005);
+            if (stands.sound()) {
+                EXPECT_NEAR(plain, stands.total, 0.005);
+            }
         }
-        if (stands.sound()) EXPECT_LE(stands.total - plain, h.saves.value_or(0) + 0.005);
+        if (stands.sound()) {
+            EXPECT_LE(stands.total - plain, h.saves.value_or(0) + 0.005);
+        }
         for (const Piece& piece : h.pieces) {
             if (value < piece.low || value > piece.high) continue;
             EXPECT_EQ(plain < tree::no_limit, piece.best.sound());
-            if (piece.best.sound()) EXPECT_NEAR(solver.price_at(corner, piece.best), plain, 1e-5);
+            if (piece.best.sound()) {
+                EXPECT_NEAR(solver.price_at(corner, piece.best), plain, 1e-5);
+            }
         }
         ++tried;
     }

@@ -5,7 +5,7 @@
 
 #include "lever/ideas.h"
 #include "lever/levers.h"
-#include "solve/solver.h"
+#include "solve/run_solver.h"
 #include "study/ground_memo.h"
 #include "unknown/hanging.h"
 
@@ -37,7 +37,7 @@ double seconds_of(const site::Job& job, bool keep, std::size_t& decides) {
     search::Result found =
         search::search(demo().catalogue, demo().book, job, 0, solve::options_for(memo));
     if (!keep) found.all_possible = false;
-    const solve::Solver solver(means(), job, found, memo);
+    const solve::RunSolver solver(means(), job, found, memo);
     decides = 0;
     for (const auto& h : unknown::hanging_on(solver, demo().catalogue.find_out)) {
         decides += h.effect == unknown::Effect::decides;
@@ -71,7 +71,7 @@ void levers_over_one_design(benchmark::State& state) {
         const auto start = Clock::now();
         const lever::Weighed all = lever::weigh(means(), job_of(state));
         const auto middle = Clock::now();
-        const solve::Solution one = solve::solve(means(), job_of(state));
+        const solve::Solution one = solve::solve_run(means(), job_of(state));
         once += std::chrono::duration<double>(Clock::now() - middle).count();
         whole += std::chrono::duration<double>(middle - start).count();
         if (one.key != all.before.key) {

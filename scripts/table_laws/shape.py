@@ -128,7 +128,7 @@ TABLES = {
         weight=Words(("danger now", "danger", "wrong", "record")),
         verdict=Words(("meets", "caution", "fails")), wrong=TEXT, danger=TEXT, first=TEXT,
         item=TEXT, tell=TEXT, clause=TEXT)),
-    "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, cost=TEXT, value=TEXT)),
+    "lever/lever.csv": (1, dict(key=TEXT, says=TEXT, many=TEXT, cost=TEXT, value=TEXT)),
     "lever/worth.csv": (1, dict(
         key=Words(("least.saving", "more.headroom", "small.cost")), value=Number(0.01, 100),
         unit=Words(("GBP", "ratio", "%")))),

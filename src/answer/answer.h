@@ -271,6 +271,7 @@ struct PieceAnswer {
 /// An open fact, what hangs on it and how it is found out.
 struct UnknownAnswer {
     std::string fact, says, unit;
+    std::string place = {};  ///< of several runs: where it stands, in words; empty for the whole
     double low = 0, high = 0;
     bool stated = false;                    ///< the survey gave the range
     std::string effect;                     ///< decides, changes the price only, does not matter
@@ -281,6 +282,7 @@ struct UnknownAnswer {
     std::vector<std::string> with = {};     ///< facts each of which is enough for that
     std::optional<double> saves = {};       ///< pounds with tax that knowing it alone may save
     std::optional<double> saves_with = {};  ///< … once all others are known to be well
+    std::optional<double> saves_alike = {};  ///< … once the same is known to be well at every place
     std::optional<double> worth = {};  ///< what it saves less its trouble at the price of an hour
     bool ask = false;                  ///< worth going to find out
     std::string why = {};              ///< it is asked, or not
@@ -408,6 +410,8 @@ struct Question {
     std::size_t most = 0;                       ///< schemes to list; 0 for as many as is usual
     /// Asked now and then; once it says no, the best so far is the answer.
     std::function<bool(const Progress&)> go_on = {};
+    std::function<void(long)> told =
+        {};  ///< how many wholes of several runs are solved, after each
 };
 
 /// The run that is asked about, with so many phases.

@@ -2,6 +2,7 @@
 #include "answer/describe.h"
 #include "answer/design_parts.h"
 #include "answer/together.h"
+#include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "site/built.h"
@@ -360,6 +361,20 @@ private:
         return all;
     }
 
+    /// Each is looked at where that is cheap: where none of them matters. Else `toft ask` does.
+    void about_open_facts(bool stopped) {
+        if (open_facts(best()).empty()) return;
+        if (stopped) {
+            answer_.assumed.push_back("what the survey leaves open is taken at its worse end");
+            return;
+        }
+        Question of_best{q_.catalogue, q_.book, best().job};
+        of_best.memo = q_.memo;
+        const solve::TreeSolver solver({q_.catalogue, q_.book}, best().job, *q_.memo);
+        answer_.assumed.push_back(open_in_short(solver));
+        if (none_matters(solver)) answer_.unknowns = unknowns_of_tree(of_best, solver);
+    }
+
     /// Each run as though it left the house: what falls even there is what to change.
     void say_what_fell() {
         if (choice_) {
@@ -394,9 +409,7 @@ private:
         advise(found);
         answer_.assumed = assumed_.lines(tree.order.size());
         say_of_lines();
-        answer_.assumed.push_back(
-            "what the survey leaves open is taken at its worse end; which of it matters is not "
-            "worked out for several runs together");
+        about_open_facts(found.stopped);
         add_new(answer_.assumed, q_.job.unused);
     }
 

@@ -1,12 +1,16 @@
 #include "answer/levers.h"
 
+#include "answer/as_recommended.h"
+
 #include "answer/describe.h"
 #include "answer/outline.h"
 #include "base/text.h"
 #include "lever/levers.h"
+#include "solve/tree_solver.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace toft::answer {
@@ -15,9 +19,15 @@ namespace {
 
 std::string pounds_words(double pounds) { return "£" + fixed(std::abs(pounds), 0); }
 
-/// The scheme in the words of the job that it was found for.
-std::string scheme_words(const Question& q, const site::Job& job, const study::RunScheme& scheme) {
+/// The solution in the words of the job that it was found for; of several runs what is built
+/// otherwise than before.
+std::string scheme_words(const Question& q, const site::Job& job, const solve::Solution& solution,
+                         const solve::Solution& before) {
+    if (!solution.sound()) return "";
+    const Question of_job{q.catalogue, q.book, job};
+    if (job.runs.size() > 1) return changed_words(of_job, solution, {before});
     Silent silent;
+    const study::RunScheme& scheme = solution.schemes.front();
     return brief_words(study::prepare(silent, q.catalogue, job, study::RunAt{0, scheme.phases}, {}),
                        scheme);
 }
@@ -51,7 +61,18 @@ std::string brings_words(const lever::Lever& lever) {
     return words;
 }
 
-LeverAnswer lever_answer(const Question& q, const lever::Lever& lever) {
+void add_places(const site::Job& job, const lever::Lever& lever, LeverAnswer& a) {
+    if (job.runs.size() == 1) return;
+    for (const std::size_t run : lever.runs) a.places.push_back(end_of_run(job, run));
+    for (const lever::Singly& one : lever.singly) {
+        a.singly.emplace_back(end_of_run(job, one.run), one.brings);
+    }
+    std::stable_sort(a.singly.begin(), a.singly.end(),
+                     [](const auto& x, const auto& y) { return x.second > y.second; });
+}
+
+LeverAnswer lever_answer(const Question& q, const lever::Lever& lever,
+                         const solve::Solution& before) {
     LeverAnswer a;
     a.key = lever.key;
     a.change = lever.words;
@@ -60,37 +81,68 @@ LeverAnswer lever_answer(const Question& q, const lever::Lever& lever) {
     a.cost = lever.cost;
     a.cost_says = cost_words(lever);
     if (!lever.opens) a.net = lever.net();
-    a.headroom = lever.after.best->headroom;
-    a.dependability = static_cast<int>(lever.after.best->dependability);
+    a.headroom = lever.after.headroom;
+    a.dependability = static_cast<int>(lever.after.dependability);
     a.scheme_key = lever.after.key;
-    a.total = lever.after.total();
+    a.total = lever.after.total;
     a.brings = brings_words(lever);
-    a.scheme = scheme_words(q, lever.job, lever.after.best->scheme);
+    a.scheme = scheme_words(q, lever.job, lever.after, before);
+    add_places(q.job, lever, a);
     return a;
 }
 
-}  // namespace
-
-LeversAnswer levers(const Question& q) {
+void about_run(const Question& q, LeversAnswer& answer) {
     search::Options options;
     options.first_only = true;
     options.memo = q.memo;
     const search::Result found = search::search(q.catalogue, q.book, q.job, 0, options);
-    LeversAnswer answer;
-    answer.job = q.job.title;
     answer.sound = found.any_sound();
     answer.conditional = !answer.sound && !found.contenders.empty();
-    if (!found.contenders.empty()) {
-        const search::Contender& first = found.contenders.front();
-        answer.scheme_key = first.key;
-        answer.scheme = scheme_words(q, q.job, first.scheme);
-        answer.total = first.total;
-        answer.headroom = first.headroom;
+    if (found.contenders.empty()) return;
+    const search::Contender& first = found.contenders.front();
+    Silent silent;
+    answer.scheme_key = first.key;
+    answer.scheme = brief_words(study::prepare(silent, q.catalogue, q.job,
+                                               study::RunAt{0, first.scheme.phases, q.memo}, {}),
+                                first.scheme);
+    answer.total = first.total;
+    answer.headroom = first.headroom;
+}
+
+/// Several runs as they stand; where nothing is sound, what is to be hoped for.
+void about_tree(const Question& q, const solve::Solution& before, LeversAnswer& answer) {
+    answer.sound = before.sound();
+    solve::Solution first = before;
+    if (!answer.sound) {
+        study::GroundMemo memo;
+        first = solve::TreeSolver({q.catalogue, q.book}, q.job, memo).hoped_for();
     }
-    const lever::Weighed weighed = lever::weigh({q.catalogue, q.book}, q.job);
+    answer.conditional = !answer.sound && first.sound();
+    answer.scheme_key = first.key;
+    answer.scheme = whole_words(q, first);
+    answer.total = first.total;
+    answer.headroom = first.headroom;
+}
+
+}  // namespace
+
+LeversAnswer levers(const Question& question) {
+    const site::Job built = as_recommended(question);
+    Question q{question.catalogue, question.book, built};
+    q.told = question.told;
+    q.memo = question.memo;
+    LeversAnswer answer;
+    answer.job = q.job.title;
+    const lever::Weighed weighed = lever::weigh({q.catalogue, q.book}, q.job, q.told);
+    if (q.job.runs.size() == 1) {
+        about_run(q, answer);
+    } else {
+        about_tree(q, weighed.before, answer);
+    }
     answer.tried = weighed.tried;
+    answer.proved = weighed.proved;
     for (const lever::Lever& lever : weighed.levers) {
-        answer.levers.push_back(lever_answer(q, lever));
+        answer.levers.push_back(lever_answer(q, lever, weighed.before));
     }
     answer.cautions = standing_cautions();
     return answer;

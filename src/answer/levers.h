@@ -3,11 +3,17 @@
 
 #include "answer/answer.h"
 
+#include <utility>
+
 namespace toft::answer {
 
 struct LeverAnswer {
     std::string key;
-    std::string change;          ///< what to do
+    std::string change;                    ///< what to do
+    std::vector<std::string> places = {};  ///< of several runs: buildings that it is made at, by
+                                           ///< name; none for the house and the wishes
+    /// Of a change at several places: what each brings alone, pounds, by name, the most first.
+    std::vector<std::pair<std::string, double>> singly = {};
     bool opens = false;          ///< nothing is sound without it
     double saves = 0;            ///< pounds with tax that the scheme is cheaper; below 0: dearer
     std::string cost_says;       ///< what the change itself costs, in words
@@ -29,6 +35,7 @@ struct LeversAnswer {
     double headroom = 0;
     std::vector<LeverAnswer> levers;
     std::size_t tried = 0;
+    bool proved = true;  ///< of several runs: each solution was proved to be the cheapest
     std::vector<std::string> cautions;
 };
 

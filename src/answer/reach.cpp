@@ -29,7 +29,12 @@ const site::Leg& longest_leg(const site::Run& run) {
 /// The job with one leg of that length and one load.
 class Stretchable {
 public:
-    Stretchable(const Question& q, const ReachWish& wish) : q_(q), job_(q.job) {
+    Stretchable(const Question& q, const ReachWish& wish)
+        : q_(q), phases_(study::phase_choices(q.job, q.run).front()), job_(q.job) {
+        const site::Run& stated = q.job.runs[q.run];
+        leave_out_behind(stated.to);
+        q_.run = 0;
+        while (job_.runs[q_.run].id != stated.id) ++q_.run;
         site::Run& run = job_.runs[q_.run];
         site::Leg leg = longest_leg(run);
         leg.family.clear();
@@ -41,7 +46,6 @@ public:
         far.future_load = {};
         far.load_w = {};
         job_.wishes.offer = wish.families;
-        phases_ = study::phase_choices(q.job, q.run).front();
     }
 
     void load(Amperes i) {
@@ -61,9 +65,24 @@ public:
     int phases() const { return phases_; }
 
 private:
-    const Question& q_;
-    site::Job job_;
+    /// A load of the tables is all that the run carries: what is fed through its building goes.
+    void leave_out_behind(const std::string& building) {
+        std::vector<std::string> behind;
+        for (const site::Run& run : job_.runs) {
+            if (run.from == building) behind.push_back(run.id);
+        }
+        for (const std::string& id : behind) {
+            const auto run = std::find_if(job_.runs.begin(), job_.runs.end(),
+                                          [&](const site::Run& r) { return r.id == id; });
+            const std::string to = run->to;
+            job_.runs.erase(run);
+            leave_out_behind(to);
+        }
+    }
+
+    Question q_;  ///< about the job given; its run is the place in the job here
     int phases_ = 1;
+    site::Job job_;
 };
 
 /// The first rule, of those that figures decide, that the scheme fails; null when it meets all.
@@ -167,7 +186,7 @@ private:
 
     study::RunScheme scheme(const tables::Cable& cable, Protective protective,
                             const tables::Device& device) const {
-        const bool tt = q_.job.intake.earthing == site::Earthing::tt;
+        const bool tt = system_ == site::Earthing::tt;
         study::RunScheme s;
         s.earthing =
             tt ? study::BuildingEarthing::shared_electrode : study::BuildingEarthing::supply_earth;
@@ -175,12 +194,15 @@ private:
         s.first() = {&cable, protective, nullptr, 1};
         s.device = &device;
         s.fed_from = device.fuse() ? site::FedFrom::tails : site::FedFrom::new_board;
+        if (q_.incoming) s.fed_from = site::FedFrom::spare_way;
         if (tt && !device.residual) s.rcd = &q_.catalogue.run_rcds.front();
         return s;
     }
 
     void describe(const study::Setting<Silent>& setting) {
         out_.job = q_.job.title;
+        system_ = setting.supply.system;
+        if (q_.job.runs.size() > 1) out_.run = setting.run->id;
         out_.phases = job_.phases();
         out_.longest_m = farthest;
         out_.laid = site::word(setting.legs[0].method);
@@ -192,6 +214,11 @@ private:
             out_.device = d.standard + (d.curve.empty() ? "" : " type " + d.curve);
         }
         out_.assumed = setting.assumed;
+        if (q_.incoming) {
+            out_.assumed.push_back(
+                "what the runs before this one leave is that of the cheapest way to build them "
+                "all, at the job's own load: they lose more where this run carries more");
+        }
         for (const study::OpenFact& fact : setting.open) {
             out_.assumed.push_back(
                 fmt::format("{} is not known: taken at its worse end", fact.says));
@@ -202,6 +229,7 @@ private:
     const Question& q_;
     Stretchable job_;
     std::vector<const tables::Device*> devices_;
+    site::Earthing system_ = site::Earthing::tn_c_s;  ///< of the board that feeds the run
     ReachAnswer out_;
 };
 

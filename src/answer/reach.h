@@ -38,6 +38,7 @@ struct ReachTable {
 
 struct ReachAnswer {
     std::string job;
+    std::string run;     ///< of a job of several, which
     std::string laid;    ///< how the cable is taken to lie
     std::string supply;  ///< the supply in words
     std::string device;  ///< standard and curve of the devices

@@ -1,13 +1,19 @@
 #include "answer/unknowns.h"
 
+#include "answer/as_recommended.h"
+
 #include "answer/describe.h"
 #include "answer/hanging_words.h"
 #include "answer/outline.h"
+#include "base/text.h"
 #include "study/ground_memo.h"
 #include "tables/find_out.h"
 #include "unknown/hanging.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace toft::answer {
@@ -33,8 +39,8 @@ double trouble(const price::Book& book, double minutes) {
 
 class Asking {
 public:
-    Asking(const solve::Solver& solver, const search::Result& found)
-        : solver_(solver), found_(found) {}
+    Asking(const solve::Solver& solver, const Telling& telling)
+        : solver_(solver), telling_(telling) {}
 
     Placed placed(const Hanging& h) const {
         Placed p;
@@ -51,7 +57,11 @@ public:
         a.with = h.with;
         a.saves = h.saves;
         a.saves_with = h.saves_with;
-        for (const unknown::Piece& piece : h.pieces) a.pieces.push_back(piece_of(piece));
+        const solve::Solution* first = nullptr;
+        for (const unknown::Piece& piece : h.pieces) {
+            a.pieces.push_back(piece_of(piece, first));
+            if (!first && piece.best.sound()) first = &piece.best;
+        }
         how_to(a);
         p.place = place_of(h, a);
         a.ask = p.place == Place::opens || p.place == Place::condition || p.place == Place::saves ||
@@ -62,13 +72,10 @@ public:
     }
 
 private:
-    PieceAnswer piece_of(const unknown::Piece& piece) const {
+    PieceAnswer piece_of(const unknown::Piece& piece, const solve::Solution* first) const {
         PieceAnswer a{piece.low, piece.high,      piece.best.sound(), piece.best.key,
                       "",        piece.total_low, piece.total_high};
-        if (a.sound) {
-            const study::RunScheme& scheme = piece.best.best->scheme;
-            a.words = brief_words(solver_.setting(scheme.phases), scheme);
-        }
+        if (a.sound) a.words = telling_.words(piece.best, first);
         return a;
     }
 
@@ -85,8 +92,7 @@ private:
     }
 
     bool on_condition(const std::string& fact) const {
-        if (found_.contenders.empty()) return false;
-        const auto& facts = found_.contenders.front().conditional_on;
+        const auto& facts = telling_.hopes_on;
         return std::find(facts.begin(), facts.end(), fact) != facts.end();
     }
 
@@ -117,7 +123,7 @@ private:
     }
 
     const solve::Solver& solver_;
-    const search::Result& found_;
+    const Telling& telling_;
 };
 
 /// By place, then by worth, then by the trouble.
@@ -132,10 +138,55 @@ bool asked_before(const Placed& a, const Placed& b) {
     return a.answer.minutes < b.answer.minutes;
 }
 
+using study::Corner;
+using study::End;
+
+/// Sums of money that differ by less are no difference.
+constexpr double no_difference = 0.005;
+
+bool same_question(const UnknownAnswer& a, const UnknownAnswer& b) {
+    return !a.question.empty() && a.question == b.question && a.effect != "does not matter" &&
+           b.effect != "does not matter";
+}
+
+/// Where the same question arises at several places: what it saves to know it well at all of them.
+void add_alike(const solve::TreeSolver& solver, std::vector<UnknownAnswer>& unknowns) {
+    const solve::Solution& stands = solver.as_it_stands();
+    if (!stands.sound()) return;
+    for (UnknownAnswer& u : unknowns) {
+        Corner corner;
+        for (const UnknownAnswer& other : unknowns) {
+            if (same_question(u, other)) corner.except.emplace_back(other.fact, End::better);
+        }
+        if (corner.except.size() < 2) continue;
+        const solve::Solution known = solver.at(corner);
+        if (known.sound()) u.saves_alike = std::max(0.0, stands.total - known.total);
+    }
+}
+
+/// The facts, and what each run takes for granted, each sentence once.
+void add_assumed(const Question& q, AskAnswer& answer) {
+    Silent silent;
+    for (std::size_t run = 0; run < q.job.runs.size(); ++run) {
+        const auto setting =
+            study::prepare(silent, q.catalogue, q.job, study::RunAt{run, 0, q.memo}, {});
+        for (const std::string& line : setting.assumed) {
+            const auto& said = answer.assumed;
+            if (std::find(said.begin(), said.end(), line) == said.end()) {
+                answer.assumed.push_back(line);
+            }
+        }
+    }
+    if (q.job.wishes.prefer != site::Prefer::price) {
+        answer.assumed.push_back(
+            "ways to build several runs are compared by price here, whatever the job prefers");
+    }
+}
+
 }  // namespace
 
-std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search::Result& found) {
-    const Asking asking(solver, found);
+std::vector<UnknownAnswer> unknowns_told(const solve::Solver& solver, const Telling& telling) {
+    const Asking asking(solver, telling);
     std::vector<Placed> all;
     for (const Hanging& h : unknown::hanging_on(solver, solver.means().catalogue.find_out)) {
         all.push_back(asking.placed(h));
@@ -146,12 +197,89 @@ std::vector<UnknownAnswer> unknowns_of(const solve::Solver& solver, const search
     return answers;
 }
 
+std::vector<UnknownAnswer> unknowns_of(const solve::RunSolver& solver,
+                                       const search::Result& found) {
+    Telling telling;
+    telling.words = [&](const solve::Solution& solution, const solve::Solution*) {
+        const study::RunScheme& scheme = solution.schemes.front();
+        return brief_words(solver.setting(scheme.phases), scheme);
+    };
+    if (!found.contenders.empty()) telling.hopes_on = found.contenders.front().conditional_on;
+    return unknowns_told(solver, telling);
+}
+
+std::vector<UnknownAnswer> unknowns_of_tree(const Question& q, const solve::TreeSolver& solver) {
+    const solve::Solution& stands = solver.as_it_stands();
+    const solve::Solution first = stands.sound() ? stands : solver.hoped_for();
+    const Against before{first, stands.sound() ? "as it stands" : "as is hoped for"};
+    Telling telling;
+    telling.words = [&](const solve::Solution& solution, const solve::Solution* piece) {
+        const bool same = solve::same_choice(solution, first);
+        return changed_words(q, solution, piece && !same ? Against{*piece, "the same"} : before);
+    };
+    if (!stands.sound() && first.sound()) telling.hopes_on = solver.hangs_on(first);
+    std::vector<UnknownAnswer> unknowns = unknowns_told(solver, telling);
+    for (UnknownAnswer& u : unknowns) {
+        u.place = place_of_fact(q.job, u.fact);
+        if (!u.place.empty()) u.says = u.place + ": " + u.says;
+    }
+    add_alike(solver, unknowns);
+    return unknowns;
+}
+
+bool none_matters(const solve::TreeSolver& solver) {
+    const solve::Solution& stands = solver.as_it_stands();
+    const solve::Solution hoped = solver.hoped_for();
+    return stands.sound() == hoped.sound() && std::abs(stands.total - hoped.total) < no_difference;
+}
+
+std::string open_in_short(const solve::TreeSolver& solver) {
+    if (solver.open().empty()) return "";
+    const std::string open = "what the survey leaves open is taken at its worse end";
+    const solve::Solution& stands = solver.as_it_stands();
+    const solve::Solution hoped = solver.hoped_for();
+    if (!stands.sound()) return open + "; toft ask says what to find out first";
+    if (!hoped.sound() || none_matters(solver)) return open;
+    return fmt::format(
+        "{}; if all of it turns out well the whole costs £{} less: toft ask says "
+        "which of it to find out",
+        open, fixed(stands.total - hoped.total, 0));
+}
+
+namespace {
+
+AskAnswer ask_tree(const Question& question) {
+    const site::Job built = as_recommended(question);
+    study::GroundMemo own;
+    Question q{question.catalogue, question.book, built};
+    q.told = question.told;
+    q.memo = question.memo ? question.memo : &own;
+    const solve::TreeSolver solver({q.catalogue, q.book}, q.job, *q.memo, q.told);
+    AskAnswer answer;
+    answer.job = q.job.title;
+    answer.sound = solver.as_it_stands().sound();
+    const solve::Solution first = answer.sound ? solver.as_it_stands() : solver.hoped_for();
+    answer.conditional = !answer.sound && first.sound();
+    answer.stands = whole_words(q, first);
+    answer.total = first.total;
+    answer.unknowns = unknowns_of_tree(q, solver);
+    answer.proved = solver.all_proved();
+    add_assumed(q, answer);
+    const std::string taken = feeding_taken(question.job, built);
+    if (!taken.empty()) answer.assumed.push_back(taken);
+    answer.cautions = standing_cautions();
+    return answer;
+}
+
+}  // namespace
+
 AskAnswer ask(const Question& question) {
+    if (question.job.runs.size() > 1) return ask_tree(question);
     study::GroundMemo own;
     study::GroundMemo& memo = question.memo ? *question.memo : own;
     const search::Result found = search::search(question.catalogue, question.book, question.job, 0,
                                                 solve::options_for(memo));
-    const solve::Solver solver({question.catalogue, question.book}, question.job, found, memo);
+    const solve::RunSolver solver({question.catalogue, question.book}, question.job, found, memo);
     AskAnswer answer;
     answer.job = question.job.title;
     answer.sound = found.any_sound();

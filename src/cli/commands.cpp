@@ -1,5 +1,7 @@
 #include "cli/commands.h"
 
+#include "cli/command_parts.h"
+
 #include "answer/describe.h"
 #include "answer/find.h"
 #include "answer/why.h"
@@ -7,6 +9,7 @@
 #include "cli/built.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
+#include "cli/progress.h"
 #include "cli/screen.h"
 #include "cli/watch.h"
 #include "cli/workbench.h"
@@ -31,51 +34,13 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <functional>
 #include <optional>
 #include <utility>
 
 namespace toft::cli {
 
 namespace {
-
-void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
-void complain(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stderr); }
-
-int fault_exit(const Faults& faults, bool json, const char* title) {
-    if (json) {
-        print(codec::write_faults(faults));
-    } else {
-        complain(std::string(title) + "\n" + faults_screen(faults));
-    }
-    return bad_input;
-}
-
-int answer_exit(const answer::Answer& answer) {
-    if (answer.search.stopped) return stopped;
-    if (answer.sound) return done;
-    return answer::only_conditional(answer) ? conditional : no_sound_scheme;
-}
-
-/// Runs `work` on the tables; broken tables are the program's own fault.
-template <class Work>
-int with_bench(const Work& work) {
-    auto bench = load_workbench();
-    if (!bench) {
-        complain("toft: its own tables are broken\n" + faults_screen(bench.error()));
-        return program_fault;
-    }
-    return work(*bench);
-}
-
-/// Runs `work` on a job; a job at fault is said and nothing is worked out.
-template <class Work>
-int with_job(const std::string& path, bool json, const Work& work) {
-    return with_bench([&](const Workbench& bench) {
-        auto job = load_job(bench, path);
-        if (!job) return fault_exit(job.error(), json, "the job cannot be designed as it stands:");
-        return work(bench, *job);
-    });
-}
 
 /// The same for what is worked out for one run only: of several it would answer for the first as
 /// though nothing were fed through its building.
@@ -134,6 +99,16 @@ void print_workings(const answer::Recorded& recorded, const std::string& scheme_
         const auto working = recorded.working(name);
         if (working) print("\n" + working_screen(*working, scheme_key));
     }
+}
+
+/// A run from a building, where nothing sound feeds that building.
+int nothing_arrives(const site::Job& job, std::size_t run) {
+    const site::Building& from = *site::find_building(job, job.runs[run].from);
+    complain(
+        fmt::format("no way to build all runs is sound, so nothing is known of what arrives "
+                    "at the board of {} (toft design says why)\n",
+                    from.name.empty() ? from.id : from.name));
+    return no_sound_scheme;
 }
 
 /// The way looked at builds another run to that building.
@@ -212,13 +187,31 @@ int design(const DesignArguments& arguments) {
 }
 
 int tables(const TablesArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const answer::Question question{bench.catalogue, bench.book, job};
-            const auto reach = answer::reach(question, arguments.wish);
-            print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
-            return static_cast<int>(done);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        const auto run = run_named(job, arguments.run, arguments.json);
+                        if (!run) return static_cast<int>(bad_input);
+                        question.run = *run;
+                        const bool behind = !site::find_building(job, job.runs[*run].from)->origin;
+                        bool left_out = false;
+                        std::optional<Picked> way;
+                        if (behind || site::has_choice(job)) {
+                            way = pick(question, "", arguments.run, left_out);
+                            if (left_out)
+                                return not_built(arguments.run, arguments.json, "no tables:");
+                            if (!way) return nothing_arrives(job, *run);
+                        }
+                        const site::Job built = way                    ? way->job
+                                                : job.runs.size() == 1 ? job
+                                                                       : site::as_built(job);
+                        answer::Question of_run{bench.catalogue, bench.book, built};
+                        of_run.run = way ? way->run : *run;
+                        of_run.incoming = way && way->incoming ? &*way->incoming : nullptr;
+                        const auto reach = answer::reach(of_run, arguments.wish);
+                        print(arguments.json ? codec::write_reach(reach) : reach_screen(reach));
+                        return static_cast<int>(done);
+                    });
 }
 
 int ground(const GroundArguments& arguments) {
@@ -286,10 +279,34 @@ int tolerance_of(const ToleranceArguments& arguments) {
         });
 }
 
+namespace {
+
+/// How the outbuildings are to be earthed: of several runs each as the cheapest way to build them
+/// all feeds it; where there is none, only those fed from the house.
+std::vector<walk::Walk> walks_for(const Workbench& bench, const site::Job& job) {
+    if (job.runs.size() == 1) return answer::walks_of(bench.catalogue, job);
+    return designed(bench, job, false).walks;
+}
+
+}  // namespace
+
 int why(const WhyArguments& arguments) {
-    return with_job_of_one_run(
+    return with_job(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto walks = answer::walks_of(bench.catalogue, job);
+            std::optional<std::size_t> run;
+            if (!arguments.run.empty()) {
+                run = run_named(job, arguments.run, arguments.json);
+                if (!run) return static_cast<int>(bad_input);
+            }
+            std::vector<walk::Walk> walks = walks_for(bench, job);
+            if (run) {
+                walks.erase(std::remove_if(walks.begin(), walks.end(),
+                                           [&](const walk::Walk& walk) {
+                                               return walk.building != job.runs[*run].to;
+                                           }),
+                            walks.end());
+                if (walks.empty()) return nothing_arrives(job, *run);
+            }
             print(arguments.json ? codec::write_why(job.title, walks)
                                  : why_screen(job.title, walks, answer::standing_cautions()));
             return static_cast<int>(done);
@@ -297,6 +314,15 @@ int why(const WhyArguments& arguments) {
 }
 
 namespace {
+
+/// Tells on that line how many ways to build several runs have been worked out.
+std::function<void(long)> wholes_on(ProgressLine& line) {
+    return [&line](long solved) {
+        if (!line.due()) return;
+        line.show(
+            fmt::format("all runs worked out together {} times, {:.0f} s", solved, line.seconds()));
+    };
+}
 
 int survey_exit(bool sound, bool on_conditions) {
     if (sound) return done;
@@ -306,21 +332,29 @@ int survey_exit(bool sound, bool on_conditions) {
 }  // namespace
 
 int ask(const SurveyArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = answer::ask({bench.catalogue, bench.book, job});
-            print(arguments.json ? codec::write_ask(said) : ask_screen(said));
-            return survey_exit(said.sound, said.conditional);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        ProgressLine line;
+                        question.told = wholes_on(line);
+                        const auto said = answer::ask(question);
+                        line.clear();
+                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
 }
 
 int levers(const SurveyArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = answer::levers({bench.catalogue, bench.book, job});
-            print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-            return survey_exit(said.sound, said.conditional);
-        });
+    return with_job(arguments.job, arguments.json,
+                    [&](const Workbench& bench, const site::Job& job) {
+                        answer::Question question{bench.catalogue, bench.book, job};
+                        ProgressLine line;
+                        question.told = wholes_on(line);
+                        const auto said = answer::levers(question);
+                        line.clear();
+                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
+                        return survey_exit(said.sound, said.conditional);
+                    });
 }
 
 int later(const SurveyArguments& arguments) {

@@ -47,6 +47,7 @@ struct ExplainArguments {
 
 struct TablesArguments {
     std::string job;
+    std::string run;  ///< of a job of several; empty for the first from the house
     answer::ReachWish wish;
     bool json = false;
 };
@@ -58,6 +59,7 @@ struct GroundArguments {
 
 struct WhyArguments {
     std::string job;
+    std::string run;  ///< of a job of several; empty for all
     bool json = false;
 };
 

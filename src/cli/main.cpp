@@ -192,6 +192,7 @@ void add_survey(CLI::App& app, const char* name, const char* says, SurveyArgumen
 void add_questions(CLI::App& app, Arguments& a) {
     auto* why = app.add_subcommand("why", "How the outbuilding should be earthed, step by step");
     why->add_option("JOB", a.why.job, "job file, or - for standard input")->required();
+    why->add_option("--run", a.why.run, "of a job of several runs, which (left out: all)");
     why->add_flag("--json", a.why.json, "print the steps as JSON");
     add_survey(app, "ask", "What to go and find out, most worth first, and what hangs on it",
                a.ask);
@@ -233,6 +234,8 @@ void add_commands(CLI::App& app, Arguments& a) {
         ->check(CLI::IsMember(toft::codec::device_standards()));
     tables->add_option("--curve", a.tables.wish.curve, "type of a breaker")
         ->check(CLI::IsMember({"B", "C", "D"}));
+    tables->add_option("--run", a.tables.run,
+                       "of a job of several runs, which (left out: the first from the house)");
     tables->add_flag("--json", a.tables.json, "print the tables as JSON");
 
     auto* ground = app.add_subcommand(

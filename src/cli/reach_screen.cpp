@@ -60,6 +60,7 @@ std::string table_text(const ReachAnswer& a, const ReachTable& table, Letters& l
 std::string reach_screen(const ReachAnswer& a) {
     Letters letters;
     std::string text = fmt::format("{}: how far a cable reaches, in metres\n", a.job);
+    if (!a.run.empty()) text += fmt::format("Run {}, with nothing fed through its end.\n", a.run);
     text += wrapped("",
                     fmt::format("{}; {}; {}, fully loaded; {}.", a.supply,
                                 a.phases == 3 ? "three phases" : "one phase", a.device, a.laid),

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace toft::cli {
 
 namespace {
@@ -119,8 +121,9 @@ std::string way_text(const walk::Way& way) {
     return text;
 }
 
+/// All that is said of a building but its name.
 std::string walk_text(const walk::Walk& w) {
-    std::string text = fmt::format("\nHOW IS {} TO BE EARTHED?\n", w.name);
+    std::string text;
     std::size_t number = 0;
     for (const walk::Step& step : w.steps) text += step_text(w, step, ++number);
     text += "\nWHERE THE WAYS STAND\n";
@@ -128,12 +131,40 @@ std::string walk_text(const walk::Walk& w) {
     return text + "\nIN SHORT\n" + wrapped("  ", w.conclusion, 2);
 }
 
+/// Buildings of which the same is to be said.
+struct SaidOfAll {
+    std::vector<std::string> names;
+    std::string text;
+};
+
+std::vector<SaidOfAll> alike_in(const std::vector<walk::Walk>& walks) {
+    std::vector<SaidOfAll> all;
+    for (const walk::Walk& w : walks) {
+        const std::string text = walk_text(w);
+        const auto same = std::find_if(all.begin(), all.end(),
+                                       [&](const SaidOfAll& told) { return told.text == text; });
+        if (same != all.end()) {
+            same->names.push_back(w.name);
+        } else {
+            all.push_back({{w.name}, text});
+        }
+    }
+    return all;
+}
+
+std::string heading_of(const std::vector<std::string>& names) {
+    if (names.size() == 1) return fmt::format("HOW IS {} TO BE EARTHED?", names.front());
+    return fmt::format("HOW ARE {} TO BE EARTHED, EACH ALIKE?", listed(names));
+}
+
 }  // namespace
 
 std::string why_screen(const std::string& job, const std::vector<walk::Walk>& walks,
                        const std::vector<std::string>& cautions) {
     std::string text = job + "\n";
-    for (const walk::Walk& w : walks) text += walk_text(w);
+    for (const SaidOfAll& told : alike_in(walks)) {
+        text += wrapped("\n", heading_of(told.names), 2) + told.text;
+    }
     text += "\nBEFORE ANYONE ACTS ON THIS\n";
     for (const std::string& caution : cautions) text += wrapped("  ", caution, 2);
     return text;

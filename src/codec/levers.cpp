@@ -10,9 +10,19 @@ Json sum_json(const std::optional<double>& pounds) {
     return pounds ? Json(rounded(*pounds)) : Json();
 }
 
+Json singly_json(const answer::LeverAnswer& l) {
+    Json json = Json::array();
+    for (const auto& [place, brings] : l.singly) {
+        json.push_back({{"place", place}, {"brings", rounded(brings)}});
+    }
+    return json;
+}
+
 Json lever_json(const answer::LeverAnswer& l) {
     return {{"lever", l.key},
             {"change", l.change},
+            {"places", l.places},
+            {"singly", singly_json(l)},
             {"brings", l.brings},
             {"opens", l.opens},
             {"saves", l.opens ? Json() : Json(rounded(l.saves))},
@@ -39,6 +49,7 @@ std::string write_levers(const answer::LeversAnswer& a) {
               {"price", any ? Json(rounded(a.total)) : Json()},
               {"headroom", any ? Json(rounded(a.headroom)) : Json()},
               {"tried", a.tried},
+              {"proved", a.proved},
               {"levers", Json::array()},
               {"cautions", a.cautions}};
     for (const answer::LeverAnswer& lever : a.levers) json["levers"].push_back(lever_json(lever));

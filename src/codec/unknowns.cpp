@@ -40,6 +40,8 @@ Json unknown_json(const answer::UnknownAnswer& u) {
               {"how", u.how},
               {"by", u.by},
               {"minutes", rounded(u.minutes)}};
+    if (!u.place.empty()) json["place"] = u.place;
+    if (u.saves_alike) json["may_save_alike"] = rounded(*u.saves_alike);
     for (const answer::PieceAnswer& p : u.pieces) json["answers"].push_back(piece_json(p));
     return json;
 }
@@ -51,6 +53,7 @@ std::string write_ask(const answer::AskAnswer& a) {
               {"conditional", a.conditional},
               {"stands", a.stands.empty() ? Json() : Json(a.stands)},
               {"price", a.stands.empty() ? Json() : Json(rounded(a.total))},
+              {"proved", a.proved},
               {"find_out", Json::array()},
               {"leave", Json::array()},
               {"assumed", a.assumed},

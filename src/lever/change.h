@@ -28,7 +28,9 @@ struct Change {
     std::string key;    ///< row of data/lever/lever.csv
     std::string where;  ///< what the row's words name: a leg, a pipe, a load
     site::Job job;
-    bool widens = false;  ///< it lets the search choose what the survey had left out
+    bool widens = false;              ///< it lets the search choose what the survey had left out
+    std::size_t count = 1;            ///< how many of its kind are made at once
+    std::vector<std::size_t> runs{};  ///< that it is made at; empty: the house, or the wishes
 };
 
 using Changes = std::vector<Change>;

@@ -14,7 +14,14 @@ Changes house_work(const Ground& ground);       ///< bonding, earthing conductor
 Changes wider_offer(const Ground& ground);      ///< what the wishes and the run leave open
 Changes other_earth(const Ground& ground);      ///< electrodes, the operator's terminal
 
-/// All of them.
+/// All of them, each with the run it is made at.
 Changes all_changes(const Ground& ground);
+
+/// Those of every run of a job; those of the house and of the wishes once.
+Changes all_changes_of(const tables::Catalogue& catalogue, const site::Job& job);
+
+/// Changes of one kind, each of another place, made together.
+Change made_together(const tables::Catalogue& catalogue, const site::Job& job,
+                     const std::vector<const Change*>& parts);
 
 }  // namespace toft::lever

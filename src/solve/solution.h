@@ -1,20 +1,25 @@
 #pragma once
 // What a job comes to under one reading of its open facts: the first of the sound schemes, or that
-// there is none. Levers and unknowns compare such solutions and look no further.
+// there is none; of a job of several runs the cheapest way to build them all. Levers and unknowns
+// compare such solutions and look no further.
 
-#include "search/search.h"
+#include "study/scheme.h"
 
-#include <optional>
 #include <string>
+#include <vector>
 
 namespace toft::solve {
 
 struct Solution {
-    std::optional<search::Sound> best;  ///< none: nothing is sound
-    std::string key;                    ///< of the best; empty for none
+    std::vector<study::RunScheme> schemes;  ///< one for each run, in the order of the tree; empty:
+                                            ///< nothing is sound
+    std::string key;                        ///< of them; empty for none
+    double total = 0;                       ///< pounds with tax
+    double headroom = 0;                    ///< the least of all runs
+    double dependability = 0;               ///< grade of the weakest run
+    bool proved = true;  ///< nothing sound comes before it; where there is none, nothing is sound
 
-    bool sound() const { return best.has_value(); }
-    double total() const { return best ? best->total : 0; }  ///< pounds with tax
+    bool sound() const { return !schemes.empty(); }
 };
 
 /// Both nothing, or both the same scheme.

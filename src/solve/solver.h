@@ -1,9 +1,14 @@
 #pragma once
-// Solving one job again and again: the same survey under many readings of its open facts, or a
-// changed survey as it stands. Page: docs/methods/unknowns.md.
+// Solving one job again and again: the same survey under many readings of its open facts. How it
+// is done hangs on whether the job has one run or several. Page: docs/methods/unknowns.md.
 
+#include "price/book.h"
+#include "site/job.h"
 #include "solve/solution.h"
+#include "study/corner.h"
+#include "tables/catalogue.h"
 
+#include <string>
 #include <vector>
 
 namespace toft::solve {
@@ -14,66 +19,66 @@ struct Means {
     const price::Book& book;
 };
 
-/// Solves a valid job: what holds whatever its open facts turn out to be.
-Solution solve(const Means& means, const site::Job& job);
+/// Whether a fact bounds loops and fault currents at the intake against each other, so that no end
+/// of its range need be the best there is. Of every other fact no figure is better, for any rule,
+/// than its better end: each figure that follows from it is bounded from both sides, and rules read
+/// the side that is worse for them (tests).
+inline bool ends_work_against(const std::string& pointer) {
+    return pointer.rfind("/intake/", 0) == 0;
+}
 
-/// What that scheme comes to in a valid job, its open facts at their worse end; nothing when it is
-/// not sound there.
-Solution solve_as(const Means& means, const site::Job& job, const study::RunScheme& scheme);
-
-/// A job under many readings of its open facts. Where the search has given every scheme that may
-/// come first at some corner, only those are judged; else the search is run again. Both give the
-/// same solution (tests).
+/// A job under many readings of its open facts. The job must outlive it.
 class Solver {
 public:
-    /// `found` is the search of `job` as things stand, run with `possible`; all must outlive this.
-    Solver(const Means& means, const site::Job& job, const search::Result& found,
-           study::GroundMemo& memo);
+    virtual ~Solver() = default;
+    Solver(const Solver&) = delete;
+    Solver& operator=(const Solver&) = delete;
 
     const Means& means() const { return means_; }
     const site::Job& job() const { return job_; }
+
+    /// Each once.
     const std::vector<study::OpenFact>& open() const { return open_; }
 
     /// As things stand: every open fact at its worse end.
     const Solution& as_it_stands() const { return stands_; }
 
+    /// What is first among sound schemes: by this, then by price.
+    virtual site::Prefer prefer() const = 0;
+
+    /// A solution takes so long that several facts are looked at in one where that is enough.
+    virtual bool dear() const = 0;
+
     /// The first scheme that meets every rule with the facts read as the corner says.
-    Solution at(const study::Corner& corner) const;
+    virtual Solution at(const study::Corner& corner) const = 0;
 
     /// The first scheme that may meet every rule with the fact of that pointer somewhere in its
-    /// part of the range and all others as the corner says: each rule at the better, the low or the
-    /// high end of it. Its price is that at the better end. Nothing that is sound with the fact at
+    /// part of the range and all others as the corner says. Nothing that is sound with the fact at
     /// any figure there comes before it, but where headroom is preferred.
-    Solution may_be(const study::Corner& corner, const std::string& pointer) const;
+    virtual Solution may_be(const study::Corner& corner, const std::string& pointer) const = 0;
 
-    /// Price with tax of a scheme at that corner, with what must be put right there; pounds.
-    double price_at(const study::Corner& corner, const study::RunScheme& scheme) const;
+    /// Price with tax of a sound solution at that corner, with what must be put right there;
+    /// pounds.
+    virtual double price_at(const study::Corner& corner, const Solution& solution) const = 0;
 
-    /// A setting of the job with the open facts at their worse end, for that number of phases.
-    const study::Setting<Silent>& setting(int phases) const;
+protected:
+    Solver(const Means& means, const site::Job& job) : means_(means), job_(job) {}
+
+    /// Adds facts that are not yet known to be open.
+    void add_open(const std::vector<study::OpenFact>& facts) {
+        for (const study::OpenFact& fact : facts) {
+            bool known = false;
+            for (const study::OpenFact& other : open_) known |= other.pointer == fact.pointer;
+            if (!known) open_.push_back(fact);
+        }
+    }
+    void stand(Solution solution) { stands_ = std::move(solution); }
 
 private:
-    /// By number of phases.
-    using Settings = std::vector<study::Setting<Silent>>;
-
-    /// The first of `all` that meets each rule in one of `ends`, at the price of the first of them;
-    /// none where that takes more judgements than `most`.
-    std::optional<Solution> first_of(const std::vector<search::Possible>& all,
-                                     const std::vector<Settings>& ends, std::size_t most) const;
-    search::Result searched(const study::Corner& corner, const std::string& open) const;
-    Settings settings_at(const study::Corner& corner) const;
-
     Means means_;
     const site::Job& job_;
-    study::GroundMemo& memo_;
-    std::vector<study::Setting<Silent>> worse_;  ///< by number of phases
     std::vector<study::OpenFact> open_;
     Solution stands_;
-    bool all_possible_ = false;
-    std::vector<search::Possible> possible_;  ///< as dependability asks, then by least price
 };
-
-/// Options for the search whose result a Solver takes.
-search::Options options_for(study::GroundMemo& memo);
 
 }  // namespace toft::solve

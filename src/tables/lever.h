@@ -14,6 +14,8 @@ namespace toft::tables {
 struct LeverRow {
     std::string key;
     std::string says;             ///< with {} where the place is named
+    std::string many;             ///< made at several places at once, {} for them; empty for a
+                                  ///< change of the house or of the wishes
     std::string cost;             ///< item of the price book, "in the price" or "not priced"
     std::optional<double> value;  ///< what the change sets, where it is a figure
     const Citation* citation = nullptr;

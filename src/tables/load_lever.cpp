@@ -9,13 +9,18 @@ std::optional<double> value_in(Sheet& sheet, std::size_t row) {
     return sheet.number(row, "value");
 }
 
+std::string many_in(Sheet& sheet, std::size_t row) {
+    std::string many = sheet.word(row, "many");
+    return many == "-" ? "" : many;
+}
+
 }  // namespace
 
 void read_levers(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet sheet(files, "lever/lever.csv", c.citations, faults);
     for (std::size_t i = 0; i < sheet.rows(); ++i) {
-        c.levers.rows.push_back({sheet.word(i, "key"), sheet.word(i, "says"), sheet.word(i, "cost"),
-                                 value_in(sheet, i), sheet.cite(i)});
+        c.levers.rows.push_back({sheet.word(i, "key"), sheet.word(i, "says"), many_in(sheet, i),
+                                 sheet.word(i, "cost"), value_in(sheet, i), sheet.cite(i)});
     }
     Sheet worth(files, "lever/worth.csv", c.citations, faults);
     LeverWorth& w = c.levers.worth;

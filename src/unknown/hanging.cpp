@@ -1,6 +1,7 @@
 #include "unknown/hanging.h"
 
 #include "tables/find_out.h"
+#include "unknown/grouped.h"
 
 #include <algorithm>
 #include <cmath>
@@ -63,19 +64,26 @@ class Looking {
 public:
     Looking(const Solver& solver, const std::vector<tables::FindOut>& rows)
         : solver_(solver), rows_(rows) {
-        for (const study::OpenFact& fact : solver.open()) {
-            well_.except.emplace_back(fact.pointer, kinder_end(fact));
+        const std::vector<bool> alike =
+            idle_among(may_be_grouped(), [&](const Group& group) { return ends_alike(group); });
+        for (std::size_t i = 0; i < solver.open().size(); ++i) {
+            const study::OpenFact& fact = solver.open()[i];
+            well_.except.emplace_back(fact.pointer, alike[i] ? End::high : kinder_end(fact));
         }
     }
 
     std::vector<Hanging> all() const {
+        const std::vector<bool> idle_alone =
+            idle_among(may_be_grouped(), [&](const Group& group) { return alone_alike(group); });
+        const std::vector<bool> idle_well =
+            idle_among(may_be_grouped(), [&](const Group& group) { return well_alike(group); });
         std::vector<Hanging> all;
-        for (const study::OpenFact& fact : solver_.open()) {
+        for (std::size_t i = 0; i < solver_.open().size(); ++i) {
             Hanging h;
-            h.fact = fact;
-            h.stepped = !values_of(fact, rows_).empty();
-            alone(h);
-            if (h.effect != Effect::decides) with_others_well(h);
+            h.fact = solver_.open()[i];
+            h.stepped = !values_of(h.fact, rows_).empty();
+            if (!idle_alone[i]) alone(h);
+            if (h.effect != Effect::decides && !idle_well[i]) with_others_well(h);
             all.push_back(std::move(h));
         }
         for (Hanging& h : all) {
@@ -94,7 +102,7 @@ private:
         corner.except.back().second = End::high;
         const Solution high = solver_.at(corner);
         if (low.sound() != high.sound()) return low.sound() ? End::low : End::high;
-        return low.sound() && low.total() < high.total() ? End::low : End::high;
+        return low.sound() && low.total < high.total ? End::low : End::high;
     }
 
     void alone(Hanging& h) const {
@@ -109,12 +117,12 @@ private:
         if (h.effect == Effect::none) h.pieces.clear();
         h.opens = !stands.sound() && any_piece(h.pieces, true);
         if (stands.sound() && !h.pieces.empty()) {
-            h.saves = std::max(0.0, stands.total() - least_total(h.pieces));
+            h.saves = std::max(0.0, stands.total - least_total(h.pieces));
         }
     }
 
     bool cost_alike(const study::Corner& kinder, const Solution& sure) const {
-        return std::abs(solver_.price_at(kinder, sure.best->scheme) - sure.total()) < no_money;
+        return std::abs(solver_.price_at(kinder, sure) - sure.total) < no_money;
     }
 
     /// All others may be known to be well: does it matter then?
@@ -137,21 +145,83 @@ private:
         if (!h.closes) h.saves_with = dearest_total(pieces) - least_total(pieces);
     }
 
+    /// Facts that may be looked at in one: where a solution is dear, and no figure of a fact is
+    /// better than its better end.
+    std::vector<bool> may_be_grouped() const {
+        std::vector<bool> grouped;
+        for (const study::OpenFact& fact : solver_.open()) {
+            grouped.push_back(solver_.dear() && !solve::ends_work_against(fact.pointer));
+        }
+        return grouped;
+    }
+
+    static bool alike(const Solution& a, const Solution& b) {
+        return a.sound() == b.sound() && std::abs(a.total - b.total) < no_money;
+    }
+
+    /// The corner with all facts of the group read so, all others as `others` says.
+    study::Corner with(const Group& group, End end, const study::Corner& others) const {
+        study::Corner corner;
+        corner.all = others.all;
+        for (const std::size_t i : group)
+            corner.except.emplace_back(solver_.open()[i].pointer, end);
+        corner.except.insert(corner.except.end(), others.except.begin(), others.except.end());
+        return corner;
+    }
+
+    /// At their better end together they bring nothing: what some of them bring, all bring.
+    bool alike_when_well(const Group& group, const Solution& sure,
+                         const study::Corner& others) const {
+        return alike(sure, solver_.at(with(group, End::better, others)));
+    }
+
+    bool alone_alike(const Group& group) const {
+        return alike_when_well(group, solver_.as_it_stands(), {});
+    }
+
+    bool well_alike(const Group& group) const {
+        return alike_when_well(group, solver_.at(with(group, End::worse, well_)), well_);
+    }
+
+    /// Which end of its range each stands at makes no difference, all others at their better.
+    bool ends_alike(const Group& group) const {
+        study::Corner better;
+        better.all = End::better;
+        return alike(solver_.at(with(group, End::low, better)), solver_.at(better)) &&
+               alike(solver_.at(with(group, End::high, better)), solver_.at(better));
+    }
+
     /// Facts which, well themselves, are enough for this one to matter.
     std::vector<std::string> partners(const study::OpenFact& fact,
                                       const std::vector<Hanging>& all) const {
-        std::vector<std::string> found;
+        std::vector<bool> tried;
         for (const Hanging& other : all) {
-            if (other.effect == Effect::none || other.fact.pointer == fact.pointer) continue;
-            study::Corner corner;
-            corner.except = {{other.fact.pointer, End::better}};
-            const Solution without = solver_.at(corner);
+            tried.push_back(other.effect != Effect::none && other.fact.pointer != fact.pointer);
+        }
+        const auto none_of = [&](const Group& group) {
+            study::Corner corner = with(group, End::better, {});
             corner.except.emplace_back(fact.pointer, End::better);
-            if (!settled(solver_, without, solver_.at(corner), corner)) {
-                found.push_back(other.fact.pointer);
+            return alike(solver_.as_it_stands(), solver_.at(corner));
+        };
+        std::vector<bool> grouped = may_be_grouped();
+        const bool itself = !solve::ends_work_against(fact.pointer);
+        for (std::size_t i = 0; i < all.size(); ++i) grouped[i] = grouped[i] && tried[i] && itself;
+        const std::vector<bool> idle = idle_among(grouped, none_of);
+        std::vector<std::string> found;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            if (tried[i] && !idle[i] && is_partner(fact, all[i].fact)) {
+                found.push_back(all[i].fact.pointer);
             }
         }
         return found;
+    }
+
+    bool is_partner(const study::OpenFact& fact, const study::OpenFact& other) const {
+        study::Corner corner;
+        corner.except = {{other.pointer, End::better}};
+        const Solution without = solver_.at(corner);
+        corner.except.emplace_back(fact.pointer, End::better);
+        return !settled(solver_, without, solver_.at(corner), corner);
     }
 
     const Solver& solver_;

@@ -10,11 +10,14 @@ using solve::Solution;
 using solve::Solver;
 using study::End;
 
-/// How often a range is halved at the most.
-constexpr int deepest = 7;
-
-/// How often a gap between pieces is halved after that.
-constexpr int gap_halvings = 6;
+/// How often a range is halved at the most, and how often a gap between pieces after that: a
+/// figure alone takes one solution, a part of the range several.
+struct Halvings {
+    int of_range = 7;
+    int of_gap = 6;
+};
+constexpr Halvings usual;
+constexpr Halvings where_dear{5, 8};
 
 /// Sums of money that differ by less are told apart by nothing but rounding.
 constexpr double rounding = 1e-6;
@@ -28,7 +31,8 @@ double middle(double low, double high) {
 
 class Halving {
 public:
-    Halving(const Solver& solver, const Looked& at) : solver_(solver), at_(at) {}
+    Halving(const Solver& solver, const Looked& at)
+        : solver_(solver), at_(at), most_(solver.dear() ? where_dear : usual) {}
 
     std::vector<Piece> run() {
         const double low = at_.fact.low;
@@ -58,7 +62,7 @@ private:
         if (settled(solver_, sure, may_be, kinder) && steady(low, high, sure)) {
             return add(low, high, sure);
         }
-        if (depth == deepest) return;
+        if (depth == most_.of_range) return;
         const double between = middle(low, high);
         halve(low, between, depth + 1);
         halve(between, high, depth + 1);
@@ -85,7 +89,7 @@ private:
 
     /// From the end of the last piece to `high`, where `after` comes first.
     void bridge(double low, double high, const Solution& after, int depth) {
-        if (depth == gap_halvings || solve::same_choice(pieces_.back().best, after)) return;
+        if (depth == most_.of_gap || solve::same_choice(pieces_.back().best, after)) return;
         const double between = middle(low, high);
         const Solution here = at(between, between, End::worse);
         bridge(low, between, here, depth + 1);
@@ -118,11 +122,12 @@ private:
     double total(double value, const Solution& best) const {
         if (!best.sound()) return 0;
         const End end = !yes_or_no(at_.fact) ? End::worse : value > 0 ? End::high : End::low;
-        return solver_.price_at(corner_in(at_, value, value, end), best.best->scheme);
+        return solver_.price_at(corner_in(at_, value, value, end), best);
     }
 
     const Solver& solver_;
     const Looked& at_;
+    Halvings most_;
     std::vector<Piece> pieces_;
 };
 
@@ -141,16 +146,16 @@ bool settled(const Solver& solver, const Solution& sure, const Solution& may_be,
              const study::Corner& kinder) {
     if (solve::same_choice(sure, may_be)) return true;
     if (!sure.sound() || !may_be.sound()) return false;
-    switch (solver.job().wishes.prefer) {
+    switch (solver.prefer()) {
         case site::Prefer::headroom:
             return false;
         case site::Prefer::dependability:
-            if (sure.best->dependability < may_be.best->dependability) return false;
+            if (sure.dependability < may_be.dependability) return false;
             break;
         case site::Prefer::price:
             break;
     }
-    return solver.price_at(kinder, sure.best->scheme) <= may_be.total() + rounding;
+    return solver.price_at(kinder, sure) <= may_be.total + rounding;
 }
 
 std::vector<Piece> pieces_over(const Solver& solver, const Looked& at) {

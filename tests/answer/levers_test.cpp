@@ -2,6 +2,7 @@
 
 #include "support/jobs.h"
 #include "support/questions.h"
+#include "support/trees.h"
 
 #include <gtest/gtest.h>
 
@@ -46,6 +47,26 @@ TEST(LeversAnswer, WhatHasNoPriceIsSaidToHaveNone) {
         EXPECT_NE(l.brings.find("before what it costs"), std::string::npos);
     }
     EXPECT_TRUE(found);
+}
+
+TEST(LeversAnswer, OfSeveralRunsNamesThePlacesAndWhatIsBuiltOtherwise) {
+    site::Job job = support::tree_job({support::the_house, 0, 0});
+    for (site::Run& run : job.runs) run.legs[0].surface = site::Surface::drive;
+    const Question question{support::small_shop().catalogue, support::small_shop().book, job};
+    const LeversAnswer a = levers(question);
+    EXPECT_TRUE(a.sound);
+    EXPECT_TRUE(a.proved);
+    EXPECT_EQ(a.scheme.rfind("3 runs: ", 0), 0u);
+    EXPECT_EQ(a.scheme_key, design(question).schemes.front().key);
+    for (const LeverAnswer& l : a.levers) {
+        if (l.key != "soft-ground") continue;
+        EXPECT_EQ(l.places, (std::vector<std::string>{"b0", "b1", "b2"}));
+        ASSERT_EQ(l.singly.size(), 3u);
+        EXPECT_GE(l.singly[0].second, l.singly[1].second);
+        EXPECT_EQ(l.scheme, "built as it stands");
+        return;
+    }
+    ADD_FAILURE() << "no lawn";
 }
 
 }  // namespace

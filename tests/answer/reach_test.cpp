@@ -3,6 +3,7 @@
 #include "support/jobs.h"
 #include "support/judging.h"
 #include "support/questions.h"
+#include "support/trees.h"
 
 #include <gtest/gtest.h>
 
@@ -134,6 +135,43 @@ TEST(Reach, WhatIsNotKnownIsSaidToStandAtItsWorseEnd) {
     });
     EXPECT_TRUE(said);
     EXPECT_FALSE(open.cautions.empty());
+}
+
+/// Longest runs of every cell, in order.
+std::vector<double> all_cells(const ReachAnswer& a) {
+    std::vector<double> cells;
+    for (const ReachTable& t : a.tables) {
+        for (const ReachRow& row : t.rows) {
+            for (const ReachCell& cell : row.cells) cells.push_back(cell.metres);
+        }
+    }
+    return cells;
+}
+
+TEST(Reach, OfARunThatFeedsOthersIsThatOfTheRunAlone) {
+    const site::Job alone = support::tree_job({support::the_house});
+    const site::Job chain = support::tree_job({support::the_house, 0, 1});
+    EXPECT_EQ(all_cells(reach(support::question_of(chain), {})),
+              all_cells(reach(support::question_of(alone), {})));
+}
+
+TEST(Reach, BehindAnotherRunNoCableReachesFarther) {
+    const site::Job chain = support::tree_job({support::the_house, 0, 1});
+    Question question = support::question_of(chain);
+    const auto from_house = all_cells(reach(question, {}));
+    const Answer designed = design(question);
+    question.run = 1;
+    question.incoming = &*designed.schemes.front().further.front().incoming;
+    const ReachAnswer behind = reach(question, {});
+    EXPECT_EQ(behind.run, "r1");
+    const auto cells = all_cells(behind);
+    ASSERT_EQ(cells.size(), from_house.size());
+    int shorter = 0;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        EXPECT_LE(cells[i], from_house[i] * (1 + 1e-9)) << i;
+        shorter += cells[i] < from_house[i];
+    }
+    EXPECT_GT(shorter, 0);
 }
 
 }  // namespace

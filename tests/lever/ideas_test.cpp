@@ -3,6 +3,7 @@
 #include "lever/asking.h"
 #include "site/validate.h"
 #include "support/random_jobs.h"
+#include "support/trees.h"
 
 #include <gtest/gtest.h>
 
@@ -54,6 +55,35 @@ TEST(Ideas, AJobChangedOnceIsStillAJob) {
     }
     EXPECT_GT(changes, 200);
     EXPECT_EQ(faults, 0);
+}
+
+TEST(Ideas, OfSeveralRunsTheHouseAndTheWishesAreLookedAtOnce) {
+    const site::Job job = support::tree_job({support::the_house, 0});
+    std::multiset<std::string> keys;
+    for (const Change& change : all_changes_of(support::catalogue(), job)) {
+        if (change.runs.empty()) keys.insert(change.key);
+        if (change.key == "direct" || change.key == "duct") {
+            keys.insert(change.key + std::to_string(change.runs.front()));
+        }
+    }
+    EXPECT_EQ(keys.count("duct0"), 1u);
+    EXPECT_EQ(keys.count("duct1"), 1u);
+    for (const std::string& key : keys) EXPECT_EQ(keys.count(key), 1u) << key;
+}
+
+TEST(Ideas, ChangesOfOneKindMadeTogetherAreAllMade) {
+    const site::Job job = support::tree_job({support::the_house, 0, 1});
+    const Changes all = all_changes_of(support::catalogue(), job);
+    std::vector<const Change*> ducts;
+    for (const Change& change : all) {
+        if (change.key == "duct") ducts.push_back(&change);
+    }
+    const Change together = made_together(support::catalogue(), job, ducts);
+    EXPECT_EQ(together.count, 3u);
+    EXPECT_EQ(together.runs, (std::vector<std::size_t>{0, 1, 2}));
+    for (const site::Run& run : together.job.runs) {
+        EXPECT_EQ(run.legs[0].method, site::LegMethod::buried_in_duct);
+    }
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 #pragma once
 // A job searched once and ready to be solved under any reading of its open facts.
 
-#include "solve/solver.h"
+#include "solve/run_solver.h"
 #include "study/ground_memo.h"
 #include "support/questions.h"
 
@@ -16,19 +16,19 @@ public:
         : job_(std::move(job)),
           found_(search::search(catalogue(), demo_book(), job_, 0, solve::options_for(memo_))) {
         if (!keep_possible) found_.all_possible = false;
-        solver_ = std::make_unique<solve::Solver>(solve::Means{catalogue(), demo_book()}, job_,
-                                                  found_, memo_);
+        solver_ = std::make_unique<solve::RunSolver>(solve::Means{catalogue(), demo_book()}, job_,
+                                                     found_, memo_);
     }
 
     const site::Job& job() const { return job_; }
     const search::Result& found() const { return found_; }
-    const solve::Solver& solver() const { return *solver_; }
+    const solve::RunSolver& solver() const { return *solver_; }
 
 private:
     site::Job job_;
     study::GroundMemo memo_;
     search::Result found_;
-    std::unique_ptr<solve::Solver> solver_;
+    std::unique_ptr<solve::RunSolver> solver_;
 };
 
 /// Any figure of the open range: `share` of the way from its low end to its high one.

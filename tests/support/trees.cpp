@@ -297,6 +297,24 @@ site::Job random_choice_job(unsigned seed) {
     return job;
 }
 
+site::Job random_open_tree_job(unsigned seed) {
+    site::Job job = random_tree_job(seed);
+    TreeDice dice{std::mt19937(seed + 1000)};
+    for (std::size_t i = 0; i < job.runs.size(); ++i) {
+        site::Leg& leg = job.runs[i].legs[0];
+        if (dice.once_in(2)) leg.length = between(leg.length.high * 0.6, leg.length.high);
+        for (site::Metalwork& part : job.buildings[i + 1].metalwork) {
+            part.what = site::Metal::water_pipe;
+            part.insulating_section = site::Answer::unknown;
+            if (dice.once_in(2)) part.bonded_at_house = site::Answer::unknown;
+        }
+    }
+    if (dice.once_in(3)) job.intake.main_bonding = {};
+    if (dice.once_in(3)) job.intake.ze = between(job.intake.ze.low, job.intake.ze.low * 3);
+    if (dice.once_in(3)) job.ground.resistivity = {};
+    return job;
+}
+
 BruteWay brute_cheapest(const tree::Workplace& at, const tree::Floor& floor) {
     return Trial(at, floor).cheapest();
 }

@@ -36,6 +36,10 @@ site::Job random_choice_job(unsigned seed);
 /// One more run that may be built, 20 m buried direct; `from` and `to` as in `tree_job`.
 void add_possible_run(site::Job& job, int from, int to);
 
+/// The same with some of its facts left open or stated as a range: lengths, what pipes do, the
+/// house's bonding, the soil.
+site::Job random_open_tree_job(unsigned seed);
+
 /// `total` with the energy lost over the years where the workplace counts it.
 struct BruteWay {
     double total = std::numeric_limits<double>::infinity();

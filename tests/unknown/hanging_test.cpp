@@ -2,9 +2,11 @@
 
 #include "unknown/hanging.h"
 
+#include "solve/tree_solver.h"
 #include "support/jobs.h"
 #include "support/random_jobs.h"
 #include "support/solving.h"
+#include "support/trees.h"
 
 #include <gtest/gtest.h>
 
@@ -84,7 +86,7 @@ TEST(Hanging, ALengthThatIsOnlyBoughtChangesThePriceAndSavesTheDifference) {
 /// Solved again with the fact known to be this and that, all others as the survey leaves them.
 void expect_alone(const Solving& s, const Hanging& h) {
     const solve::Solution& stands = s.solver().as_it_stands();
-    double least = stands.total();
+    double least = stands.total;
     for (int i = 0; i <= 10; ++i) {
         const auto at =
             s.solver().at(support::known_as(h.fact, support::within_range(h.fact, i / 10.0)));
@@ -94,12 +96,12 @@ void expect_alone(const Solving& s, const Hanging& h) {
         }
         ASSERT_TRUE(at.sound()) << h.fact.pointer;
         if (h.effect == Effect::none) {
-            EXPECT_NEAR(at.total(), stands.total(), 0.005) << h.fact.pointer;
+            EXPECT_NEAR(at.total, stands.total, 0.005) << h.fact.pointer;
         }
-        least = std::min(least, at.total());
+        least = std::min(least, at.total);
     }
     if (!stands.sound() || h.stepped) return;
-    EXPECT_GE(h.saves.value_or(0), stands.total() - least - 0.005) << h.fact.pointer;
+    EXPECT_GE(h.saves.value_or(0), stands.total - least - 0.005) << h.fact.pointer;
 }
 
 TEST(Hanging, NoFigureOfAFactSavesMoreOrOpensMoreThanIsSaid) {
@@ -131,7 +133,7 @@ TEST(Hanging, WhatDoesNotMatterRarelyMattersAtAnyTruth) {
                 const auto a = s.solver().at(support::known_as(h.fact, h.fact.low, others));
                 const auto b = s.solver().at(support::known_as(h.fact, h.fact.high, others));
                 ++tried;
-                missed += a.sound() != b.sound() || std::abs(a.total() - b.total()) > 0.005;
+                missed += a.sound() != b.sound() || std::abs(a.total - b.total) > 0.005;
             }
         }
     }
@@ -139,6 +141,67 @@ TEST(Hanging, WhatDoesNotMatterRarelyMattersAtAnyTruth) {
     RecordProperty("missed", static_cast<int>(missed));
     EXPECT_GT(tried, 200);
     EXPECT_LE(missed * 20, tried);
+}
+
+/// Every figure tried of a fact of several runs comes to what its pieces say by the plain loop over
+/// every scheme of every run.
+void expect_whole(const site::Job& job, unsigned seed, int& tried) {
+    const auto& shop = support::small_shop();
+    study::GroundMemo memo;
+    const solve::TreeSolver solver({shop.catalogue, shop.book}, job, memo);
+    const solve::Solution& stands = solver.as_it_stands();
+    std::mt19937 dice(seed);
+    for (const Hanging& h : hanging_on(solver, shop.catalogue.find_out)) {
+        if (h.together || h.stepped) continue;
+        const double value = support::within_range(h.fact, double(dice() % 101) / 100);
+        const auto corner = support::known_as(h.fact, value);
+        const double plain =
+            support::brute_cheapest({shop.catalogue, shop.book, job, corner, &memo}, {}).total;
+        SCOPED_TRACE(std::to_string(seed) + h.fact.pointer + " at " + std::to_string(value));
+        if (h.effect == Effect::none) {
+            EXPECT_EQ(plain < tree::no_limit, stands.sound());
+            if (stands.sound()) {
+                EXPECT_NEAR(plain, stands.total, 0.005);
+            }
+        }
+        if (stands.sound()) {
+            EXPECT_LE(stands.total - plain, h.saves.value_or(0) + 0.005);
+        }
+        for (const Piece& piece : h.pieces) {
+            if (value < piece.low || value > piece.high) continue;
+            EXPECT_EQ(plain < tree::no_limit, piece.best.sound());
+            if (piece.best.sound()) {
+                EXPECT_NEAR(solver.price_at(corner, piece.best), plain, 1e-5);
+            }
+        }
+        ++tried;
+    }
+}
+
+TEST(Hanging, OfSeveralRunsEveryFigureComesToWhatIsSaidOfIt) {
+    int tried = 0;
+    for (unsigned seed = 21; seed < 33; ++seed) {
+        expect_whole(support::random_open_tree_job(seed), seed, tried);
+    }
+    EXPECT_GT(tried, 15);
+}
+
+/// Two buildings with a pipe each: which facts matter does not hang on their being looked at in
+/// one.
+TEST(Hanging, OfSeveralRunsGroupsHideNothing) {
+    for (unsigned seed = 41; seed < 53; ++seed) {
+        const auto& shop = support::small_shop();
+        const site::Job job = support::random_open_tree_job(seed);
+        study::GroundMemo memo;
+        const solve::TreeSolver solver({shop.catalogue, shop.book}, job, memo);
+        for (const Hanging& h : hanging_on(solver, shop.catalogue.find_out)) {
+            if (h.effect != Effect::none || !solver.as_it_stands().sound()) continue;
+            const auto low = solver.at(support::known_as(h.fact, h.fact.low));
+            const auto high = solver.at(support::known_as(h.fact, h.fact.high));
+            EXPECT_NEAR(low.total, solver.as_it_stands().total, 0.005) << seed << h.fact.pointer;
+            EXPECT_NEAR(high.total, solver.as_it_stands().total, 0.005) << seed << h.fact.pointer;
+        }
+    }
 }
 
 TEST(Hanging, EveryFactThatMayBeOpenHasItsQuestion) {

@@ -29,7 +29,7 @@ void expect_holds(const Solving& s, const Piece& piece, const study::Corner& the
     const Solution found = s.solver().at(there);
     ASSERT_EQ(found.sound(), piece.best.sound());
     if (!found.sound() || found.key == piece.best.key) return;
-    EXPECT_NEAR(s.solver().price_at(there, piece.best.best->scheme), found.total(), 1e-6)
+    EXPECT_NEAR(s.solver().price_at(there, piece.best), found.total, 1e-6)
         << piece.best.key << " where " << found.key << " comes first";
 }
 

@@ -1,4 +1,4 @@
-#include "solve/solver.h"
+#include "solve/run_solver.h"
 
 #include "search/keep.h"
 #include "study/ground_memo.h"
@@ -101,11 +101,15 @@ void sort_by_promise(std::vector<search::Possible>& all, site::Prefer prefer) {
                      });
 }
 
-Solution solution_of(const search::Sound& best) { return {best, study::scheme_key(best.scheme)}; }
+Solution solution_of(const search::Sound& best) {
+    return {{best.scheme},      study::scheme_key(best.scheme),
+            best.total,         best.headroom,
+            best.dependability, true};
+}
 
 }  // namespace
 
-Solution solve(const Means& means, const site::Job& job) {
+Solution solve_run(const Means& means, const site::Job& job) {
     study::GroundMemo memo;
     search::Options options;
     options.first_only = true;
@@ -124,7 +128,7 @@ Solution solve(const Means& means, const site::Job& job) {
     return solution_of(found.contenders.front());
 }
 
-Solution solve_as(const Means& means, const site::Job& job, const study::RunScheme& scheme) {
+Solution solve_run_as(const Means& means, const site::Job& job, const study::RunScheme& scheme) {
     Silent silent;
     const auto setting = study::prepare(silent, means.catalogue, job,
                                         study::RunAt{0, scheme.phases}, study::Corner{});
@@ -144,39 +148,31 @@ search::Options options_for(study::GroundMemo& memo) {
     return options;
 }
 
-Solver::Solver(const Means& means, const site::Job& job, const search::Result& found,
-               study::GroundMemo& memo)
-    : means_(means),
-      job_(job),
+RunSolver::RunSolver(const Means& means, const site::Job& job, const search::Result& found,
+                     study::GroundMemo& memo)
+    : Solver(means, job),
       memo_(memo),
       worse_(settings_at({})),
       all_possible_(found.all_possible),
       possible_(found.possible) {
-    for (const Setting<Silent>& s : worse_) {
-        for (const study::OpenFact& fact : s.open) {
-            const bool known = std::any_of(
-                open_.begin(), open_.end(),
-                [&](const study::OpenFact& other) { return other.pointer == fact.pointer; });
-            if (!known) open_.push_back(fact);
-        }
-    }
-    if (found.any_sound()) stands_ = solution_of(found.contenders.front());
+    for (const Setting<Silent>& s : worse_) add_open(s.open);
+    if (found.any_sound()) stand(solution_of(found.contenders.front()));
     sort_by_promise(possible_, job.wishes.prefer);
 }
 
-Solver::Settings Solver::settings_at(const study::Corner& corner) const {
+RunSolver::Settings RunSolver::settings_at(const study::Corner& corner) const {
     Silent silent;
     Settings settings;
-    for (const int phases : study::phase_choices(job_, 0)) {
-        settings.push_back(study::prepare(silent, means_.catalogue, job_,
+    for (const int phases : study::phase_choices(job(), 0)) {
+        settings.push_back(study::prepare(silent, means().catalogue, job(),
                                           study::RunAt{0, phases, &memo_}, corner));
     }
     return settings;
 }
 
-const Setting<Silent>& Solver::setting(int phases) const { return with_phases(worse_, phases); }
+const Setting<Silent>& RunSolver::setting(int phases) const { return with_phases(worse_, phases); }
 
-Solution Solver::at(const study::Corner& corner) const {
+Solution RunSolver::at(const study::Corner& corner) const {
     if (all_possible_) {
         if (const auto first = first_of(possible_, {settings_at(corner)}, most_tried)) {
             return *first;
@@ -187,7 +183,7 @@ Solution Solver::at(const study::Corner& corner) const {
     return solution_of(found.contenders.front());
 }
 
-Solution Solver::may_be(const study::Corner& corner, const std::string& pointer) const {
+Solution RunSolver::may_be(const study::Corner& corner, const std::string& pointer) const {
     std::vector<Settings> ends;
     for (const End end : {End::better, End::low, End::high}) {
         study::Corner at = corner;
@@ -199,7 +195,7 @@ Solution Solver::may_be(const study::Corner& corner, const std::string& pointer)
     }
     search::Result found = searched(corner, pointer);
     if (found.all_possible) {
-        sort_by_promise(found.possible, job_.wishes.prefer);
+        sort_by_promise(found.possible, job().wishes.prefer);
         return *first_of(found.possible, ends, found.possible.size());
     }
     study::Corner better = corner;
@@ -208,24 +204,25 @@ Solution Solver::may_be(const study::Corner& corner, const std::string& pointer)
 }
 
 /// With every fact but `open` named none is left to turn out well, and no scheme is kept for that.
-search::Result Solver::searched(const study::Corner& corner, const std::string& open) const {
+search::Result RunSolver::searched(const study::Corner& corner,
+                                   const std::string& left_open) const {
     search::Options options;
     options.first_only = true;
-    options.possible = !open.empty();
+    options.possible = !left_open.empty();
     options.memo = &memo_;
     options.corner = corner;
-    for (const study::OpenFact& fact : open_) {
-        if (fact.pointer != open) {
+    for (const study::OpenFact& fact : open()) {
+        if (fact.pointer != left_open) {
             options.corner.except.emplace_back(fact.pointer, corner.at(fact.pointer));
         }
     }
-    return search::search(means_.catalogue, means_.book, job_, 0, options);
+    return search::search(means().catalogue, means().book, job(), 0, options);
 }
 
-std::optional<Solution> Solver::first_of(const std::vector<search::Possible>& all,
-                                         const std::vector<Settings>& ends,
-                                         std::size_t most) const {
-    const site::Prefer prefer = job_.wishes.prefer;
+std::optional<Solution> RunSolver::first_of(const std::vector<search::Possible>& all,
+                                            const std::vector<Settings>& ends,
+                                            std::size_t most) const {
+    const site::Prefer prefer = job().wishes.prefer;
     Judgement judgement;
     std::optional<search::Sound> best;
     std::vector<const Setting<Silent>*> settings;
@@ -240,18 +237,19 @@ std::optional<Solution> Solver::first_of(const std::vector<search::Possible>& al
         judge(settings, p.scheme, false, judgement);
         if (!judgement.sound) continue;
         search::Sound s = p;
-        weigh_in(means_.book, *settings.front(), judgement, s);
+        weigh_in(means().book, *settings.front(), judgement, s);
         if (!best || before(s, *best, prefer)) best = s;
     }
     return best ? solution_of(*best) : Solution{};
 }
 
-double Solver::price_at(const study::Corner& corner, const study::RunScheme& scheme) const {
+double RunSolver::price_at(const study::Corner& corner, const Solution& solution) const {
+    const study::RunScheme& scheme = solution.schemes.front();
     const auto settings = settings_at(corner);
     const Setting<Silent>& setting = with_phases(settings, scheme.phases);
     Judgement judgement;
     judge({&setting}, scheme, true, judgement);
-    return total_of(means_.book, setting, scheme, judgement);
+    return total_of(means().book, setting, scheme, judgement);
 }
 
 }  // namespace toft::solve

@@ -1,0 +1,54 @@
+#pragma once
+// What every command does before and after its work: reads the tables and the job, says what is at
+// fault, prints.
+
+#include "cli/commands.h"
+#include "cli/screen.h"
+#include "cli/workbench.h"
+#include "codec/answer.h"
+
+#include <cstdio>
+#include <string>
+
+namespace toft::cli {
+
+inline void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
+inline void complain(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stderr); }
+
+inline int fault_exit(const Faults& faults, bool json, const char* title) {
+    if (json) {
+        print(codec::write_faults(faults));
+    } else {
+        complain(std::string(title) + "\n" + faults_screen(faults));
+    }
+    return bad_input;
+}
+
+inline int answer_exit(const answer::Answer& answer) {
+    if (answer.search.stopped) return stopped;
+    if (answer.sound) return done;
+    return answer::only_conditional(answer) ? conditional : no_sound_scheme;
+}
+
+/// Runs `work` on the tables; broken tables are the program's own fault.
+template <class Work>
+int with_bench(const Work& work) {
+    auto bench = load_workbench();
+    if (!bench) {
+        complain("toft: its own tables are broken\n" + faults_screen(bench.error()));
+        return program_fault;
+    }
+    return work(*bench);
+}
+
+/// Runs `work` on a job; a job at fault is said and nothing is worked out.
+template <class Work>
+int with_job(const std::string& path, bool json, const Work& work) {
+    return with_bench([&](const Workbench& bench) {
+        auto job = load_job(bench, path);
+        if (!job) return fault_exit(job.error(), json, "the job cannot be designed as it stands:");
+        return work(bench, *job);
+    });
+}
+
+}  // namespace toft::cli

@@ -15,7 +15,8 @@ TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
     const site::Run run = loaded(job_pointed("/runs/0/legs", R"([
         {"method": "in insulation", "length_m": 8, "ambient_c": -5, "other_loaded_circuits": 1,
          "insulation_length_m": 0.5},
-        {"method": "buried in duct", "length_m": {"low": 20, "high": 24}, "depth_m": 0.6, "trench": "drive",
+        {"method": "buried in duct", "length_m": {"low": 20, "high": 24}, "depth_m": 0.6,
+         "trench": "drive",
          "surface": "shared path", "family": "armoured XLPE copper"}])"))
                               .runs.at(0);
     ASSERT_EQ(run.legs.size(), 2u);

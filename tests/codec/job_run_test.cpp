@@ -16,6 +16,7 @@ TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
         {"method": "in insulation", "length_m": 8, "ambient_c": -5, "other_loaded_circuits": 1,
          "insulation_length_m": 0.5},
         {"method": "buried in duct", "length_m": {"low": 20, "high": 24}, "depth_m": 0.6,
+         "trench": "drive",
          "surface": "shared path", "family": "armoured XLPE copper"}])"))
                               .runs.at(0);
     ASSERT_EQ(run.legs.size(), 2u);
@@ -27,6 +28,8 @@ TEST(RunOfAJob, LegsArriveInTheirUnitsAndOrder) {
     EXPECT_FALSE(run.legs[0].depth.known);
     EXPECT_FALSE(run.legs[0].surface);
     EXPECT_EQ(run.legs[1].method, site::LegMethod::buried_in_duct);
+    EXPECT_EQ(run.legs[1].trench, "drive");
+    EXPECT_EQ(run.legs[0].trench, "");
     EXPECT_EQ(run.legs[1].length.high, metres(24));
     EXPECT_EQ(run.legs[1].depth.low, metres(0.6));
     EXPECT_EQ(run.legs[1].surface, site::Surface::shared_path);

@@ -25,6 +25,7 @@ Tree with(const std::string& pointer, Tree value) {
     Tree job = whole_job_for(pointer);
     job[Pointer(pointer)] = std::move(value);
     if (pointer == "/buildings/0/load_w") job["buildings"][0].erase("load_a");
+    if (pointer == "/runs/0/legs/0/method") job["runs"][0]["legs"][0].erase("trench");
     if (pointer == "/buildings/0/electrode/length_m") {
         Tree& e = job["buildings"][0]["electrode"];  // a wire may be longer than a rod
         e["kind"] = "buried wire";
@@ -36,7 +37,7 @@ Tree with(const std::string& pointer, Tree value) {
 /// Said of a value that the format allows but the tables or the rest of the job do not.
 bool of_the_tables(const Fault& fault) {
     return fault.code == "unknown-size" || fault.code == "unknown-device" ||
-           fault.code == "phases" || fault.code == "nothing-on-offer";
+           fault.code == "phases" || fault.code == "nothing-on-offer" || fault.code == "trench";
 }
 
 /// Said of readings and electrodes whose keys, each well stated, do not go together.

@@ -95,7 +95,8 @@ Tree make_whole_job() {
     job["buildings"].push_back({{"id", "shed"}, {"load_a", 10}});
     job["runs"][0]["from"] = "house";
     job["runs"][0]["to"] = "shed";
-    job["runs"][0]["legs"][0]["live_mm2"] = 10;  // a section and a rating that are made
+    job["runs"][0]["legs"][0]["method"] = "buried direct";  // in the trench that is named
+    job["runs"][0]["legs"][0]["live_mm2"] = 10;             // a section and a rating that are made
     job["runs"][0]["device"] = {{"standard", "BS EN 60898"}, {"curve", "B"}, {"rating_a", 32}};
     job["runs"][0]["fed_from"] = "spare way";
     Tree& existing = job["runs"][0]["existing"];

@@ -33,6 +33,9 @@ answer::SchemeAnswer full_scheme() {
     s.run.figures.longest_m = {{"voltage-drop", 44}};
     s.conditional_on = {"/intake/ze_ohm"};
     s.tell = {{"the operator", "before", "because"}};
+    s.feeds = "shed from the house";
+    s.not_built = {"other"};
+    s.trenches = {{"drive", "feed", {"second"}, "second shares it"}};
     return s;
 }
 
@@ -72,6 +75,7 @@ TEST(SchemeAsJson, WhatIsNotThereIsNull) {
     EXPECT_TRUE(run["figures"]["disconnection_s"].is_null());
     EXPECT_EQ(json["findings"], Json::array());
     EXPECT_EQ(json["tell"], Json::array());
+    EXPECT_FALSE(json.contains("not_built")) << "only where there is a choice";
 }
 
 TEST(SchemeAsJson, StatesEveryKeyOfItsSchema) {

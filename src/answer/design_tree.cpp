@@ -264,6 +264,8 @@ private:
                 "be lost, all of them lose their earth, so its test point stays within reach and "
                 "it is tested every year");
         }
+        whole.trenches = trenches_of(layout.job);
+        if (choice_) say_what_feeds_what(layout, whole);
     }
 
     /// What goes for some buildings only is said of those.
@@ -296,8 +298,6 @@ private:
                 whole.tell.push_back({to[i].who, to[i].when, line});
             }
         }
-        whole.trenches = trenches_of(layout.job);
-        if (choice_) say_what_feeds_what(layout, whole);
     }
 
     void say_what_feeds_what(const Layout& layout, SchemeAnswer& whole) const {

@@ -65,8 +65,8 @@ TEST(FoundWrong, EachIsPaidForOnce) {
     job.buildings[0].found = {"neutral and earth joined", "main bonding too small"};
     job.buildings[1].found = {"neutral and earth joined"};
     EXPECT_EQ(items_asked(job, BuildingEarthing::supply_earth),
-              (std::vector<price::Item>{price::Item::parting_neutral_and_earth,
-                                        price::Item::house_bonding_upgrade}));
+              (std::vector<price::Item>{price::Item::house_bonding_upgrade,
+                                        price::Item::parting_neutral_and_earth}));
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 // The answer, a working, the rules and the sources as a person reads them.
 
 #include "answer/answer.h"
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"

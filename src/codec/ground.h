@@ -1,7 +1,7 @@
 #pragma once
 // What is said of the ground, as JSON text.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 
 #include <string>
 

@@ -2,7 +2,7 @@
 // The pictures there are, by name.
 
 #include "answer/answer.h"
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "outlook/tolerances.h"
 #include "site/job.h"

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include "tables/sheet.h"
 
 namespace toft::tables {
@@ -18,6 +19,18 @@ void read_found(EmbeddedFiles files, Catalogue& c, Faults& faults) {
                            or_none(sheet.word(i, "item")), or_none(sheet.word(i, "tell")),
                            sheet.word(i, "clause"), sheet.cite(i)});
     }
+}
+
+std::vector<std::string> found_words(const std::vector<FoundRow>& rows,
+                                     const std::vector<std::string>& at) {
+    std::vector<std::string> words;
+    for (const FoundRow& row : rows) {
+        if (std::find(at.begin(), at.end(), row.at) == at.end()) continue;
+        if (std::find(words.begin(), words.end(), row.found) == words.end()) {
+            words.push_back(row.found);
+        }
+    }
+    return words;
 }
 
 }  // namespace toft::tables

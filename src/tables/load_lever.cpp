@@ -37,4 +37,11 @@ void read_levers(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     take("small.cost", w.small_cost);
 }
 
+const LeverRow* find_lever(const Levers& levers, std::string_view key) {
+    for (const LeverRow& row : levers.rows) {
+        if (row.key == key) return &row;
+    }
+    return nullptr;
+}
+
 }  // namespace toft::tables

@@ -1,7 +1,7 @@
 #pragma once
 // Currents through a body that touches the metal: a row for each condition, a column for each way.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "parts/word_column.h"
 
 namespace toft::terrain {

@@ -2,7 +2,7 @@
 // The pictures of the ground speak the language of `drawing` and `parts` without saying so each
 // time; names that mean something else at the root of the project are chosen here, once.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "parts/ink.h"
 #include "site/job.h"
 

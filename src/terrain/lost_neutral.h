@@ -2,7 +2,7 @@
 // What metal of the outbuilding does against the ground it stands on when the supply loses its
 // neutral, for each way to earth the outbuilding, over the load that is on.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "site/job.h"
 

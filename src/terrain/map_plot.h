@@ -2,7 +2,7 @@
 // A map of the surface: tones and lines of equal potential with their levels on them, buildings,
 // electrodes, scale bar, north.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "site/job.h"
 #include "terrain/sheet.h"

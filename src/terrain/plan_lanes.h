@@ -2,7 +2,7 @@
 // The plan of two earths: true to scale along the line between them, one lane across for each thing
 // that joins them or comes near.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "terrain/sheet.h"
 

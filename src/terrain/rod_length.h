@@ -2,7 +2,7 @@
 // How far down a rod must go: its resistance against its length, through the year, over the layers
 // of the soil, with the figures it is wanted to meet.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "site/job.h"
 

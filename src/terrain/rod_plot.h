@@ -1,7 +1,7 @@
 #pragma once
 // The plot of resistance against the length of a rod, beside the soil it goes through.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "terrain/sheet.h"
 

@@ -2,7 +2,7 @@
 // The soil of the place as a column beside a scale of depths: its layers, how well their ends are
 // known, and a rod in it.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "parts/word_column.h"
 #include "terrain/scale.h"

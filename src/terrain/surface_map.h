@@ -3,7 +3,7 @@
 // things that stand there. Places are metres to the east and north of any one point; potentials are
 // shares of the house earth's rise, 0 to 1.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 
 #include <cstddef>

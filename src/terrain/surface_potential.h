@@ -1,7 +1,7 @@
 #pragma once
 // A map of how far the ground round house and outbuilding rises when the house's earth does.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "site/job.h"
 #include "terrain/surface_map.h"

@@ -1,7 +1,7 @@
 #pragma once
 // Volts on the outbuilding's metal over the load that is on, a band for each way to earth it.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "drawing/scene.h"
 #include "terrain/sheet.h"
 

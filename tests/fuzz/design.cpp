@@ -3,7 +3,7 @@
 // hour: the shop holds one cable and one device where a job leaves the choice, and jobs of many
 // parts are passed over.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "codec/ground.h"
 #include "codec/job.h"
 #include "finding/rule.h"

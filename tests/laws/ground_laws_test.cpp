@@ -1,7 +1,7 @@
 // What is said of the ground, whatever the job: the worse end is never the kinder one, and knowing
 // more never makes it worse.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "study/ground_memo.h"
 #include "support/catalogue.h"
 #include "support/draws.h"

@@ -1,7 +1,7 @@
 #pragma once
 // Grounds made up for looking at their pictures; no figure here is a result.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "picture/looking.h"
 #include "site/job.h"
 

@@ -1,6 +1,6 @@
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 
-#include "answer/grounding.h"
+#include "groundwork/grounding.h"
 #include "support/random_jobs.h"
 
 #include <gtest/gtest.h>

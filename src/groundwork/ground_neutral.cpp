@@ -1,6 +1,6 @@
-#include "answer/ground_parts.h"
 #include "base/pi.h"
 #include "base/text.h"
+#include "groundwork/ground_parts.h"
 #include "network/lost_neutral.h"
 #include "network/ways_to_earth.h"
 #include "shock/body.h"

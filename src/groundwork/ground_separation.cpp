@@ -1,5 +1,5 @@
-#include "answer/ground_parts.h"
 #include "base/pi.h"
+#include "groundwork/ground_parts.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 
 #include "answer/describe.h"
-#include "answer/ground_parts.h"
+#include "groundwork/ground_parts.h"
 #include "study/ground_memo.h"
 
 namespace toft::answer {

@@ -1,4 +1,4 @@
-#include "answer/ground_parts.h"
+#include "groundwork/ground_parts.h"
 #include "study/ground_memo.h"
 
 #include <cmath>

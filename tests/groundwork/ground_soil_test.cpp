@@ -1,4 +1,4 @@
-#include "answer/grounding.h"
+#include "groundwork/grounding.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-#include "answer/grounding.h"
+#include "groundwork/grounding.h"
 #include "support/draws.h"
 #include "support/random_jobs.h"
 

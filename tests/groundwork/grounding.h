@@ -2,7 +2,7 @@
 // What is said of the ground in tests: whole answers, and the parts with what they are worked out
 // from.
 
-#include "answer/ground_parts.h"
+#include "groundwork/ground_parts.h"
 #include "study/ground_memo.h"
 #include "support/jobs.h"
 #include "support/questions.h"

@@ -1,5 +1,5 @@
-#include "answer/grounding.h"
 #include "earth/rod.h"
+#include "groundwork/grounding.h"
 #include "price/electrode.h"
 #include "support/draws.h"
 #include "support/random_jobs.h"

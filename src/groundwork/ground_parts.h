@@ -1,7 +1,7 @@
 #pragma once
 // The parts of what is said of the ground, one file each. Private to answer.
 
-#include "answer/ground.h"
+#include "groundwork/ground.h"
 #include "study/electrode.h"
 
 namespace toft::answer {

@@ -1,5 +1,5 @@
-#include "answer/ground_parts.h"
 #include "base/text.h"
+#include "groundwork/ground_parts.h"
 #include "network/terminal_rise.h"
 #include "price/electrode.h"
 #include "study/ground_memo.h"

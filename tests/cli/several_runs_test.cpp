@@ -33,7 +33,7 @@ TEST_F(SeveralRuns, ARunThatIsNotThereIsMetWithTheNearestName) {
 }
 
 TEST_F(SeveralRuns, WhatIsWorkedOutForOneRunRefusesSeveral) {
-    for (const char* command : {"ask", "levers", "dark", "tables", "why", "ground"}) {
+    for (const char* command : {"ask", "levers", "later", "dark", "tables", "why", "ground"}) {
         const Ran refused = run({command, job_});
         EXPECT_EQ(refused.code, 2) << command;
         EXPECT_EQ(refused.out, "") << command;

@@ -1,5 +1,6 @@
-#include <algorithm>
 #include "tables/sheet.h"
+
+#include <algorithm>
 
 namespace toft::tables {
 

@@ -33,7 +33,7 @@ TEST_F(SeveralRuns, ARunThatIsNotThereIsMetWithTheNearestName) {
 }
 
 TEST_F(SeveralRuns, WhatIsWorkedOutForOneRunRefusesSeveral) {
-    for (const char* command : {"dark", "ground"}) {
+    for (const char* command : {"later", "dark", "ground"}) {
         const Ran refused = run({command, job_});
         EXPECT_EQ(refused.code, 2) << command;
         EXPECT_EQ(refused.out, "") << command;

@@ -50,6 +50,18 @@ TEST_F(Reading, LongForeignWordsAreCutAndHarmless) {
     EXPECT_NO_THROW(Json(faults_[0].says).dump());
 }
 
+TEST_F(Reading, ARangeKnowsItsSpreadAndOneFigureHasNone) {
+    Reader in = reader(R"({"a": {"low": 1, "high": 2, "spread": "bell"},
+                           "b": {"low": 1, "high": 2},
+                           "c": {"value": 1, "spread": "bell"},
+                           "d": {"low": 1, "high": 2, "spread": "wide"}})");
+    EXPECT_EQ(in.fact<Metres>("a", {0, 9}).spread, site::Spread::bell);
+    EXPECT_EQ(in.fact<Metres>("b", {0, 9}).spread, site::Spread::even);
+    in.fact<Metres>("c", {0, 9});
+    in.fact<Metres>("d", {0, 9});
+    EXPECT_EQ(said(), (Gist{"/here/c/spread contradiction", "/here/d/spread unknown-word"}));
+}
+
 TEST_F(Reading, AFactKnowsItsStanding) {
     Reader in = reader(R"({"a": 2, "b": {"value": 3, "basis": "declared"},
                            "c": {"low": 1, "high": 4}, "d": null,

@@ -330,6 +330,22 @@ void finish_sources(const Question& q, const Citations& citations, Answer& answe
               });
 }
 
+namespace {
+
+void mark_least_over_years(const search::Result& found, Answer& answer) {
+    const auto least = found.least_over_years;
+    if (least && *least < answer.schemes.size()) answer.schemes[*least].over_years.least = true;
+}
+
+void add_advice(const study::Setting<Silent>& setting, Citations& citations, Answer& answer) {
+    answer.advice = special::advice_of(special::case_of(setting));
+    for (const special::Advice& advice : answer.advice) {
+        if (advice.footing) citations.push_back(advice.footing->citation);
+    }
+}
+
+}  // namespace
+
 Answer design(const Question& question) {
     if (question.job.runs.size() > 1) return design_tree(question);
     study::GroundMemo memo;
@@ -374,16 +390,13 @@ Answer design(const Question& question) {
         append(citations, writer.citations());
         append(citations, citations_of(answer.schemes.back().guard));
     }
-    if (found.least_over_years) answer.schemes[*found.least_over_years].over_years.least = true;
+    mark_least_over_years(found, answer);
     const bool other = !found.contenders.empty() &&
                        found.contenders.front().scheme.phases == settings.back().phases;
     answer.demand = demand_of(other ? settings.back() : settings.front());
     answer.walks = walks_of(q.catalogue, q.job, q.memo);
     for (const walk::Walk& walk : answer.walks) append(citations, citations_of(walk));
-    answer.advice = special::advice_of(special::case_of(settings.back()));
-    for (const special::Advice& advice : answer.advice) {
-        if (advice.footing) citations.push_back(advice.footing->citation);
-    }
+    add_advice(settings.back(), citations, answer);
     finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
     if (found.stopped) return answer;  // what hangs on open facts takes longer than the search

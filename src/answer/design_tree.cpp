@@ -1,10 +1,11 @@
 #include "answer/demand.h"
 #include "answer/describe.h"
 #include "answer/design_parts.h"
-#include "answer/together.h"
 #include "answer/unknowns.h"
+#include "answer/whole_place.h"
 #include "answer/why.h"
 #include "base/text.h"
+#include "base/together.h"
 #include "site/built.h"
 #include "site/built_words.h"
 #include "study/ground_memo.h"
@@ -404,84 +405,22 @@ private:
         const int phases = found.ways.empty() ? 0 : found.ways.front().found->runs[0].scheme.phases;
         const tree::RunJudge judge(best().at, first, phases, nullptr);
         answer_.demand = demand_of(judge.setting());
-        answer_.walks = walks(found);
+        const WholePlace place{best().at, tree,
+                               found.ways.empty() ? nullptr : &*found.ways.front().found};
+        answer_.walks = walks_for(place);
         for (const walk::Walk& walk : answer_.walks) add(citations_of(walk));
-        advise(found);
+        answer_.advice = advice_for(place);
+        for (const special::Advice& advice : answer_.advice) {
+            if (advice.footing) citations_.push_back(advice.footing->citation);
+        }
         answer_.assumed = assumed_.lines(tree.order.size());
-        say_of_lines();
+        add_new(answer_.assumed, about_lines(best().job));
         about_open_facts(found.stopped);
         add_new(answer_.assumed, q_.job.unused);
     }
 
     static std::string name_of(const site::Building& building) {
         return building.name.empty() ? building.id : building.name;
-    }
-
-    /// The same advice to several buildings is given once.
-    void advise(const tree::Alternatives& found) {
-        std::vector<std::vector<std::string>> names;
-        const std::vector<tree::Place>& order = best().tree.order;
-        for (std::size_t i = 0; i < order.size(); ++i) {
-            const bool behind = order[i].parent != tree::from_house && !found.ways.empty();
-            const tree::RunJudge of_run(
-                best().at, order[i].run, 0,
-                behind ? &found.ways.front().found->runs[i].incoming : nullptr);
-            for (special::Advice& advice : special::advice_of(special::case_of(of_run.setting()))) {
-                const auto same = [&](const special::Advice& other) {
-                    return other.about == advice.about && other.asks == advice.asks &&
-                           other.says == advice.says;
-                };
-                auto& all = answer_.advice;
-                const auto at = static_cast<std::size_t>(
-                    std::find_if(all.begin(), all.end(), same) - all.begin());
-                if (at == all.size()) {
-                    if (advice.footing) citations_.push_back(advice.footing->citation);
-                    all.push_back(std::move(advice));
-                    names.emplace_back();
-                }
-                names[at].push_back(name_of(*of_run.setting().building_facts));
-            }
-        }
-        for (std::size_t i = 0; i < names.size(); ++i) {
-            if (names[i].size() == order.size()) continue;
-            answer_.advice[i].about += ", " + names_together(names[i]);
-        }
-    }
-
-    void say_of_lines() {
-        if (q_.job.intake.phases != 3) return;
-        long three = 0;
-        for (std::size_t i = 0; i < best().job.runs.size(); ++i) {
-            three += study::phases_in_tree(best().job, i) == 3 ? 1 : 0;
-        }
-        if (three < static_cast<long>(best().job.runs.size())) {
-            answer_.assumed.push_back(
-                "runs of one phase are put on the lines that each run names, so that the runs load "
-                "the lines evenly; what the house draws on each line is not counted in that: look, "
-                "and turn the lines if one is loaded more");
-        }
-        if (three > 1) {
-            answer_.assumed.push_back(
-                "in every building on three phases its circuits of one phase are put on L1, L2, L3 "
-                "in the same order, so L1 carries the most of all: turning the lines from one "
-                "building to the next loads them more evenly");
-        }
-    }
-
-    /// How each building should be earthed, argued from what the first way leaves at the board that
-    /// feeds it; without a way, for the runs from the house alone.
-    std::vector<walk::Walk> walks(const tree::Alternatives& found) {
-        std::vector<walk::Walk> all;
-        Silent silent;
-        const std::vector<tree::Place>& order = best().tree.order;
-        for (std::size_t i = 0; i < order.size(); ++i) {
-            const bool behind = order[i].parent != tree::from_house;
-            if (behind && found.ways.empty()) continue;
-            study::RunAt at{order[i].run, 0, q_.memo};
-            if (behind) at.incoming = &found.ways.front().found->runs[i].incoming;
-            all.push_back(walk::walk(study::prepare(silent, q_.catalogue, best().job, at, {})));
-        }
-        return all;
     }
 
     void add(const Citations& more) {
@@ -504,49 +443,6 @@ Answer design_tree(const Question& question) {
     Question q = question;
     if (!q.memo) q.memo = &memo;
     return TreeWriter(q).write();
-}
-
-const SchemeAnswer* part_of(const SchemeAnswer& scheme, const std::string& run) {
-    if (scheme.run.id == run) return &scheme;
-    for (const SchemeAnswer& part : scheme.further) {
-        if (part.run.id == run) return &part;
-    }
-    return nullptr;
-}
-
-site::Job as_built(const site::Job& job, const SchemeAnswer& scheme) {
-    std::vector<std::size_t> runs;
-    for (std::size_t i = 0; i < job.runs.size(); ++i) {
-        if (part_of(scheme, job.runs[i].id)) runs.push_back(i);
-    }
-    return site::as_built(job, runs);
-}
-
-site::Job seen_from(const site::Job& job, const std::string& run) {
-    site::Job seen = job;
-    for (std::size_t i = 0; i < seen.runs.size(); ++i) {
-        if (!seen.runs[i].stated_at) seen.runs[i].stated_at = i;
-    }
-    std::stable_partition(seen.runs.begin(), seen.runs.end(),
-                          [&](const site::Run& other) { return other.id == run; });
-    return seen;
-}
-
-Answer for_run(const Answer& answer, const std::string& run) {
-    Answer of_run = answer;
-    of_run.schemes.clear();
-    for (const SchemeAnswer& scheme : answer.schemes) {
-        std::vector<SchemeAnswer> parts{scheme};
-        parts.insert(parts.end(), scheme.further.begin(), scheme.further.end());
-        for (SchemeAnswer& part : parts) {
-            if (part.run.id != run) continue;
-            part.further.clear();
-            part.sentence = part.run_sentence;
-            part.words = part.run_words;
-            of_run.schemes.push_back(std::move(part));
-        }
-    }
-    return of_run;
 }
 
 }  // namespace toft::answer

@@ -51,4 +51,20 @@ int with_job(const std::string& path, bool json, const Work& work) {
     });
 }
 
+/// The same for what is worked out for one run only: of several it would answer for the first as
+/// though nothing were fed through its building.
+template <class Work>
+int with_job_of_one_run(const std::string& path, bool json, const Work& work) {
+    return with_job(path, json, [&](const Workbench& bench, const site::Job& job) {
+        if (job.runs.size() == 1) return work(bench, job);
+        return fault_exit({{"several-runs",
+                            "/runs",
+                            "this is worked out for jobs of one run so far; ask it of a job with "
+                            "that run alone, its building given the load of all behind it",
+                            "",
+                            {}}},
+                          json, "nothing is worked out:");
+    });
+}
+
 }  // namespace toft::cli

@@ -42,22 +42,6 @@ namespace toft::cli {
 
 namespace {
 
-/// The same for what is worked out for one run only: of several it would answer for the first as
-/// though nothing were fed through its building.
-template <class Work>
-int with_job_of_one_run(const std::string& path, bool json, const Work& work) {
-    return with_job(path, json, [&](const Workbench& bench, const site::Job& job) {
-        if (job.runs.size() == 1) return work(bench, job);
-        return fault_exit({{"several-runs",
-                            "/runs",
-                            "this is worked out for jobs of one run so far; ask it of a job with "
-                            "that run alone, its building given the load of all behind it",
-                            "",
-                            {}}},
-                          json, "nothing is worked out:");
-    });
-}
-
 answer::Answer designed(const Workbench& bench, const site::Job& job, bool all) {
     return answer::design({bench.catalogue, bench.book, job, all, now_milliseconds});
 }
@@ -310,59 +294,6 @@ int why(const WhyArguments& arguments) {
             print(arguments.json ? codec::write_why(job.title, walks)
                                  : why_screen(job.title, walks, answer::standing_cautions()));
             return static_cast<int>(done);
-        });
-}
-
-namespace {
-
-/// Tells on that line how many ways to build several runs have been worked out.
-std::function<void(long)> wholes_on(ProgressLine& line) {
-    return [&line](long solved) {
-        if (!line.due()) return;
-        line.show(
-            fmt::format("all runs worked out together {} times, {:.0f} s", solved, line.seconds()));
-    };
-}
-
-int survey_exit(bool sound, bool on_conditions) {
-    if (sound) return done;
-    return on_conditions ? conditional : no_sound_scheme;
-}
-
-}  // namespace
-
-int ask(const SurveyArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        answer::Question question{bench.catalogue, bench.book, job};
-                        ProgressLine line;
-                        question.told = wholes_on(line);
-                        const auto said = answer::ask(question);
-                        line.clear();
-                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
-                        return survey_exit(said.sound, said.conditional);
-                    });
-}
-
-int levers(const SurveyArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        answer::Question question{bench.catalogue, bench.book, job};
-                        ProgressLine line;
-                        question.told = wholes_on(line);
-                        const auto said = answer::levers(question);
-                        line.clear();
-                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-                        return survey_exit(said.sound, said.conditional);
-                    });
-}
-
-int later(const SurveyArguments& arguments) {
-    return with_job_of_one_run(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            const auto said = outlook::later({bench.catalogue, bench.book, job});
-            print(arguments.json ? outlook::write_later(said) : later_screen(said));
-            return survey_exit(!said.scheme.empty(), false);
         });
 }
 

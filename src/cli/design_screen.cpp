@@ -1,6 +1,6 @@
 #include "answer/selectivity.h"
-#include "answer/together.h"
 #include "base/text.h"
+#include "base/together.h"
 #include "cli/layout.h"
 #include "cli/screen.h"
 #include "cli/what_to_do.h"
@@ -213,7 +213,7 @@ std::string demand_part(const Answer& a) {
     for (const AlikeDemand& alike : alike_demands(d)) {
         const bool several = alike.names.size() > 1;
         if (several) {
-            text += wrapped("  ", answer::names_together(alike.names) + ", each of them:", 2);
+            text += wrapped("  ", names_together(alike.names) + ", each of them:", 2);
         }
         for (const auto& [scenario, load] : alike.loads) {
             line(several ? "  " + scenario : alike.names.front() + ", " + scenario, load);

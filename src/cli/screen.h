@@ -2,11 +2,11 @@
 // The answer, a working, the rules and the sources as a person reads them.
 
 #include "answer/answer.h"
-#include "groundwork/ground.h"
 #include "answer/levers.h"
 #include "answer/reach.h"
 #include "answer/recorded.h"
 #include "answer/unknowns.h"
+#include "groundwork/ground.h"
 #include "outlook/later.h"
 #include "outlook/tolerances.h"
 

@@ -1,7 +1,7 @@
 #include "cli/what_to_do.h"
 
 #include "answer/describe.h"
-#include "answer/together.h"
+#include "base/together.h"
 #include "cli/layout.h"
 
 #include <fmt/format.h>
@@ -65,7 +65,7 @@ std::string what_to_do(const SchemeAnswer& s) {
         const bool one_feeder =
             std::all_of(alike.feeders.begin(), alike.feeders.end(),
                         [&](const std::string& f) { return f == alike.feeders.front(); });
-        std::string names = answer::names_together(alike.names);
+        std::string names = names_together(alike.names);
         if (alike.names.size() > 1) names += ", each";
         text += wrapped("  - ", names + ": " + (one_feeder ? alike.in_full : alike.says), 4);
     }

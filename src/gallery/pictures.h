@@ -2,8 +2,8 @@
 // The pictures there are, by name.
 
 #include "answer/answer.h"
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "outlook/tolerances.h"
 #include "site/job.h"
 

@@ -167,8 +167,8 @@ struct Run {
     std::optional<int> phases;          ///< taken to the building: 1 or 3
     std::optional<NamedDevice> device;  ///< at its head; curve may be open
     std::vector<AlsoCarried> also_carries;
-    std::optional<Existing> existing;  ///< the cable that lies there
-    std::vector<std::string> found;    ///< wrong with it, in the words of the tables
+    std::optional<Existing> existing;      ///< the cable that lies there
+    std::vector<std::string> found;        ///< wrong with it, in the words of the tables
     std::optional<std::size_t> stated_at;  ///< as built: place in the job as stated
 
     friend bool operator==(const Run&, const Run&) = default;

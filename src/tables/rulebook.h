@@ -31,8 +31,8 @@ struct Limits {
     Cited<double> overload_i2;
     Cited<double> buried_cc;
     Cited<double> test_factor;
-    Cited<double> loss_share;          ///< of the load factor in the loss factor; the rest is of
-                                       ///< its square
+    Cited<double> loss_share;  ///< of the load factor in the loss factor; the rest is of
+                               ///< its square
     Cited<Metres> reach;
     Cited<Ohms> extraneous;
     Cited<Ohms> declared_ze_tncs;

@@ -2,8 +2,8 @@
 // What metal of the outbuilding does against the ground it stands on when the supply loses its
 // neutral, for each way to earth the outbuilding, over the load that is on.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 
 #include <cstddef>

@@ -2,8 +2,8 @@
 // A map of the surface: tones and lines of equal potential with their levels on them, buildings,
 // electrodes, scale bar, north.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 #include "terrain/sheet.h"
 #include "terrain/surface_map.h"

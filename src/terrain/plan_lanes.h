@@ -2,8 +2,8 @@
 // The plan of two earths: true to scale along the line between them, one lane across for each thing
 // that joins them or comes near.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "terrain/sheet.h"
 
 #include <string>

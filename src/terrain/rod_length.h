@@ -2,8 +2,8 @@
 // How far down a rod must go: its resistance against its length, through the year, over the layers
 // of the soil, with the figures it is wanted to meet.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 
 #include <cstddef>

@@ -1,8 +1,8 @@
 #pragma once
 // The plot of resistance against the length of a rod, beside the soil it goes through.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "terrain/sheet.h"
 
 #include <optional>

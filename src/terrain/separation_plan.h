@@ -2,9 +2,9 @@
 // The two earths as islands: the house with what is on its earth, the outbuilding's electrode, how
 // far apart they are and ought to be, what comes within reach and what joins them.
 
-#include "groundwork/ground.h"
 #include "base/units.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 
 #include <cstddef>

@@ -2,8 +2,8 @@
 // The soil of the place as a column beside a scale of depths: its layers, how well their ends are
 // known, and a rod in it.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "parts/word_column.h"
 #include "terrain/scale.h"
 

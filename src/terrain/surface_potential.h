@@ -1,8 +1,8 @@
 #pragma once
 // A map of how far the ground round house and outbuilding rises when the house's earth does.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "site/job.h"
 #include "terrain/surface_map.h"
 

@@ -1,8 +1,8 @@
 #pragma once
 // Volts on the outbuilding's metal over the load that is on, a band for each way to earth it.
 
-#include "groundwork/ground.h"
 #include "drawing/scene.h"
+#include "groundwork/ground.h"
 #include "terrain/sheet.h"
 
 #include <string>

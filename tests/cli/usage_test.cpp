@@ -16,14 +16,16 @@ protected:
 TEST_F(Usage, HelpNamesEveryCommandAndEveryExitCode) {
     const Ran ran = program_.run({"--help"});
     EXPECT_EQ(ran.code, 0);
-    for (const char* part : {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema",
-                             "toft-job/1", "Exit codes: 0 done", "competent, licensed person"}) {
+    for (const char* part :
+         {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema", "toft-job/1",
+          "Exit codes: 0 done", "competent, licensed person"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }
 }
 
 TEST_F(Usage, EveryCommandHasItsHelp) {
-    for (const char* command : {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema"}) {
+    for (const char* command :
+         {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema"}) {
         const Ran ran = program_.run({command, "--help"});
         EXPECT_EQ(ran.code, 0) << command;
         EXPECT_NE(ran.out.find(command), std::string::npos);

@@ -3,12 +3,12 @@
 // hour: the shop holds one cable and one device where a job leaves the choice, and jobs of many
 // parts are passed over.
 
-#include "groundwork/ground.h"
 #include "codec/ground.h"
 #include "codec/job.h"
 #include "finding/rule.h"
 #include "fuzz/change.h"
 #include "fuzz/fuzzing.h"
+#include "groundwork/ground.h"
 
 #include <algorithm>
 #include <cstdint>

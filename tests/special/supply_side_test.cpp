@@ -21,7 +21,8 @@ TEST(SupplySide, BehindOtherRunsTheDeviceThatMayServeIsAtTheBoardThatFeeds) {
     const auto behind = [](double low_m, double high_m) {
         const site::Job job = run_of(low_m, high_m);
         Silent silent;
-        const auto setting = study::prepare(silent, support::catalogue(), job, study::RunAt{0, 1}, {});
+        const auto setting =
+            study::prepare(silent, support::catalogue(), job, study::RunAt{0, 1}, {});
         Case c = case_of(setting);
         c.view.at_house = false;
         for (const Advice& advice : advice_of(c)) {

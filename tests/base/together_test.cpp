@@ -1,8 +1,8 @@
-#include "answer/together.h"
+#include "base/together.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::answer {
+namespace toft {
 namespace {
 
 using Lines = std::vector<std::string>;
@@ -33,4 +33,4 @@ TEST(Together, WhatGoesForAllIsSaidOfNoneAndTheRestByName) {
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft

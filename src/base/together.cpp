@@ -1,8 +1,8 @@
-#include "answer/together.h"
+#include "base/together.h"
 
 #include <algorithm>
 
-namespace toft::answer {
+namespace toft {
 
 namespace {
 
@@ -91,4 +91,4 @@ std::vector<std::string> Told::lines(std::size_t of) const {
     return lines;
 }
 
-}  // namespace toft::answer
+}  // namespace toft

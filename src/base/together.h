@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-namespace toft::answer {
+namespace toft {
 
 /// "Gym", "Gym and Stable"; three or more that are only numbered on become "Pillar 1 to 4". In the
 /// order given, but those that differ in their number only stand together.
@@ -29,4 +29,4 @@ private:
     std::vector<Line> all_;
 };
 
-}  // namespace toft::answer
+}  // namespace toft

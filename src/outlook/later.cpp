@@ -3,7 +3,7 @@
 #include "answer/describe.h"
 #include "answer/outline.h"
 #include "base/root.h"
-#include "solve/solver.h"
+#include "solve/solve.h"
 #include "study/ground_memo.h"
 
 #include <fmt/format.h>
@@ -99,25 +99,21 @@ struct Best {
 };
 
 Best best_of(const Question& q, const site::Job& job) {
-    if (job.runs.size() > 1) {
-        Question wider{q.catalogue, q.book, job};
-        const answer::Answer tree = answer::design(wider);
-        if (!tree.sound) return {};
-        const answer::SchemeAnswer& first = tree.schemes.front();
-        return {first.key, first.words, first.price.total};
-    }
     const solve::Solution found = solve::solve({q.catalogue, q.book}, job);
     if (!found.sound()) return {};
-    const study::RunScheme& scheme = found.best->scheme;
-    return {found.key, brief_words(setting_of(q, job, scheme.phases), scheme), found.total()};
+    const study::RunScheme& scheme = found.schemes.front();
+    std::string words = job.runs.size() > 1
+                            ? answer::whole_words({q.catalogue, q.book, job}, found)
+                            : brief_words(setting_of(q, job, scheme.phases), scheme);
+    return {found.key, std::move(words), found.total};
 }
 
 /// The price of all with so much of the run kept, where that is sound.
 std::optional<double> keeping(const Question& q, const site::Job& with,
                               const study::RunScheme& scheme, Keeps keeps) {
     if (with.runs.size() == 1 && keeps == Keeps::all) {
-        const auto found = solve::solve_as({q.catalogue, q.book}, with, scheme);
-        return found.sound() ? std::optional<double>(found.total()) : std::nullopt;
+        const auto found = solve::solve_as({q.catalogue, q.book}, with, {scheme});
+        return found.sound() ? std::optional<double>(found.total) : std::nullopt;
     }
     const auto setting = setting_of(q, with, scheme.phases);
     return best_of(q, held_to(setting, with, scheme, keeps)).total;
@@ -137,21 +133,21 @@ double head_price(const Question& q, const study::RunScheme& scheme) {
 /// What is kept, and what it then costs to add it to what was built.
 void leave_until_later(const Question& q, const solve::Solution& base, const site::Job& with,
                        AdditionAnswer& a) {
-    const study::RunScheme& scheme = base.best->scheme;
+    const study::RunScheme& scheme = base.schemes.front();
     if (a.fails.empty()) {
         if (const auto all = keeping(q, with, scheme, Keeps::all)) {
             a.keeps = Keeps::all;
-            a.more_later = *all - base.total();
+            a.more_later = *all - base.total;
             return;
         }
         a.fails.emplace_back("the further run");
     }
     if (!a.more_now) return;
-    a.more_later = base.total() + *a.more_now;
+    a.more_later = base.total + *a.more_now;
     const auto cables = keeping(q, with, scheme, Keeps::cables);
     if (!cables) return;
     a.keeps = Keeps::cables;
-    a.more_later = std::min(*a.more_later, *cables - base.total() + head_price(q, scheme));
+    a.more_later = std::min(*a.more_later, *cables - base.total + head_price(q, scheme));
 }
 
 AdditionAnswer added(const Question& q, const solve::Solution& base,
@@ -163,13 +159,13 @@ AdditionAnswer added(const Question& q, const solve::Solution& base,
     a.length_m = row.length_m;
     a.basis = basis_word(row.citation->basis);
     const site::Job with = with_addition(q.catalogue, q.job, row);
-    const study::RunScheme& scheme = base.best->scheme;
+    const study::RunScheme& scheme = base.schemes.front();
     a.fails = failing(setting_of(q, with, scheme.phases), scheme);
     Best best = best_of(q, with);
     if (best.total) {
         a.scheme_key = std::move(best.key);
         a.scheme = std::move(best.words);
-        a.more_now = *best.total - base.total();
+        a.more_now = *best.total - base.total;
     }
     leave_until_later(q, base, with, a);
     return a;
@@ -213,11 +209,11 @@ LaterAnswer later(const answer::Question& question) {
     answer.cautions = answer::standing_cautions();
     const solve::Solution base = solve::solve({q.catalogue, q.book}, q.job);
     if (base.sound()) {
-        const study::RunScheme& scheme = base.best->scheme;
+        const study::RunScheme& scheme = base.schemes.front();
         const auto setting = setting_of(q, q.job, scheme.phases);
         answer.scheme_key = base.key;
         answer.scheme = brief_words(setting, scheme);
-        answer.total = base.total();
+        answer.total = base.total;
         answer.design_current_a = setting.ib.number();
         add_ceilings(q, scheme, answer);
         for (const tables::AdditionRow& row : q.catalogue.additions) {

@@ -335,9 +335,11 @@ std::string run_parts(const SchemeAnswer& s, bool alone) {
 /// What the cable loses over the years, and which scheme costs least with that.
 std::string years_words(const Answer& a) {
     const answer::YearsAnswer& y = a.schemes.front().over_years;
+    const bool several = !a.schemes.front().further.empty();
     std::string text = fmt::format(
-        "Its cable loses up to {} kWh a year as heat: {} over {} years, {} with the price.",
-        significant(y.lost_kwh_year, 2), money(y.lost), significant(y.years, 3), money(y.total));
+        "{} up to {} kWh a year as heat: {} over {} years, {} with the price.",
+        several ? "The cables lose" : "Its cable loses", significant(y.lost_kwh_year, 2),
+        money(y.lost), significant(y.years, 3), money(y.total));
     if (y.least) return text + " Nothing sound costs less over those years.";
     for (const SchemeAnswer& s : a.schemes) {
         if (!s.over_years.least) continue;

@@ -41,8 +41,8 @@ TEST(LowerRow, ReasonsOfTheRulesThatFellTheMost) {
     answer::Answer a;
     a.dropped = {{"overload", "the device carries the current", 3, "", "", 0},
                  {"separation", "out of touch", 40, "", "it misses by 3 %", 1.03}};
-    a.unknowns = {{"/x", "what nobody looked at", "", 0, 1, false, "decides"},
-                  {"/y", "what does not matter", "", 0, 1, false, "does not matter"}};
+    a.unknowns = {{"/x", "what nobody looked at", "", "", 0, 1, false, "decides"},
+                  {"/y", "what does not matter", "", "", 0, 1, false, "does not matter"}};
     const drawing::Items items = reasons_row(a, lower_row);
     const std::string words = words_in(items);
     EXPECT_EQ(count_kind(items, "reason"), 2);

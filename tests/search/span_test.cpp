@@ -66,7 +66,7 @@ TEST(Span, HoldsThePriceAtEveryCorner) {
                     corner.except.emplace_back(fact.pointer, static_cast<study::End>(dice() % 4));
                 }
                 const Possible& p = all[dice() % all.size()];
-                const double total = s.solver().price_at(corner, p.scheme);
+                const double total = s.solver().price_at(corner, solve::Solution{{p.scheme}, ""});
                 EXPECT_GE(total, std::min(p.span.near_low, p.span.far_low) - 1e-6) << seed;
                 EXPECT_LE(total, std::max(p.span.near_high, p.span.far_high) + 1e-6) << seed;
             }

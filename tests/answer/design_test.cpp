@@ -17,6 +17,25 @@ namespace {
 
 using support::question_of;
 
+/// All that concern the run, in the order of the rulebook.
+void expect_findings(const search::Evaluation& e, const SchemeAnswer& s) {
+    std::size_t said = 0;
+    for (const auto& finding : e.findings) {
+        if (!finding.concerns) continue;
+        ASSERT_LT(said, s.findings.size());
+        const FindingAnswer& one = s.findings[said++];
+        EXPECT_EQ(one.rule, finding.rule->name);
+        const bool shown = !finding.rule->only_cautions || std::isfinite(finding.use);
+        EXPECT_EQ(one.use.has_value(), finding.limited && shown);
+        if (finding.limited && std::isfinite(finding.use)) {
+            EXPECT_EQ(*one.use, finding.use);
+        }
+        const bool fails = finding.verdict == rules::Verdict::fails;
+        EXPECT_EQ(one.verdict, fails ? rules::Verdict::not_known : finding.verdict);
+    }
+    EXPECT_EQ(said, s.findings.size());
+}
+
 /// Every figure of a scheme of the answer is the silent evaluation's.
 void expect_silent_figures(const site::Job& job, const SchemeAnswer& s) {
     Silent silent;
@@ -63,21 +82,7 @@ void expect_silent_figures(const site::Job& job, const SchemeAnswer& s) {
     }
     EXPECT_EQ(s.headroom, e.headroom);
     EXPECT_EQ(s.price.total, support::brute_price(support::demo_book(), setting, e, s.scheme));
-    std::size_t said = 0;
-    for (const auto& finding : e.findings) {
-        if (!finding.concerns) continue;
-        ASSERT_LT(said, s.findings.size());
-        const FindingAnswer& one = s.findings[said++];
-        EXPECT_EQ(one.rule, finding.rule->name);
-        const bool shown = !finding.rule->only_cautions || std::isfinite(finding.use);
-        EXPECT_EQ(one.use.has_value(), finding.limited && shown);
-        if (finding.limited && std::isfinite(finding.use)) {
-            EXPECT_EQ(*one.use, finding.use);
-        }
-        const bool fails = finding.verdict == rules::Verdict::fails;
-        EXPECT_EQ(one.verdict, fails ? rules::Verdict::not_known : finding.verdict);
-    }
-    EXPECT_EQ(said, s.findings.size());
+    expect_findings(e, s);
 }
 
 TEST(Design, FiguresOfEveryExampleAreTheSilentEvaluations) {

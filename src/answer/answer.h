@@ -410,8 +410,8 @@ struct Question {
     std::size_t most = 0;                       ///< schemes to list; 0 for as many as is usual
     /// Asked now and then; once it says no, the best so far is the answer.
     std::function<bool(const Progress&)> go_on = {};
-    std::function<void(long)> told =
-        {};  ///< how many wholes of several runs are solved, after each
+    /// How many jobs or readings of several runs are solved, after each; says whether to go on.
+    std::function<bool(long)> told = {};
 };
 
 /// The run that is asked about, with so many phases.

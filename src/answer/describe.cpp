@@ -299,6 +299,28 @@ void add_found(const study::Setting<Silent>& setting, const price::Book& book, S
     }
 }
 
+void add_found_unbuilt(const tables::Catalogue& catalogue, const site::Job& stated,
+                       const site::Job& built, SchemeAnswer& s) {
+    const std::vector<std::string> unbuilt = site::not_built(stated, built);
+    for (const site::Run& run : stated.runs) {
+        if (std::find(unbuilt.begin(), unbuilt.end(), run.id) == unbuilt.end()) continue;
+        const std::string where = fmt::format("{}, which is not built", run.id);
+        for (const tables::FoundRow& row : catalogue.found) {
+            const bool said =
+                std::find(run.found.begin(), run.found.end(), row.found) != run.found.end();
+            if (!said || row.at != "run" || row.cable == "kept") continue;
+            const std::string what = fmt::format("{}: {}; {}", where, row.wrong, row.danger);
+            if (!row.tell.empty()) s.tell.push_back({row.tell, "now", what});
+            s.cautions.push_back((row.weight == "danger now" ? "Danger now. " : "") + what);
+            s.house_work.push_back(where + ": " + row.first);
+        }
+        if (run.existing) {
+            s.house_work.push_back(where +
+                                   ": part the cable that is there at both ends and mark it dead");
+        }
+    }
+}
+
 std::vector<FeedAnswer> feeds_of(const site::Job& job, const tree::Feedings& found) {
     std::vector<FeedAnswer> feeds;
     if (found.ways.empty()) return feeds;

@@ -31,6 +31,11 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);
 void add_found(const study::Setting<Silent>& setting, const price::Book& book,
                SchemeAnswer& scheme);
 
+/// The same of runs of the job as stated that are not in it as built: what lies there stays there
+/// unless somebody parts it.
+void add_found_unbuilt(const tables::Catalogue& catalogue, const site::Job& stated,
+                       const site::Job& built, SchemeAnswer& scheme);
+
 /// Which run was chosen for each building that has several, and what the others come to. Ranks are
 /// left open.
 std::vector<FeedAnswer> feeds_of(const site::Job& job, const tree::Feedings& found);

@@ -400,7 +400,7 @@ Answer design(const Question& question) {
     finish_sources(q, citations, answer);
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
     if (found.stopped) return answer;  // what hangs on open facts takes longer than the search
-    const solve::RunSolver solver({q.catalogue, q.book}, q.job, found, *q.memo);
+    const solve::RunSolver solver({q.catalogue, q.book}, q.job, found, *q.memo, options.go_on);
     answer.unknowns = unknowns_of(solver, found);
     return answer;
 }

@@ -266,7 +266,9 @@ private:
                 "it is tested every year");
         }
         whole.trenches = trenches_of(layout.job);
-        if (choice_) say_what_feeds_what(layout, whole);
+        if (!choice_) return;
+        add_found_unbuilt(q_.catalogue, q_.job, layout.job, whole);
+        say_what_feeds_what(layout, whole);
     }
 
     /// What goes for some buildings only is said of those.

@@ -141,6 +141,7 @@ LeversAnswer levers(const Question& question) {
     }
     answer.tried = weighed.tried;
     answer.proved = weighed.proved;
+    answer.stopped = weighed.stopped;
     for (const lever::Lever& lever : weighed.levers) {
         answer.levers.push_back(lever_answer(q, lever, weighed.before));
     }

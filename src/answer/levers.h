@@ -35,7 +35,8 @@ struct LeversAnswer {
     double headroom = 0;
     std::vector<LeverAnswer> levers;
     std::size_t tried = 0;
-    bool proved = true;  ///< of several runs: each solution was proved to be the cheapest
+    bool stopped = false;  ///< by who asked: some changes were not tried
+    bool proved = true;    ///< of several runs: each solution was proved to be the cheapest
     std::vector<std::string> cautions;
 };
 

@@ -87,7 +87,7 @@ std::string brief_words(const study::Setting<Silent>& setting, const study::RunS
 std::string whole_words(const Question& q, const solve::Solution& solution) {
     if (!solution.sound()) return "";
     const std::size_t count = solution.schemes.size();
-    std::string words = fmt::format("{} runs", count);
+    std::string words = fmt::format("{} run{}", count, count == 1 ? "" : "s");
     if (count > most_told) return words + ", as toft design tells of each";
     const auto order = tree::outwards(q.job);
     for (std::size_t i = 0; i < count; ++i) {
@@ -129,9 +129,12 @@ std::string place_of_fact(const site::Job& job, const std::string& pointer) {
     if (const auto building = place_after(pointer, "/buildings/")) {
         return name_of(job.buildings[*building]);
     }
-    const auto run = place_after(pointer, "/runs/");
-    if (!run) return "";
-    const std::string way = "on the way to " + end_of_run(job, *run);
+    const auto stated = place_after(pointer, "/runs/");
+    if (!stated) return "";
+    std::size_t run = 0;
+    while (run < job.runs.size() && job.runs[run].stated_at.value_or(run) != *stated) ++run;
+    if (run == job.runs.size()) return "";
+    const std::string way = "on the way to " + end_of_run(job, run);
     const auto leg = place_after(pointer, "/legs/");
     return leg ? fmt::format("{}, leg {}", way, *leg + 1) : way;
 }

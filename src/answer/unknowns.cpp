@@ -24,7 +24,7 @@ using unknown::Effect;
 using unknown::Hanging;
 
 /// Groups in which facts are asked for.
-enum class Place { opens, condition, saves, saves_together, matters, nothing };
+enum class Place { opens, condition, saves, saves_together, unlooked, matters, nothing };
 
 struct Placed {
     Place place = Place::nothing;
@@ -64,10 +64,9 @@ public:
         }
         how_to(a);
         p.place = place_of(h, a);
-        a.ask = p.place == Place::opens || p.place == Place::condition || p.place == Place::saves ||
-                p.place == Place::saves_together;
+        a.ask = p.place < Place::matters;
         a.why = why(p.place);
-        a.hangs = hanging_words(a);
+        if (p.place != Place::unlooked) a.hangs = hanging_words(a);
         return p;
     }
 
@@ -100,6 +99,7 @@ private:
         if (h.opens) return Place::opens;
         if (!solver_.as_it_stands().sound() && on_condition(a.fact)) return Place::condition;
         if (h.effect == Effect::none) return Place::nothing;
+        if (h.effect == Effect::unlooked) return Place::unlooked;
         if (!a.worth || *a.worth <= 0) return Place::matters;
         return a.saves && *a.saves > 0 ? Place::saves : Place::saves_together;
     }
@@ -114,6 +114,8 @@ private:
                 return "knowing it may save more than it costs to find out";
             case Place::saves_together:
                 return "together with others it may save more than it costs to find out";
+            case Place::unlooked:
+                return "stopped before it was looked at: it may matter";
             case Place::matters:
                 return "finding it out costs more than it may save";
             case Place::nothing:
@@ -152,7 +154,7 @@ bool same_question(const UnknownAnswer& a, const UnknownAnswer& b) {
 /// Where the same question arises at several places: what it saves to know it well at all of them.
 void add_alike(const solve::TreeSolver& solver, std::vector<UnknownAnswer>& unknowns) {
     const solve::Solution& stands = solver.as_it_stands();
-    if (!stands.sound()) return;
+    if (!stands.sound() || solver.stopped()) return;
     for (UnknownAnswer& u : unknowns) {
         Corner corner;
         for (const UnknownAnswer& other : unknowns) {
@@ -264,6 +266,7 @@ AskAnswer ask_tree(const Question& question) {
     answer.total = first.total;
     answer.unknowns = unknowns_of_tree(q, solver);
     answer.proved = solver.all_proved();
+    answer.stopped = solver.stopped();
     add_assumed(q, answer);
     const std::string taken = feeding_taken(question.job, built);
     if (!taken.empty()) answer.assumed.push_back(taken);
@@ -279,7 +282,10 @@ AskAnswer ask(const Question& question) {
     study::GroundMemo& memo = question.memo ? *question.memo : own;
     const search::Result found = search::search(question.catalogue, question.book, question.job, 0,
                                                 solve::options_for(memo));
-    const solve::RunSolver solver({question.catalogue, question.book}, question.job, found, memo);
+    std::function<bool()> go_on;
+    if (question.told) go_on = [&] { return question.told(0); };
+    const solve::RunSolver solver({question.catalogue, question.book}, question.job, found, memo,
+                                  go_on);
     AskAnswer answer;
     answer.job = question.job.title;
     answer.sound = found.any_sound();
@@ -290,6 +296,7 @@ AskAnswer ask(const Question& question) {
         answer.total = first.total;
     }
     answer.unknowns = unknowns_of(solver, found);
+    answer.stopped = solver.stopped();
     for (const int phases : study::phase_choices(question.job, 0)) {
         for (const std::string& line : solver.setting(phases).assumed) {
             if (std::find(answer.assumed.begin(), answer.assumed.end(), line) ==

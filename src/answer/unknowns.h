@@ -41,6 +41,7 @@ struct AskAnswer {
     std::string stands;        ///< the recommended scheme on one line; empty where there is none
     double total = 0;          ///< its price, with tax
     bool proved = true;        ///< of several runs: each solution was proved to be the cheapest
+    bool stopped = false;      ///< by who asked: some facts were not looked at
     std::vector<UnknownAnswer> unknowns;
     std::vector<std::string> assumed;
     std::vector<std::string> cautions;

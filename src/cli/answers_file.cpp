@@ -19,15 +19,19 @@ Fault about_file(const std::string& path, const char* says) {
     return {"file", "", path + " " + says, "", {}};
 }
 
-/// How a line of answers begins.
-constexpr std::string_view beginning = R"({"format":"toft-)";
+/// How lines of answers begin.
+constexpr std::array<std::string_view, 2> beginnings{R"({"format":"toft-answer/)",
+                                                     R"({"format":"toft-faults/)"};
 
-bool begins_as_answers(int descriptor, off_t size) {
-    std::array<char, beginning.size()> head{};
+/// Of a first line that is not whole as far as it goes.
+bool begins_as_answers(int descriptor) {
+    std::array<char, 32> head{};
     const ssize_t got = pread(descriptor, head.data(), head.size(), 0);
-    const auto seen = std::min(static_cast<off_t>(head.size()), size);
-    return got == seen && beginning.substr(0, static_cast<std::size_t>(got)) ==
-                              std::string_view(head.data(), static_cast<std::size_t>(got));
+    if (got <= 0) return false;
+    const std::string_view seen(head.data(), static_cast<std::size_t>(got));
+    return std::any_of(beginnings.begin(), beginnings.end(), [&](std::string_view beginning) {
+        return seen.substr(0, beginning.size()) == beginning.substr(0, seen.size());
+    });
 }
 
 }  // namespace
@@ -52,7 +56,7 @@ Outcome<AnswersFile> AnswersFile::open(const std::string& path, bool resume, int
             return failed(
                 about_file(path, "is there already: go on with it by --resume, or remove it"));
         }
-        if (!begins_as_answers(descriptor, out.st_size)) {
+        if (!begins_as_answers(descriptor)) {
             return failed(about_file(path, "does not hold answers of a batch; name another file"));
         }
         Faults faults = file.go_on(path);

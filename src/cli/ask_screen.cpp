@@ -153,6 +153,12 @@ constexpr const char* not_proved =
     "Not every way to build these runs could be proved to be the cheapest: a figure here may be "
     "bettered.";
 
+constexpr const char* facts_left =
+    "Some facts were not looked at before it was stopped. They are listed as worth finding out: "
+    "nobody knows yet whether they matter.";
+constexpr const char* changes_left =
+    "Some changes were not tried before it was stopped: another may bring more.";
+
 std::string sum_text(const answer::LeverAnswer& l) {
     if (l.opens) return pounds(l.total);
     const double brings = l.net.value_or(l.saves);
@@ -171,6 +177,7 @@ std::string ask_screen(const answer::AskAnswer& a) {
     for (const Alike& group : asked) text += asked_text(a, group, ++number);
     text += left_text(a);
     if (!a.proved) text += title("NOT PROVED") + wrapped("  ", not_proved, 2);
+    if (a.stopped) text += title("STOPPED") + wrapped("  ", facts_left, 2);
     if (!a.assumed.empty()) text += title("TAKEN FOR GRANTED");
     for (const std::string& line : a.assumed) text += wrapped("  - ", line, 4);
     text += title("BEFORE ANYONE ACTS ON THIS");
@@ -196,6 +203,7 @@ std::string levers_screen(const answer::LeversAnswer& a) {
                         13);
     }
     if (!a.proved) text += title("NOT PROVED") + wrapped("  ", not_proved, 2);
+    if (a.stopped) text += title("STOPPED") + wrapped("  ", changes_left, 2);
     text += title("BEFORE ANYONE ACTS ON THIS");
     text += wrapped("  ",
                     "Each line is one change alone, solved anew; two together may bring more or "

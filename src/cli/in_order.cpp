@@ -3,6 +3,7 @@
 #include <condition_variable>
 #include <deque>
 #include <mutex>
+#include <system_error>
 #include <thread>
 #include <utility>
 #include <vector>
@@ -23,7 +24,11 @@ public:
 
     bool run() {
         std::vector<std::thread> threads;
-        for (unsigned i = 0; i < order_.threads; ++i) threads.emplace_back([this] { serve(); });
+        try {
+            for (unsigned i = 0; i < order_.threads; ++i) threads.emplace_back([this] { serve(); });
+        } catch (const std::system_error&) {
+            if (threads.empty()) throw;  // fewer will do, but one there must be
+        }
         std::string text;
         while (has_room() && order_.next(text)) add(std::move(text));
         close();

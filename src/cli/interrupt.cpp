@@ -36,7 +36,12 @@ static void hear(int) {
 Interrupt::Interrupt() {
     asked = false;
     if (pipe(pipe_ends.data()) == 0) {
-        for (const int end : pipe_ends) fcntl(end, F_SETFD, FD_CLOEXEC);
+        // Never in place of a closed input or output: whoever reads there would wait for ever.
+        for (int& end : pipe_ends) {
+            const int above = fcntl(end, F_DUPFD_CLOEXEC, 3);
+            close(end);
+            end = above;
+        }
     }
     struct sigaction action {};
     action.sa_handler = hear;

@@ -2,8 +2,8 @@
 #include "answer/unknowns.h"
 #include "cli/command_parts.h"
 #include "cli/commands.h"
-#include "cli/progress.h"
 #include "cli/screen.h"
+#include "cli/watch.h"
 #include "codec/levers.h"
 #include "codec/unknowns.h"
 #include "outlook/later_json.h"
@@ -16,16 +16,18 @@ namespace toft::cli {
 
 namespace {
 
-/// Tells on that line how many ways to build several runs have been worked out.
-std::function<void(long)> wholes_on(ProgressLine& line) {
-    return [&line](long solved) {
-        if (!line.due()) return;
-        line.show(
-            fmt::format("all runs worked out together {} times, {:.0f} s", solved, line.seconds()));
+/// Tells how many ways to build several runs have been worked out, and stops when asked to.
+std::function<bool(long)> watched(Watch& watch) {
+    return [&watch](long solved) {
+        return watch.goes_on([solved] {
+            return solved > 0 ? fmt::format("all runs worked out together {} times", solved)
+                              : std::string("looking at what is not known");
+        });
     };
 }
 
-int survey_exit(bool sound, bool on_conditions) {
+int survey_exit(bool sound, bool on_conditions, bool was_stopped) {
+    if (was_stopped) return stopped;
     if (sound) return done;
     return on_conditions ? conditional : no_sound_scheme;
 }
@@ -36,12 +38,12 @@ int ask(const SurveyArguments& arguments) {
     return with_job(arguments.job, arguments.json,
                     [&](const Workbench& bench, const site::Job& job) {
                         answer::Question question{bench.catalogue, bench.book, job};
-                        ProgressLine line;
-                        question.told = wholes_on(line);
+                        Watch watch;
+                        question.told = watched(watch);
                         const auto said = answer::ask(question);
-                        line.clear();
+                        watch.end();
                         print(arguments.json ? codec::write_ask(said) : ask_screen(said));
-                        return survey_exit(said.sound, said.conditional);
+                        return survey_exit(said.sound, said.conditional, said.stopped);
                     });
 }
 
@@ -49,12 +51,12 @@ int levers(const SurveyArguments& arguments) {
     return with_job(arguments.job, arguments.json,
                     [&](const Workbench& bench, const site::Job& job) {
                         answer::Question question{bench.catalogue, bench.book, job};
-                        ProgressLine line;
-                        question.told = wholes_on(line);
+                        Watch watch;
+                        question.told = watched(watch);
                         const auto said = answer::levers(question);
-                        line.clear();
+                        watch.end();
                         print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-                        return survey_exit(said.sound, said.conditional);
+                        return survey_exit(said.sound, said.conditional, said.stopped);
                     });
 }
 
@@ -63,7 +65,7 @@ int later(const SurveyArguments& arguments) {
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
             const auto said = outlook::later({bench.catalogue, bench.book, job});
             print(arguments.json ? outlook::write_later(said) : later_screen(said));
-            return survey_exit(!said.scheme.empty(), false);
+            return survey_exit(!said.scheme.empty(), false, false);
         });
 }
 

@@ -37,12 +37,13 @@ std::string error_text(const tolerance::Share& share) {
 }
 
 std::string robust_text(const Tolerance& t) {
-    std::string text = headline("ROBUST");
+    std::string text = headline("HOW SURE");
     std::string says = fmt::format("{}{}: the chance that every rule holds.",
                                    chance_words(t.robust), error_text(t.robust));
     if (t.robust.error <= 0) {
-        says = t.robust.holds > 0.5 ? "Every rule holds wherever in their ranges the figures are."
-                                    : "Some rule fails wherever in their ranges the figures are.";
+        says = t.robust.holds > 0.5
+                   ? "Every rule holds wherever in their ranges the figures are."
+                   : "At least one rule fails wherever in their ranges the figures are.";
     }
     text += wrapped("  ", says, 2);
     if (t.samples > 0) {

@@ -154,6 +154,10 @@ void read_buildings(Reader& in, const tables::Catalogue& catalogue, site::Job& j
     for (Reader& building : in.objects("buildings", 200)) {
         job.buildings.push_back(read_building(building, catalogue));
         say_what_keeps_unseen(job.buildings.back(), job);
+        const site::Building& read = job.buildings.back();
+        if (read.origin && read.energy_kwh_year.known) {
+            job.unused.push_back("energy_kwh_year of the house is not used: only what runs lose");
+        }
         say_what_is_found_elsewhere(job.buildings.back(), catalogue, job);
     }
 }

@@ -50,6 +50,7 @@ std::string write_levers(const answer::LeversAnswer& a) {
               {"headroom", any ? Json(rounded(a.headroom)) : Json()},
               {"tried", a.tried},
               {"proved", a.proved},
+              {"stopped", a.stopped},
               {"levers", Json::array()},
               {"cautions", a.cautions}};
     for (const answer::LeverAnswer& lever : a.levers) json["levers"].push_back(lever_json(lever));

@@ -54,6 +54,7 @@ std::string write_ask(const answer::AskAnswer& a) {
               {"stands", a.stands.empty() ? Json() : Json(a.stands)},
               {"price", a.stands.empty() ? Json() : Json(rounded(a.total))},
               {"proved", a.proved},
+              {"stopped", a.stopped},
               {"find_out", Json::array()},
               {"leave", Json::array()},
               {"assumed", a.assumed},

@@ -73,6 +73,7 @@ public:
         out_.proved = out_.before.proved;
         std::vector<Kind> kinds;
         for (Change& change : all_changes_of(means_.catalogue, job_)) {
+            if (out_.stopped) break;
             if (!site::validate(change.job).empty()) continue;
             ++out_.tried;
             Lever lever = weighed_in(change);
@@ -101,7 +102,7 @@ private:
         Lever lever = weighed(means_, job_, out_.before, change);
         out_.proved = out_.proved && lever.after.proved;
         ++solved_;
-        if (told_) told_(solved_);
+        if (told_ && !told_(solved_)) out_.stopped = true;
         return lever;
     }
 
@@ -134,7 +135,7 @@ private:
     }
 
     std::optional<Lever> together(const Kind& kind, const std::vector<std::size_t>& places) {
-        if (places.size() < 2) return std::nullopt;
+        if (places.size() < 2 || out_.stopped) return std::nullopt;
         std::vector<const Change*> parts;
         for (const std::size_t i : places) parts.push_back(&kind.changes[i]);
         const Change change = made_together(means_.catalogue, job_, parts);

@@ -44,11 +44,12 @@ struct Weighed {
     std::vector<Lever> levers;  ///< those worth saying: first what opens a way, then by net saving,
                                 ///< then what has no price
     std::size_t tried = 0;      ///< changes that the survey allows, each place for itself
+    bool stopped = false;       ///< before all of them were
     bool proved = true;         ///< each job was proved to come to no less, or to nothing
 };
 
-/// Told how many changed jobs have been solved, after each; may be empty.
-using Told = std::function<void(long)>;
+/// Told how many changed jobs have been solved, after each; says whether to go on. May be empty.
+using Told = std::function<bool(long)>;
 
 /// Solves the (valid) job under every change that its survey allows. What several runs allow alike
 /// is also made at all of them, and at those at which it pays: where that brings more than the

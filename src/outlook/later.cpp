@@ -55,11 +55,20 @@ void add_ceilings(const Question& q, const study::RunScheme& scheme, LaterAnswer
     const auto& rules = rules::rulebook();
     const auto fails = [&](double more, std::size_t rule) {
         const site::Job with = drawing_more(q.job, more);
-        return search::judge_one(setting_of(q, with, scheme.phases), scheme, rule) ==
-               rules::Verdict::fails;
+        return !search::surely_met(
+            search::finding_of_one(setting_of(q, with, scheme.phases), scheme, rule));
     };
+    const auto setting = setting_of(q, q.job, scheme.phases);
     for (std::size_t i = 0; i < rules.size(); ++i) {
         if (rules[i].info->only_cautions || !fails(most_more, i)) continue;
+        const auto now = search::finding_of_one(setting, scheme, i);
+        if (now.verdict != rules::Verdict::fails && !search::surely_met(now)) {
+            answer.notes.push_back(fmt::format(
+                "{} sets a limit that is not shown: it is passed already, or not all that counts "
+                "is known (toft design says which).",
+                rules[i].info->name));
+            continue;
+        }
         if (fails(least_more, i)) {
             answer.ceilings.push_back({rules[i].info->name, 0, 0});
             continue;
@@ -220,7 +229,8 @@ LaterAnswer later(const answer::Question& question) {
             answer.additions.push_back(added(q, base, row));
         }
     }
-    answer.notes = notes_of(answer);
+    const std::vector<std::string> always = notes_of(answer);
+    answer.notes.insert(answer.notes.end(), always.begin(), always.end());
     return answer;
 }
 

@@ -60,6 +60,18 @@ void evaluate(const study::Setting<Silent>& setting, const study::RunScheme& sch
     }
 }
 
+bool surely_met(const rules::Finding<Silent>& finding) {
+    if (finding.verdict == rules::Verdict::fails) return false;
+    return finding.rule->sees != rules::Sees::head || !finding.limited ||
+           finding.verdict != rules::Verdict::caution;
+}
+
+rules::Finding<Silent> finding_of_one(const study::Setting<Silent>& setting,
+                                      const study::RunScheme& scheme, std::size_t index) {
+    study::Figures<Silent> figures;
+    return judge(rules::rulebook()[index], setting, scheme, figures);
+}
+
 rules::Verdict judge_one(const study::Setting<Silent>& setting, const study::RunScheme& scheme,
                          std::size_t index) {
     study::Figures<Silent> figures;

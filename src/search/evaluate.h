@@ -42,6 +42,14 @@ void count_headroom(const rules::Finding<Silent>& finding, double& headroom,
 void evaluate(const study::Setting<Silent>& setting, const study::RunScheme& scheme,
               Evaluation& evaluation);
 
+/// Met, and known to be: a rule on the head may merely caution where the limit is passed, or where
+/// half of what counts is not known.
+bool surely_met(const rules::Finding<Silent>& finding);
+
+/// Finding of rule `index` alone, on figures worked out as far as it needs.
+rules::Finding<Silent> finding_of_one(const study::Setting<Silent>& setting,
+                                      const study::RunScheme& scheme, std::size_t index);
+
 /// Judges rule `index` alone, on figures worked out as far as it needs.
 rules::Verdict judge_one(const study::Setting<Silent>& setting, const study::RunScheme& scheme,
                          std::size_t index);

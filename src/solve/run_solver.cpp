@@ -149,9 +149,10 @@ search::Options options_for(study::GroundMemo& memo) {
 }
 
 RunSolver::RunSolver(const Means& means, const site::Job& job, const search::Result& found,
-                     study::GroundMemo& memo)
+                     study::GroundMemo& memo, std::function<bool()> go_on)
     : Solver(means, job),
       memo_(memo),
+      go_on_(std::move(go_on)),
       worse_(settings_at({})),
       all_possible_(found.all_possible),
       possible_(found.possible) {
@@ -172,7 +173,13 @@ RunSolver::Settings RunSolver::settings_at(const study::Corner& corner) const {
 
 const Setting<Silent>& RunSolver::setting(int phases) const { return with_phases(worse_, phases); }
 
+bool RunSolver::stopped() const {
+    stopped_ = stopped_ || (go_on_ && !go_on_());
+    return stopped_;
+}
+
 Solution RunSolver::at(const study::Corner& corner) const {
+    if (stopped()) return as_it_stands();
     if (all_possible_) {
         if (const auto first = first_of(possible_, {settings_at(corner)}, most_tried)) {
             return *first;
@@ -184,6 +191,7 @@ Solution RunSolver::at(const study::Corner& corner) const {
 }
 
 Solution RunSolver::may_be(const study::Corner& corner, const std::string& pointer) const {
+    if (stopped()) return as_it_stands();
     std::vector<Settings> ends;
     for (const End end : {End::better, End::low, End::high}) {
         study::Corner at = corner;

@@ -4,6 +4,7 @@
 #include "search/search.h"
 #include "solve/solver.h"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -21,11 +22,13 @@ Solution solve_run_as(const Means& means, const site::Job& job, const study::Run
 class RunSolver : public Solver {
 public:
     /// `found` is the search of `job` as things stand, run with `possible`; all must outlive this.
+    /// `go_on` is asked now and then; once it says no, no more is solved. May be empty.
     RunSolver(const Means& means, const site::Job& job, const search::Result& found,
-              study::GroundMemo& memo);
+              study::GroundMemo& memo, std::function<bool()> go_on = {});
 
     site::Prefer prefer() const override { return job().wishes.prefer; }
     bool dear() const override { return false; }
+    bool stopped() const override;
     Solution at(const study::Corner& corner) const override;
 
     /// Each rule at the better, the low or the high end of the part; the price is that at the
@@ -48,6 +51,8 @@ private:
     Settings settings_at(const study::Corner& corner) const;
 
     study::GroundMemo& memo_;
+    std::function<bool()> go_on_;
+    mutable bool stopped_ = false;
     std::vector<study::Setting<Silent>> worse_;  ///< by number of phases
     bool all_possible_ = false;
     std::vector<search::Possible> possible_;  ///< as dependability asks, then by least price

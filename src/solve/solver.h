@@ -46,6 +46,9 @@ public:
     /// What is first among sound schemes: by this, then by price.
     virtual site::Prefer prefer() const = 0;
 
+    /// Whoever asks wants no more: what is solved from now on says nothing.
+    virtual bool stopped() const { return false; }
+
     /// A solution takes so long that several facts are looked at in one where that is enough.
     virtual bool dear() const = 0;
 

@@ -116,11 +116,12 @@ Solution TreeSolver::at(const Corner& corner) const {
     const std::string key = reading(corner);
     const auto known = known_.find(key);
     if (known != known_.end()) return known->second;
+    if (stopped_) return as_it_stands();
     Solution s = cheapest_at(place_at(corner));
     if (s.sound()) s = seen_before(corner, std::move(s));
     all_proved_ = all_proved_ && s.proved;
     ++solved_;
-    if (told_) told_(solved_);
+    stopped_ = told_ && !told_(solved_);
     return known_.emplace(key, std::move(s)).first->second;
 }
 

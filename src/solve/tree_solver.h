@@ -29,14 +29,15 @@ Solution solve_tree_as(const Means& means, const site::Job& job,
 /// price it gives that which it met first; what stands was met before all others.
 class TreeSolver : public Solver {
 public:
-    /// Told how many wholes have been solved, after each; may be empty.
-    using Told = std::function<void(long)>;
+    /// Told how many wholes have been solved, after each; says whether to go on. May be empty.
+    using Told = std::function<bool(long)>;
 
     /// All must outlive this.
     TreeSolver(const Means& means, const site::Job& job, study::GroundMemo& memo, Told told = {});
 
     site::Prefer prefer() const override { return site::Prefer::price; }
     bool dear() const override { return true; }
+    bool stopped() const override { return stopped_; }
     Solution at(const study::Corner& corner) const override;
 
     /// With the fact at the better end of its part; where its ends work against each other, the
@@ -66,6 +67,7 @@ private:
     mutable std::vector<Solution> seen_;             ///< as it stands first
     mutable long solved_ = 0;
     mutable bool all_proved_ = true;
+    mutable bool stopped_ = false;
 };
 
 }  // namespace toft::solve

@@ -47,8 +47,7 @@ public:
         search::evaluate(setting, subject_.scheme, e);
         Holds holds{};
         for (std::size_t i = 0; i < holds.size(); ++i) {
-            holds[i] =
-                e.findings[i].rule->only_cautions || e.findings[i].verdict != rules::Verdict::fails;
+            holds[i] = e.findings[i].rule->only_cautions || search::surely_met(e.findings[i]);
         }
         return holds;
     }
@@ -57,7 +56,7 @@ public:
         site::Job job = job_;
         dial.turn(job, value);
         const auto setting = prepared_in(subject_.place, job);
-        return search::judge_one(setting, subject_.scheme, rule) != rules::Verdict::fails;
+        return search::surely_met(search::finding_of_one(setting, subject_.scheme, rule));
     }
 
 private:

@@ -79,20 +79,29 @@ public:
             idle_among(may_be_grouped(), [&](const Group& group) { return well_alike(group); });
         std::vector<Hanging> all;
         for (std::size_t i = 0; i < solver_.open().size(); ++i) {
-            Hanging h;
-            h.fact = solver_.open()[i];
-            h.stepped = !values_of(h.fact, rows_).empty();
-            if (!idle_alone[i]) alone(h);
-            if (h.effect != Effect::decides && !idle_well[i]) with_others_well(h);
-            all.push_back(std::move(h));
+            Hanging h = unlooked(i);
+            if (!solver_.stopped()) {
+                h.effect = Effect::none;
+                if (!idle_alone[i]) alone(h);
+                if (h.effect != Effect::decides && !idle_well[i]) with_others_well(h);
+            }
+            all.push_back(solver_.stopped() ? unlooked(i) : std::move(h));
         }
         for (Hanging& h : all) {
-            if (h.together) h.with = partners(h.fact, all);
+            if (h.together && !solver_.stopped()) h.with = partners(h.fact, all);
         }
         return all;
     }
 
 private:
+    Hanging unlooked(std::size_t i) const {
+        Hanging h;
+        h.fact = solver_.open()[i];
+        h.effect = Effect::unlooked;
+        h.stepped = !values_of(h.fact, rows_).empty();
+        return h;
+    }
+
     /// The end of its range at which the answer is the better one with all others well.
     End kinder_end(const study::OpenFact& fact) const {
         study::Corner corner;
@@ -239,6 +248,8 @@ const char* effect_word(Effect effect) {
             return "changes the price only";
         case Effect::decides:
             return "decides";
+        case Effect::unlooked:
+            return "not looked at";
     }
     return "";
 }

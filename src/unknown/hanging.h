@@ -7,10 +7,10 @@
 
 namespace toft::unknown {
 
-/// What a fact does to the answer.
-enum class Effect { none, price, decides };
+/// What a fact does to the answer; not looked at where whoever asks has stopped before.
+enum class Effect { none, price, decides, unlooked };
 
-/// "does not matter", "changes the price only", "decides".
+/// "does not matter", "changes the price only", "decides", "not looked at".
 const char* effect_word(Effect effect);
 
 struct Hanging {

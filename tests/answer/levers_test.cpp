@@ -69,5 +69,17 @@ TEST(LeversAnswer, OfSeveralRunsNamesThePlacesAndWhatIsBuiltOtherwise) {
     ADD_FAILURE() << "no lawn";
 }
 
+TEST(LeversAnswer, StoppedItSaysThatSomeWereNotTried) {
+    const site::Job job = support::tree_job({support::the_house, 0});
+    Question question{support::small_shop().catalogue, support::small_shop().book, job};
+    const LeversAnswer whole = levers(question);
+    EXPECT_FALSE(whole.stopped);
+    question.told = [](long solved) { return solved < 2; };
+    const LeversAnswer some = levers(question);
+    EXPECT_TRUE(some.stopped);
+    EXPECT_EQ(some.tried, 2u);
+    EXPECT_LT(some.tried, whole.tried);
+}
+
 }  // namespace
 }  // namespace toft::answer

@@ -263,6 +263,8 @@ TEST_F(Batch, NoFileIsSpoilt) {
     };
     refused({"jobs", "-o", "letter"}, "letter", "is there already");
     refused({"jobs", "-o", "letter", "--resume"}, "letter", "does not hold answers");
+    program_.file("more-jobs", many_jobs(3));
+    refused({"jobs", "-o", "more-jobs", "--resume"}, "more-jobs", "does not hold answers");
     refused({"jobs", "-o", "jobs", "--resume"}, "jobs", "holds the jobs");
     refused({"no-jobs", "-o", "new"}, "new", "cannot be read");
     refused({".", "-o", "new"}, "new", "is a folder");

@@ -24,7 +24,7 @@ TEST_F(Sureness, TheScreenSaysWhatVariesOnWhoseWordAndHowFarItHolds) {
     const Ran ran = program_.run({"tolerance", example("tt-shed"), "--length", "60%"});
     EXPECT_EQ(ran.code, 0);
     for (const char* part :
-         {"ROBUST", "(as asked)", "(usual tolerance, memory)", "voltage-drop",
+         {"HOW SURE", "(as asked)", "(usual tolerance, memory)", "voltage-drop",
           "length of the whole run, 32 m now", "quasi-random", "competent, licensed person"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }

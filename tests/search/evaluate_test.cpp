@@ -84,5 +84,24 @@ TEST(Evaluate, AFindingThatIsNotGradedOrHasNoFigureIsNoHeadroom) {
     EXPECT_STREQ(by->name, "overload");
 }
 
+TEST(Evaluate, AHouseOfUnknownDemandSurelyMeetsNothingAboutItsIntake) {
+    const auto number =
+        static_cast<std::size_t>(rules::find_rule("intake-capacity") - rules::rulebook().data());
+    site::Job job = support::plain_job();
+    const auto scheme = support::scheme(support::cable(3, 10), study::Protective::core,
+                                        support::device("BS EN 60898", "B", 32));
+    const auto met = [&] {
+        return surely_met(finding_of_one(support::prepared(job), scheme, number));
+    };
+    job.intake.service_fuse = site::NamedDevice{"BS 88-3", "", amperes(80)};
+    job.intake.demand = support::measured(amperes(20));
+    EXPECT_TRUE(met());
+    job.intake.demand = support::measured(amperes(70));
+    EXPECT_FALSE(met()) << "house and run are more than the fuse";
+    job.intake.demand = {};
+    job.buildings[0].circuits.clear();
+    EXPECT_FALSE(met()) << "nobody knows what the house draws";
+}
+
 }  // namespace
 }  // namespace toft::search

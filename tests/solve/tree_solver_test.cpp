@@ -84,13 +84,25 @@ TEST(TreeSolver, AReadingAskedForAgainIsNotSolvedAgain) {
     const site::Job job = support::random_open_tree_job(21);
     study::GroundMemo memo;
     long told = 0;
-    const TreeSolver solver(means(), job, memo, [&](long solved) { told = solved; });
+    const TreeSolver solver(means(), job, memo, [&](long solved) {
+        told = solved;
+        return true;
+    });
     EXPECT_EQ(told, 1);
     solver.at({});
     EXPECT_EQ(solver.solved(), 1);
     EXPECT_EQ(solver.hoped_for().key, solver.hoped_for().key);
     EXPECT_EQ(solver.solved(), 2);
     EXPECT_EQ(told, 2);
+}
+
+TEST(TreeSolver, ToldToStopItSolvesNoMore) {
+    const site::Job job = support::random_open_tree_job(21);
+    study::GroundMemo memo;
+    const TreeSolver solver(means(), job, memo, [](long) { return false; });
+    EXPECT_TRUE(solver.stopped());
+    EXPECT_EQ(solver.hoped_for().key, solver.as_it_stands().key);
+    EXPECT_EQ(solver.solved(), 1);
 }
 
 TEST(TreeSolver, WhatCostsTheSameIsBuiltAsItStands) {

@@ -17,8 +17,9 @@ std::string sentence(const outlook::ToleranceAnswer& a) {
         return "No figure of the survey has a range or a tolerance, so nothing moves.";
     }
     if (t.robust.error <= 0) {
-        return t.robust.holds > 0.5 ? "Every rule holds wherever in its range each figure is."
-                                    : "At least one rule fails wherever in its range each figure is.";
+        return t.robust.holds > 0.5
+                   ? "Every rule holds wherever in its range each figure is."
+                   : "At least one rule fails wherever in its range each figure is.";
     }
     return fmt::format(
         "The chance that every rule holds is {}, while the figures of the survey "

@@ -285,7 +285,33 @@ std::string first_work(const existing::FoundWrong& f, const price::Book& book) {
 
 }  // namespace
 
+namespace {
+
+/// A cable that may not stay is in use until the new one is in.
+void warn_of_old_cable(const study::Setting<Silent>& setting, SchemeAnswer& s) {
+    if (!setting.run->existing) return;
+    const site::Existing& old = *setting.run->existing;
+    const Ohms least = setting.catalogue->limits.insulation_least.value;
+    std::string what;
+    if (old.insulation.known && old.insulation.low < least) {
+        what = fmt::format("reads {} MΩ of insulation where {} is the least",
+                           significant(old.insulation.low.number() / 1e6, 3),
+                           significant(least.number() / 1e6, 3));
+    } else if (old.condition == site::Condition::damaged) {
+        what = "is damaged";
+    }
+    if (what.empty()) return;
+    s.cautions.push_back(fmt::format(
+        "Danger now. {}: the cable that is there {}: isolate it, and do not use it until it is "
+        "replaced",
+        setting.run->id, what));
+    s.tell.push_back({"everyone there", "now", "the cable that is there " + what});
+}
+
+}  // namespace
+
 void add_found(const study::Setting<Silent>& setting, const price::Book& book, SchemeAnswer& s) {
+    warn_of_old_cable(setting, s);
     for (const existing::FoundWrong& f : existing::found_for(setting, s.scheme)) {
         const tables::FoundRow& row = *f.row;
         const std::string what = fmt::format("{}: {}; {}", f.where, row.wrong, row.danger);

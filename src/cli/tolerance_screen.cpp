@@ -180,7 +180,8 @@ std::string farthest_text(const Tolerance& t) {
 }  // namespace
 
 std::string tolerance_screen(const outlook::ToleranceAnswer& a) {
-    std::string text = a.job + "\n" + headline("THE SCHEME") + wrapped("  ", a.scheme, 2);
+    std::string text = a.job + "\n" + headline("THE SCHEME") +
+                       wrapped("  ", "Of run " + a.run + " alone: " + a.scheme, 2);
     text += robust_text(a.found) + varies_text(a.found) + stays_text(a.found);
     text += rules_text(a.found) + swings_text(a.found) + farthest_text(a.found);
     text += headline("BEFORE ANYONE ACTS ON THIS");

@@ -1,6 +1,7 @@
 #include "answer/describe.h"
 
 #include "support/catalogue.h"
+#include "support/existing.h"
 #include "support/jobs.h"
 #include "support/questions.h"
 
@@ -56,6 +57,29 @@ TEST(FoundTold, TheWholeAnswerPricesWhatIsPutRight) {
     EXPECT_NEAR(after.schemes[0].price.put_right_first,
                 before.schemes[0].price.put_right_first + 138, 1e-9);
     EXPECT_EQ(after.schemes[0].key, before.schemes[0].key);
+}
+
+TEST(FoundTold, AnOldCableThatMayNotStayIsADangerUntilItIsReplaced) {
+    site::Job job = support::plain_job();
+    job.runs[0].existing = support::sound_cable(support::cable(2, 10), 30);
+    SchemeAnswer s;
+    s.scheme = support::scheme(support::cable(2, 10), study::Protective::armour, support::fuse(32));
+    const auto warned = [&] {
+        s.cautions.clear();
+        s.tell.clear();
+        add_found(support::prepared(job), support::demo_book(), s);
+        return s.cautions.empty() ? std::string() : s.cautions.front();
+    };
+    EXPECT_EQ(warned(), "");
+    job.runs[0].existing->insulation = support::measured(ohms(0.4e6));
+    EXPECT_NE(warned().find("Danger now. run: the cable that is there reads 0.4 MΩ"),
+              std::string::npos)
+        << warned();
+    ASSERT_EQ(s.tell.size(), 1u);
+    EXPECT_EQ(s.tell[0].who, "everyone there");
+    job.runs[0].existing->insulation = support::measured(ohms(50e6));
+    job.runs[0].existing->condition = site::Condition::damaged;
+    EXPECT_NE(warned().find("is damaged: isolate it"), std::string::npos) << warned();
 }
 
 }  // namespace

@@ -108,6 +108,12 @@ int not_built(const std::string& run, bool json, const char* title) {
                       json, title);
 }
 
+/// Where there is nothing to show, since nothing is sound.
+int nothing_sound(const char* says, bool json) {
+    fault_exit({{"no-sound-scheme", "", says, "", {}}}, json, "nothing to look at:");
+    return no_sound_scheme;
+}
+
 int no_such_scheme(const answer::Question& asked, const std::string& which, bool json) {
     // Only as built a job can be worked with.
     const site::Job alone = site::as_built(asked.job, {asked.run});
@@ -115,10 +121,10 @@ int no_such_scheme(const answer::Question& asked, const std::string& which, bool
                               site::has_choice(asked.job) ? alone : asked.job};
     if (!site::has_choice(asked.job)) question.run = asked.run;
     if (which.empty()) {
-        complain(
+        return nothing_sound(
             "no scheme is sound, so none is recommended; name one with --scheme to see why it fell "
-            "(toft design lists nearest misses)\n");
-        return no_sound_scheme;
+            "(toft design lists nearest misses)",
+            json);
     }
     const bool rank = rank_like(which);
     return fault_exit({{"unknown-scheme",
@@ -315,10 +321,9 @@ int dark(const DarkArguments& arguments) {
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
             const answer::Answer answer = designed(bench, job, false);
             if (answer.schemes.empty()) {
-                complain(
-                    "no scheme is sound, so there is nothing to go dark (toft design says "
-                    "why)\n");
-                return static_cast<int>(no_sound_scheme);
+                return nothing_sound(
+                    "no scheme is sound, so there is nothing to go dark (toft design says why)",
+                    arguments.json);
             }
             const auto index = static_cast<std::size_t>(arguments.rank - 1);
             if (index >= answer.schemes.size()) {

@@ -184,13 +184,17 @@ Finding<L> circuit_heat(L&, const Case<L>& c) {
 template <class L>
 Finding<L> motor_start(L&, const Case<L>& c) {
     Finding<L> f = on(c, motor_start_rule, Matter::start_dip);
-    if (f.verdict == Verdict::fails && !c.setting.job->wishes.start_dip.known) {
-        caution(f,
-                "the start takes so much voltage that lights dim and the motor may stall: a soft "
-                "start, a thicker run or a smaller motor");
-    }
     const Finding<L> trip = on(c, motor_start_rule, Matter::start_trip);
-    if (trip.limited && trip.verdict == Verdict::fails && f.verdict == Verdict::meets) {
+    const bool trips = trip.limited && trip.verdict == Verdict::fails;
+    if (f.verdict == Verdict::fails && !c.setting.job->wishes.start_dip.known) {
+        caution(f, trips
+                       ? "the start takes so much voltage that lights dim and the motor may stall, "
+                         "and a circuit's device may trip: a soft start, another curve, a thicker "
+                         "run or a smaller motor"
+                       : "the start takes so much voltage that lights dim and the motor may stall: "
+                         "a soft start, a thicker run or a smaller motor");
+    }
+    if (trips && f.verdict == Verdict::meets) {
         f.circuit = trip.circuit;
         caution(f,
                 "the circuit's device may trip when the motor starts: another curve or a soft "

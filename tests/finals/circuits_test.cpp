@@ -87,5 +87,17 @@ TEST(FinalCircuits, WhatIsDesignedSurvivesItsFaultsAndBreaksThem) {
     EXPECT_EQ(found(job, circuit_breaking<Silent>).verdict, Verdict::meets);
 }
 
+TEST(FinalCircuits, AStartThatDimsAndTripsIsTold) {
+    site::Circuit saw = circuit::saw(2200, 6, 12);
+    saw.device = site::NamedDevice{"BS EN 61009", "B", amperes(10)};
+    const auto f = found(circuit::job_with({saw}), motor_start<Silent>, 2.5);
+    EXPECT_EQ(f.verdict, Verdict::caution);
+    EXPECT_NE(std::string(f.says).find("may trip"), std::string::npos) << f.says;
+    EXPECT_NE(std::string(f.says).find("lights dim"), std::string::npos) << f.says;
+    saw.device->curve = "D";
+    const auto held = found(circuit::job_with({saw}), motor_start<Silent>, 2.5);
+    EXPECT_EQ(std::string(held.says).find("may trip"), std::string::npos) << held.says;
+}
+
 }  // namespace
 }  // namespace toft::rules

@@ -213,7 +213,12 @@ int ground(const GroundArguments& arguments) {
         });
 }
 
-int explain(const ExplainArguments& arguments) {
+namespace {
+
+/// Runs `work` on the scheme that was named of the run that was named, with a question about that
+/// run in the job as built.
+template <class Arguments, class Work>
+int with_scheme(const Arguments& arguments, const Work& work) {
     return with_job(
         arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
             answer::Question question{bench.catalogue, bench.book, job};
@@ -222,48 +227,44 @@ int explain(const ExplainArguments& arguments) {
             question.run = *run;
             bool left_out = false;
             const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
-            if (left_out) return not_built(arguments.run, arguments.json, "nothing to explain:");
+            if (left_out) return not_built(arguments.run, arguments.json, "nothing to look at:");
             if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             answer::Question of_run{bench.catalogue, bench.book, picked->job};
             of_run.run = picked->run;
             of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
             of_run.bonds_beyond = picked->bonds_beyond;
-            const answer::Recorded recorded(of_run, picked->scheme);
-            const std::string key = study::scheme_key(picked->scheme);
-            const std::vector<std::string> names = recorded.names();
-            if (arguments.name.empty()) {
-                for (const std::string& name : names) print(name + "\n");
-                if (arguments.all) print_workings(recorded, key);
-                return static_cast<int>(done);
-            }
-            const auto working = recorded.working(arguments.name);
-            if (!working) {
-                return fault_exit({{"unknown-figure", "", "there is no figure " + arguments.name,
-                                    nearest_word(arguments.name, names), names}},
-                                  arguments.json, "nothing to explain:");
-            }
-            print(arguments.json ? codec::write_working(*working, key)
-                                 : working_screen(*working, key));
-            return static_cast<int>(done);
+            return work(of_run, picked->scheme);
         });
 }
 
+}  // namespace
+
+int explain(const ExplainArguments& arguments) {
+    return with_scheme(arguments, [&](const answer::Question& question,
+                                      const study::RunScheme& scheme) {
+        const answer::Recorded recorded(question, scheme);
+        const std::string key = study::scheme_key(scheme);
+        const std::vector<std::string> names = recorded.names();
+        if (arguments.name.empty()) {
+            for (const std::string& name : names) print(name + "\n");
+            if (arguments.all) print_workings(recorded, key);
+            return static_cast<int>(done);
+        }
+        const auto working = recorded.working(arguments.name);
+        if (!working) {
+            return fault_exit({{"unknown-figure", "", "there is no figure " + arguments.name,
+                                nearest_word(arguments.name, names), names}},
+                              arguments.json, "nothing to explain:");
+        }
+        print(arguments.json ? codec::write_working(*working, key) : working_screen(*working, key));
+        return static_cast<int>(done);
+    });
+}
+
 int tolerance_of(const ToleranceArguments& arguments) {
-    return with_job(
-        arguments.job, arguments.json, [&](const Workbench& bench, const site::Job& job) {
-            answer::Question question{bench.catalogue, bench.book, job};
-            const auto run = run_named(job, arguments.run, arguments.json);
-            if (!run) return static_cast<int>(bad_input);
-            question.run = *run;
-            bool left_out = false;
-            const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
-            if (left_out) return not_built(arguments.run, arguments.json, "nothing to vary:");
-            if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
-            answer::Question of_run{bench.catalogue, bench.book, picked->job};
-            of_run.run = picked->run;
-            of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
-            of_run.bonds_beyond = picked->bonds_beyond;
-            const auto said = outlook::tolerances(of_run, picked->scheme, arguments.wish);
+    return with_scheme(
+        arguments, [&](const answer::Question& question, const study::RunScheme& scheme) {
+            const auto said = outlook::tolerances(question, scheme, arguments.wish);
             print(arguments.json ? outlook::write_tolerance(said) : tolerance_screen(said));
             return static_cast<int>(done);
         });

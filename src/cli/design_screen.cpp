@@ -79,7 +79,7 @@ std::string number(double x, const char* unit) {
 
 /// Volts against what, for how long, beside what the curve for dry places allows.
 std::string touch_text(const answer::TouchAnswer& touch) {
-    std::string text = number(touch.outbuilding_v, "V");
+    std::string text = number(touch.outbuilding_v, "V") + " against " + touch.against;
     text += touch.lasts_s ? ", " + number(*touch.lasts_s, "s") : std::string(", until found");
     if (touch.past_curve) return text + "; more than the curves know";
     const auto longest = [](const std::optional<double>& t) {
@@ -112,7 +112,9 @@ std::string figures_part(const SchemeAnswer& s) {
     line("disconnection by the device", f.disconnection_s
                                             ? number(*f.disconnection_s, "s")
                                             : std::string("does not operate: the RCD must"));
-    line("touch voltage while it clears, and for how long", touch_text(f.touch));
+    text += wrapped("  touch voltage at the outbuilding while it clears: ", touch_text(f.touch), 4);
+    text += wrapped("  meanwhile the house's earth stands over true ground by: ",
+                    number(f.touch.house_v, "V"), 4);
     for (const auto& [rule, length] : f.longest_m) {
         line(fmt::format("longest run by {}", rule).c_str(), number(length, "m"));
     }

@@ -32,32 +32,30 @@ int survey_exit(bool sound, bool on_conditions, bool was_stopped) {
     return on_conditions ? conditional : no_sound_scheme;
 }
 
-}  // namespace
-
-int ask(const SurveyArguments& arguments) {
+/// Asks that of a job and prints what is said, in words or as JSON.
+template <class Ask, class Write, class Screen>
+int surveyed(const SurveyArguments& arguments, const Ask& ask, const Write& write,
+             const Screen& screen) {
     return with_job(arguments.job, arguments.json,
                     [&](const Workbench& bench, const site::Job& job) {
                         answer::Question question{bench.catalogue, bench.book, job};
                         Watch watch;
                         question.told = watched(watch);
-                        const auto said = answer::ask(question);
+                        const auto said = ask(question);
                         watch.end();
-                        print(arguments.json ? codec::write_ask(said) : ask_screen(said));
+                        print(arguments.json ? write(said) : screen(said));
                         return survey_exit(said.sound, said.conditional, said.stopped);
                     });
 }
 
+}  // namespace
+
+int ask(const SurveyArguments& arguments) {
+    return surveyed(arguments, answer::ask, codec::write_ask, ask_screen);
+}
+
 int levers(const SurveyArguments& arguments) {
-    return with_job(arguments.job, arguments.json,
-                    [&](const Workbench& bench, const site::Job& job) {
-                        answer::Question question{bench.catalogue, bench.book, job};
-                        Watch watch;
-                        question.told = watched(watch);
-                        const auto said = answer::levers(question);
-                        watch.end();
-                        print(arguments.json ? codec::write_levers(said) : levers_screen(said));
-                        return survey_exit(said.sound, said.conditional, said.stopped);
-                    });
+    return surveyed(arguments, answer::levers, codec::write_levers, levers_screen);
 }
 
 int later(const SurveyArguments& arguments) {

@@ -12,7 +12,6 @@ namespace toft::tolerance {
 namespace {
 
 constexpr double most_times = 100;
-constexpr double hottest = 90;  ///< degrees Celsius: no cable of the tables works beyond
 
 /// A figure that is turned, and what it reads.
 struct Dial {
@@ -64,11 +63,21 @@ private:
     site::Job job_;
 };
 
+/// Degrees Celsius: no cable of the scheme works in surroundings that are hotter than itself.
+double hottest(const Subject& subject) {
+    double most = 0;
+    for (const study::Stretch& laid : subject.scheme.laid()) {
+        const tables::Make& make = tables::make_of(subject.place.catalogue, *laid.cable);
+        most = std::max(most, make.live.initial.value.number());
+    }
+    return most;
+}
+
 double read(const Turner& turner, const Dial& dial, double value) {
     return dial.reading ? dial.reading(turner.at(dial, value)) : value;
 }
 
-void look_up(const Turner& turner, Dial& dial) {
+void look_up(const Turner& turner, double hottest, Dial& dial) {
     const double end = dial.kind == Kind::temperature ? hottest : dial.high * most_times;
     if (!(end > dial.high)) return;
     const Holds now = turner.all(dial, dial.high);
@@ -153,7 +162,7 @@ std::vector<Farthest> farthest_of(const Subject& subject) {
     const Turner turner(subject);
     std::vector<Farthest> all;
     for (Dial& dial : dials_of(subject, turner.job())) {
-        look_up(turner, dial);
+        look_up(turner, hottest(subject), dial);
         look_down(turner, dial);
         Farthest& out = dial.out;
         std::stable_sort(out.up_to.begin(), out.up_to.end(),

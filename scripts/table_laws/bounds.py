@@ -19,7 +19,7 @@ LIMITS = {
     "separate.min.protected": ("mm2", 2.5, 4), "separate.min": ("mm2", 4, 6),
     "separate.buried": ("mm2", 16, 25), "fault.longest": ("s", 1, 5),
     "parallel.least": ("mm2", 16, 70), "insulation.least": ("Mohm", 0.5, 1),
-    "insulation.look": ("Mohm", 1, 5), "reading.most": ("ratio", 1.05, 2),
+    "ring.equal": ("ohm", 0.01, 0.1), "insulation.look": ("Mohm", 1, 5), "reading.most": ("ratio", 1.05, 2),
     "unequal.most": ("ratio", 0.02, 0.2), "line.share": ("ratio", 0.3, 0.6), "tails.longest": ("m", 1, 5), "bond.run": ("m", 1, 20), "bond.least": ("mm2", 6, 25),
     "body.current": ("mA", 0.5, 30),
     "body.resistance": ("kohm", 0.5, 2), "insert.length": ("m", 0.3, 2),

@@ -139,6 +139,7 @@ TABLES = {
     "later/addition.csv": (1, dict(
         key=TEXT, says=TEXT, form=Words((*CIRCUIT_KINDS, "building")), load_w=Number(100, 50000),
         length_m=Number(1, 200))),
+    "test/step.csv": (1, dict(key=TEXT, state=Words(("dead", "live")), what=TEXT, how=TEXT, clause=TEXT)),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),

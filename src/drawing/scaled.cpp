@@ -31,6 +31,7 @@ Step scaled_step(const Step& step, double k) {
 
 struct Scale {
     double k;
+    bool words;
     Items& out;
 
     void operator()(const Line& a) const {
@@ -54,18 +55,31 @@ struct Scale {
         for (const Step& step : a.steps) path.steps.push_back(scaled_step(step, k));
         out.emplace_back(std::move(path));
     }
-    void operator()(const Text&) const {}
+    void operator()(const Text& a) const {
+        if (!words) return;
+        Text text{a.at * k, a.spans, a.style};
+        text.style.size *= k;
+        text.style.halo_width *= k;
+        out.emplace_back(std::move(text));
+    }
     void operator()(const Group& a) const {
-        out.emplace_back(
-            Group{scaled_without_words(a.items, k), a.shift * k, a.id, a.kind, a.title});
+        Group group{{}, a.shift * k, a.id, a.kind, a.title};
+        for (const Item& item : a.items) std::visit(Scale{k, words, group.items}, item.shape);
+        out.emplace_back(std::move(group));
     }
 };
 
 }  // namespace
 
+Items scaled(const Items& items, double factor) {
+    Items out;
+    for (const Item& item : items) std::visit(Scale{factor, true, out}, item.shape);
+    return out;
+}
+
 Items scaled_without_words(const Items& items, double factor) {
     Items out;
-    for (const Item& item : items) std::visit(Scale{factor, out}, item.shape);
+    for (const Item& item : items) std::visit(Scale{factor, false, out}, item.shape);
     return out;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// A drawing made larger or smaller, without its words.
+// A drawing made larger or smaller, with or without its words.
 
 #include "drawing/scene.h"
 
@@ -7,6 +7,10 @@ namespace toft::drawing {
 
 /// Strokes stay at least this wide, user units.
 inline constexpr double least_stroke = 0.5;
+
+/// `items` with every coordinate, radius, dash and letter times `factor` (above 0), strokes with
+/// them.
+Items scaled(const Items& items, double factor);
 
 /// `items` with every coordinate, radius and dash times `factor` (above 0), strokes with them;
 /// texts are left out, for words made smaller cannot be read.

@@ -1,7 +1,7 @@
 #include "price/book.h"
 
 #include "base/text.h"
-#include "tables/csv.h"
+#include "base/csv.h"
 
 #include <fmt/format.h>
 
@@ -21,8 +21,8 @@ class BookReader {
 public:
     explicit BookReader(std::string_view name) : name_(name) {}
 
-    void items(const tables::CsvTable& table) {
-        for (const tables::CsvRow& row : table.rows) {
+    void items(const CsvTable& table) {
+        for (const CsvRow& row : table.rows) {
             if (row.cells.size() < 3) continue;
             char* end = nullptr;
             const double amount = std::strtod(row.cells[2].c_str(), &end);
@@ -85,7 +85,7 @@ std::string device_item(const tables::Device& device) {
 
 Outcome<Book> read_book(std::string_view name, std::string_view text,
                         const tables::Catalogue& catalogue) {
-    auto table = tables::parse_csv(name, text);
+    auto table = parse_csv(name, text);
     if (!table) return failed(table.error());
     Book book;
     book.name = std::string(name);

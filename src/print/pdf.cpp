@@ -37,32 +37,79 @@ void describe(cairo_surface_t* page, const drawing::Scene& scene, const std::str
     say(CAIRO_PDF_METADATA_CREATE_DATE, date + "T00:00:00Z");
 }
 
+Fault no_date(const std::string& date) {
+    return {"date", "", fmt::format("\"{}\" is no date; write 2026-11-25", date), "", {}};
+}
+
+/// A file that grows page by page.
+class Document {
+public:
+    Document(const Fonts& fonts, const Sheet& first)
+        : fonts_(fonts),
+          surface_(cairo_pdf_surface_create_for_stream(append_bytes, &printed_.bytes,
+                                                       first.wide * points_per_mm,
+                                                       first.high * points_per_mm)) {}
+    Document(const Document&) = delete;
+    Document& operator=(const Document&) = delete;
+
+    cairo_surface_t* surface() { return surface_.get(); }
+
+    Outcome<void> page(const drawing::Scene& scene, const Sheet& sheet) {
+        cairo_pdf_surface_set_size(surface_.get(), sheet.wide * points_per_mm,
+                                   sheet.high * points_per_mm);
+        const Pen pen(cairo_create(surface_.get()));
+        cairo_scale(pen.get(), points_per_mm, points_per_mm);
+        cairo_translate(pen.get(), sheet.corner.x, sheet.corner.y);
+        const double unit = drawing::mm_per_unit * sheet.scale;
+        cairo_scale(pen.get(), unit, unit);
+        auto missing = paint(pen.get(), on_white(scene), fonts_);
+        if (!missing) return failed(missing.error());
+        for (const char32_t one : *missing) {
+            if (printed_.missing.find(one) == std::u32string::npos) printed_.missing += one;
+        }
+        cairo_show_page(pen.get());
+        return {};
+    }
+
+    Outcome<Printed> close() {
+        cairo_surface_finish(surface_.get());
+        const auto status = cairo_surface_status(surface_.get());
+        if (status != CAIRO_STATUS_SUCCESS) return failed(cairo_fault(status));
+        return std::move(printed_);
+    }
+
+private:
+    const Fonts& fonts_;
+    Printed printed_;
+    Surface surface_;
+};
+
 }  // namespace
 
 Outcome<Printed> to_pdf(const drawing::Scene& scene, const Fonts& fonts, const std::string& date) {
-    if (!like_a_date(date)) {
-        return failed(
-            {"date", "", fmt::format("\"{}\" is no date; write 2026-11-25", date), "", {}});
-    }
+    if (!like_a_date(date)) return failed(no_date(date));
     const auto sheet = sheet_for(scene.width, scene.height);
     if (!sheet) return failed(sheet.error());
-    Printed printed;
-    const Surface page(cairo_pdf_surface_create_for_stream(
-        append_bytes, &printed.bytes, sheet->wide * points_per_mm, sheet->high * points_per_mm));
-    describe(page.get(), scene, date);
-    const Pen pen(cairo_create(page.get()));
-    cairo_scale(pen.get(), points_per_mm, points_per_mm);
-    cairo_translate(pen.get(), sheet->corner.x, sheet->corner.y);
-    const double unit = drawing::mm_per_unit * sheet->scale;
-    cairo_scale(pen.get(), unit, unit);
-    auto missing = paint(pen.get(), on_white(scene), fonts);
-    cairo_surface_finish(page.get());
-    if (!missing) return failed(missing.error());
-    if (const auto status = cairo_surface_status(page.get()); status != CAIRO_STATUS_SUCCESS) {
-        return failed(cairo_fault(status));
+    Document document(fonts, *sheet);
+    describe(document.surface(), scene, date);
+    if (auto set = document.page(scene, *sheet); !set) return failed(set.error());
+    return document.close();
+}
+
+Outcome<Printed> to_pdf(const std::vector<drawing::Scene>& sheets, const Fonts& fonts,
+                        const std::string& date) {
+    if (!like_a_date(date)) return failed(no_date(date));
+    if (sheets.empty()) return failed({"no-pages", "", "there are no pages to print", "", {}});
+    const auto first = sheet_of(sheets.front().width, sheets.front().height);
+    if (!first) return failed(first.error());
+    Document document(fonts, *first);
+    describe(document.surface(), sheets.front(), date);
+    for (const drawing::Scene& scene : sheets) {
+        const auto sheet = sheet_of(scene.width, scene.height);
+        if (!sheet) return failed(sheet.error());
+        if (auto set = document.page(scene, *sheet); !set) return failed(set.error());
     }
-    printed.missing = std::move(*missing);
-    return printed;
+    return document.close();
 }
 
 }  // namespace toft::print

@@ -1,10 +1,12 @@
 #pragma once
-// A drawing as a PDF of one page: lines and letters, no pixels.
+// Drawings as PDF: lines and letters, no pixels.
 
 #include "base/outcome.h"
 #include "drawing/scene.h"
 #include "print/font.h"
 #include "print/printed.h"
+
+#include <vector>
 
 namespace toft::print {
 
@@ -13,5 +15,10 @@ namespace toft::print {
 /// that the file names; there is no clock here, and the same input gives the same bytes. Faults:
 /// `date`, and those of sheet_for and paint.
 Outcome<Printed> to_pdf(const drawing::Scene& scene, const Fonts& fonts, const std::string& date);
+
+/// Sheets laid out for paper, each a page of just its size; title and description of the first name
+/// the file. Faults: `no-pages` for none, and the same otherwise.
+Outcome<Printed> to_pdf(const std::vector<drawing::Scene>& sheets, const Fonts& fonts,
+                        const std::string& date);
 
 }  // namespace toft::print

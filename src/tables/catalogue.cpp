@@ -45,6 +45,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_levers(files, catalogue, faults);
     read_tolerances(files, catalogue, faults);
     read_additions(files, catalogue, faults);
+    read_handover(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

@@ -12,6 +12,7 @@
 #include "tables/find_out.h"
 #include "tables/found.h"
 #include "tables/guard.h"
+#include "tables/handover.h"
 #include "tables/lever.h"
 #include "tables/rulebook.h"
 #include "tables/shock.h"
@@ -69,6 +70,7 @@ struct Catalogue {
     Levers levers;
     std::vector<ToleranceRow> tolerances;
     std::vector<AdditionRow> additions;
+    std::vector<TestStep> tests;  ///< in the order they are made
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

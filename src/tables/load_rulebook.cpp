@@ -85,6 +85,7 @@ void fill_limits(Limits& l, LimitPicker pick) {
     pick.pick(l.rod_most, "rod.most");
     pick.pick(l.parallel_least, "parallel.least");
     pick.pick(l.insulation_least, "insulation.least", kilo * kilo);
+    pick.pick(l.ring_equal, "ring.equal");
     pick.pick(l.insulation_look, "insulation.look", kilo * kilo);
     pick.pick(l.reading_most, "reading.most");
     pick.pick(l.unequal_most, "unequal.most");

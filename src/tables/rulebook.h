@@ -55,6 +55,7 @@ struct Limits {
     Cited<double> rod_most;                   ///< proposed side by side
     Cited<SquareMillimetres> parallel_least;  ///< smallest cable offered in pairs
     Cited<Ohms> insulation_least;             ///< resistance between conductors of a circuit
+    Cited<Ohms> ring_equal;                   ///< ends of a ring may differ by so much
     Cited<Ohms> insulation_look;              ///< below it a fault may be on its way
     Cited<double> reading_most;               ///< of a conductor over what its length gives
     Cited<double> unequal_most;  ///< difference of currents side by side over the design's

@@ -41,6 +41,18 @@ TEST(Scaled, EveryShapeIsHalfAsLargeAndWordsAreLeftOut) {
     EXPECT_EQ(std::get<Group>(half[6].shape).kind, "a");
 }
 
+TEST(Scaled, WordsShrinkWithTheRestWhereTheyAreKept) {
+    const Items items{Group{{text({10, 40}, "Zs 0.35", {.size = 14})}, {20, 40}},
+                      text({0, 100}, "Ze", {.size = 8, .halo = palette::paper})};
+    const Items half = scaled(items, 0.5);
+    ASSERT_EQ(half.size(), 2u);
+    const Box was = box_of(items);
+    const Box now = box_of(half);
+    EXPECT_NEAR(now.right, was.right / 2, 1e-9);
+    EXPECT_NEAR(now.bottom, was.bottom / 2, 1e-9);
+    EXPECT_EQ(std::get<Text>(half[1].shape).style.size, 4);
+}
+
 TEST(Scaled, StrokesStayVisible) {
     const auto width_of = [](double width) {
         const Items items{Line{{0, 0}, {1, 1}, stroked(palette::ink, width)}};

@@ -44,6 +44,27 @@ TEST(Pdf, BrokenDatesAndSizesAreRefused) {
     EXPECT_EQ(to_pdf(flat, fonts(), "2026-11-25").error().front().code, "no-size");
 }
 
+TEST(Pdf, SheetsBecomePagesOfTheirOwnSize) {
+    drawing::Scene first = scene("one");
+    first.width = drawing::units_of_mm(210);
+    first.height = drawing::units_of_mm(297);
+    drawing::Scene second = scene("two \xF0\x9F\x94\x8C");
+    second.width = drawing::units_of_mm(105);
+    second.height = drawing::units_of_mm(148);
+    const auto pdf = to_pdf({first, second}, fonts(), "2026-11-25").value();
+    EXPECT_NE(pdf.bytes.find("/Count 2"), std::string::npos);
+    EXPECT_NE(pdf.bytes.find("595.275591 841.889764"), std::string::npos);
+    EXPECT_NE(pdf.bytes.find("297.637795 419.527559"), std::string::npos);
+    EXPECT_EQ(pdf.missing, U"\U0001F50C");
+    EXPECT_EQ(pdf.bytes, to_pdf({first, second}, fonts(), "2026-11-25")->bytes);
+}
+
+TEST(Pdf, NoPagesAreAFault) {
+    const auto pdf = to_pdf(std::vector<drawing::Scene>{}, fonts(), "2026-11-25");
+    ASSERT_FALSE(pdf);
+    EXPECT_EQ(pdf.error().front().code, "no-pages");
+}
+
 TEST(Pdf, WhatTheFontLacksIsTold) {
     EXPECT_EQ(to_pdf(scene("\xF0\x9F\x94\x8C"), fonts(), "2026-11-25")->missing, U"\U0001F50C");
 }

@@ -1,9 +1,9 @@
-#include "tables/csv.h"
+#include "base/csv.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace toft::tables {
+namespace toft {
 namespace {
 
 using Cells = std::vector<std::string>;
@@ -104,4 +104,4 @@ RC_GTEST_PROP(Csv, WhatIsQuotedRightComesBack, ()) {
 }
 
 }  // namespace
-}  // namespace toft::tables
+}  // namespace toft

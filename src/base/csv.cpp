@@ -1,8 +1,8 @@
-#include "tables/csv.h"
+#include "base/csv.h"
 
 #include <fmt/format.h>
 
-namespace toft::tables {
+namespace toft {
 
 namespace {
 
@@ -103,4 +103,4 @@ Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text) {
     return table;
 }
 
-}  // namespace toft::tables
+}  // namespace toft

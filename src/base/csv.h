@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace toft::tables {
+namespace toft {
 
 struct CsvRow {
     int line = 0;  ///< line of the file on which the row starts, counted from 1
@@ -23,4 +23,4 @@ struct CsvTable {
 /// stray quote and an empty file.
 Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text);
 
-}  // namespace toft::tables
+}  // namespace toft

@@ -1,0 +1,137 @@
+#include "page/pages.h"
+
+#include "drawing/measure.h"
+#include "page/piece.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toft::page {
+
+namespace {
+
+using drawing::Anchor;
+using drawing::Items;
+using drawing::Weight;
+namespace palette = drawing::palette;
+
+/// Sets pieces one under another and begins a page where the next ones have no room.
+class Setter {
+public:
+    std::vector<Items> set(const Pieces& pieces) {
+        sheets_.emplace_back();
+        for (std::size_t i = 0; i < pieces.size(); ++i) {
+            if (pieces[i].new_page) {
+                if (used_) begin();
+                continue;
+            }
+            if (used_ && y_ + needed(pieces, i) > field.bottom + rounding) begin();
+            if (!used_ && pieces[i].head) put(*pieces[i].head);
+            put(pieces[i]);
+        }
+        return std::move(sheets_);
+    }
+
+private:
+    static constexpr double rounding = 1e-6;
+
+    void begin() {
+        sheets_.emplace_back();
+        y_ = field.top;
+        used_ = false;
+    }
+
+    /// Room for the piece and all that it must stand with, but never more than a page has.
+    double needed(const Pieces& pieces, std::size_t i) const {
+        double high = pieces[i].above + pieces[i].height;
+        while (pieces[i].keep_next && i + 1 < pieces.size() && !pieces[i + 1].new_page) {
+            ++i;
+            const double more = pieces[i].above + pieces[i].height;
+            if (high + more > field.height()) break;
+            high += more;
+        }
+        return high;
+    }
+
+    void put(const Piece& piece) {
+        if (used_) y_ += piece.above;
+        if (!piece.items.empty()) {
+            sheets_.back().emplace_back(drawing::Group{piece.items, {field.left, y_}});
+            used_ = true;
+        }
+        y_ += piece.height;
+    }
+
+    std::vector<Items> sheets_;
+    double y_ = field.top;
+    bool used_ = false;  ///< something stands on the page
+};
+
+/// Shortened from its end until it fits.
+std::string fitted(std::string words, double width, double size, Weight weight) {
+    const auto lines = lines_within(words, width, size, weight);
+    if (lines.size() < 2) return words;
+    const auto shorter =
+        lines_within(words, width - drawing::text_width("…", size, weight), size, weight);
+    return shorter.front() + "…";
+}
+
+drawing::Text small(drawing::Point at, std::string words, Anchor anchor = Anchor::start,
+                    Weight weight = Weight::normal) {
+    return drawing::text(
+        at, std::move(words),
+        {.size = small_size, .weight = weight, .anchor = anchor, .colour = palette::graphite});
+}
+
+Items around(const Paper& paper, std::size_t number, std::size_t count) {
+    Items items;
+    const double top = field.top - 16;
+    const double foot = field.bottom + 14;
+    const double half = field.width() / 2 - 8;
+    const auto rule = [&](double y) {
+        items.emplace_back(drawing::Line{
+            {field.left, y}, {field.right, y}, drawing::stroked(palette::faint, 0.8)});
+    };
+    items.emplace_back(
+        small({field.left, top - 7}, fitted(paper.job, half, small_size, Weight::normal)));
+    items.emplace_back(small({field.right, top - 7},
+                             fitted(paper.name, half, small_size, Weight::bold), Anchor::end,
+                             Weight::bold));
+    rule(top);
+    rule(foot);
+    const std::string count_words = fmt::format("page {} of {}", number, count);
+    const double room = field.width() - drawing::text_width(count_words, small_size) - 16;
+    items.emplace_back(small({field.left, foot + 15},
+                             fitted(paper.caution, field.width(), small_size, Weight::normal)));
+    items.emplace_back(
+        small({field.left, foot + 30},
+              fitted(paper.date + (paper.edition.empty() ? "" : ", ") + paper.edition, room,
+                     small_size, Weight::normal)));
+    items.emplace_back(small({field.right, foot + 30}, count_words, Anchor::end));
+    return items;
+}
+
+}  // namespace
+
+std::vector<drawing::Scene> pages(const Paper& paper) {
+    Pieces pieces;
+    for (const Block& block : paper.blocks) {
+        for (Piece& piece : pieces_of(block, field.width())) pieces.push_back(std::move(piece));
+    }
+    std::vector<Items> sheets = Setter().set(pieces);
+    std::vector<drawing::Scene> scenes;
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        drawing::Scene scene;
+        scene.width = sheet_width;
+        scene.height = sheet_height;
+        scene.title = fmt::format("{}: {}", paper.name, paper.job);
+        scene.description = fmt::format("page {} of {}", i + 1, sheets.size());
+        scene.items = around(paper, i + 1, sheets.size());
+        drawing::append(scene.items, std::move(sheets[i]));
+        scenes.push_back(std::move(scene));
+    }
+    return scenes;
+}
+
+}  // namespace toft::page

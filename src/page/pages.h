@@ -1,0 +1,21 @@
+#pragma once
+// A paper laid out on sheets of A4: head and foot with "page n of N", nothing cut off, nothing lost
+// between two pages.
+
+#include "page/blocks.h"
+
+namespace toft::page {
+
+/// Of a standing sheet of A4, user units.
+inline constexpr double sheet_width = drawing::units_of_mm(210);
+inline constexpr double sheet_height = drawing::units_of_mm(297);
+
+/// What words may fill: room on the left to punch and bind.
+inline constexpr drawing::Box field{drawing::units_of_mm(20), drawing::units_of_mm(22),
+                                    sheet_width - drawing::units_of_mm(14),
+                                    sheet_height - drawing::units_of_mm(22)};
+
+/// At least one sheet, each a scene of just the sheet's size.
+std::vector<drawing::Scene> pages(const Paper& paper);
+
+}  // namespace toft::page

@@ -1,0 +1,20 @@
+#include "paper/papers.h"
+
+namespace toft::paper {
+
+const std::vector<Kind>& kinds() {
+    static const std::vector<Kind> all = {
+        {"test-sheet", "Test sheet", "for whoever tests: what to expect, and room for readings",
+         test_sheet},
+    };
+    return all;
+}
+
+const Kind* find_kind(std::string_view file) {
+    for (const Kind& kind : kinds()) {
+        if (file == kind.file) return &kind;
+    }
+    return nullptr;
+}
+
+}  // namespace toft::paper

@@ -1,0 +1,38 @@
+#pragma once
+// What a scheme is made of and what is done for it, line by line: the very lines its price is the
+// sum of. Page: docs/price-book.md.
+
+#include "price/price.h"
+
+#include <string>
+#include <vector>
+
+namespace toft::price {
+
+enum class Part { house_end, run, ground, far_end, test_and_paper, remedies };
+inline constexpr int parts = 6;
+
+/// "house end", "run", …
+const char* part_word(Part part);
+
+enum class Sort { material, labour, service };
+
+struct BillLine {
+    Part part = Part::house_end;
+    Sort sort = Sort::material;
+    std::string item;  ///< as the book names it: "cable 3x10", "gland pair small", "labour hour"
+    std::string says;  ///< what it is here: "pair of glands", "labour on the glands"
+    int number = 0;    ///< of the leg, stretch or circuit it belongs to, from 1; 0 for none
+    double quantity = 0;
+    std::string unit;  ///< of the quantity, as in the book: m, each, h
+    Pounds each;       ///< net, with the book's margin
+    Pounds amount;     ///< to the penny; the lines of a part add up to its price exactly
+};
+
+using Bill = std::vector<BillLine>;
+
+/// The bill of one scheme; quantities of nothing are left out.
+Bill bill_of(const Book& book, const study::Setting<Silent>& setting,
+             const study::RunScheme& scheme, const Extras& extras);
+
+}  // namespace toft::price

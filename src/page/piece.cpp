@@ -84,8 +84,8 @@ struct Maker {
         }
         if (lines.empty()) return lines;
         if (!words.mark.empty()) {
-            lines.front().items.emplace_back(
-                drawing::text({2, style.size * 1.02}, words.mark, style));
+            auto& first = lines.front().items;
+            first.insert(first.begin(), drawing::text({2, style.size * 1.02}, words.mark, style));
         }
         lines.front().above = words.mark.empty() ? 5 : 2;
         hold_together(lines);

@@ -51,15 +51,20 @@ private:
 
     /// What conductor readings are held against.
     std::string look_into() const {
-        return significant(s_.catalogue.limits.reading_most.value, 3) + " times that: find out why";
+        return "within " + significant(s_.catalogue.limits.reading_most.value, 3) + " times that";
+    }
+
+    /// Of several buildings the same name may stand in each.
+    std::string of_circuit(const CircuitAnswer& c) const {
+        return s_.answer.schemes[s_.scheme].further.empty() ? c.name : c.name + ", " + name();
     }
 
     Expectations continuity() const {
         Expectations all{{part_.run.id + ", R1+R2 at 20 °C",
                           figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), look_into()}};
         for (const CircuitAnswer& c : part_.building.circuits) {
-            all.push_back(
-                {c.name + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"), look_into()});
+            all.push_back({of_circuit(c) + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"),
+                           look_into()});
         }
         return all;
     }
@@ -83,7 +88,7 @@ private:
         Expectations all;
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (c.kind != "socket ring") continue;
-            all.push_back({c.name + ", r1, rn, r2", "r1 and rn alike",
+            all.push_back({of_circuit(c) + ", r1, rn, r2", "r1 and rn alike",
                            "within " + figure(s_.catalogue.limits.ring_equal.value.number(), "Ω")});
         }
         return all;
@@ -92,9 +97,12 @@ private:
     Expectations insulation() const {
         const std::string least =
             "at least " + figure(s_.catalogue.limits.insulation_least.value.number() / 1e6, "MΩ");
-        Expectations all{{part_.run.id, "far above the limit", least}};
+        const std::string usual =
+            "over " + figure(s_.catalogue.limits.insulation_look.value.number() / 1e6, "MΩ") +
+            ", else look";
+        Expectations all{{part_.run.id, usual, least}};
         for (const CircuitAnswer& c : part_.building.circuits) {
-            all.push_back({c.name, "far above the limit", least});
+            all.push_back({of_circuit(c), usual, least});
         }
         return all;
     }
@@ -120,7 +128,7 @@ private:
                                  : "the RCD must clear it"}};
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (!c.loop_ohm) continue;
-            all.push_back({"Zs of " + c.name, "at most " + figure(c.loop_ohm->value, "Ω"),
+            all.push_back({"Zs of " + of_circuit(c), "at most " + figure(c.loop_ohm->value, "Ω"),
                            c.loop_test_limit_ohm
                                ? "cold at most " + figure(*c.loop_test_limit_ohm, "Ω")
                                : "hot at most " + figure(c.loop_ohm->limit, "Ω")});
@@ -188,7 +196,7 @@ Expectations at_intake(const Subject& s) {
     };
     return {{"origin, earthing conductor off",
              intake.ze.known ? "survey: " + ohms(intake.ze) : "not measured yet",
-             "operator declares " + ohms(intake.ze_declared)}};
+             "operator: " + ohms(intake.ze_declared)}};
 }
 
 Expectations of_step(const Subject& s, const tables::TestStep& step) {
@@ -201,7 +209,7 @@ Expectations of_step(const Subject& s, const tables::TestStep& step) {
 
 /// The steps made dead, or those made live, in one table; `number` counts on.
 page::Table table_of(const Subject& s, bool dead, int& number) {
-    page::Table table{{{"Where", 4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
+    page::Table table{{{"Where", 4.4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
     for (const tables::TestStep& step : s.catalogue.tests) {
         if (step.dead != dead) continue;
         const Expectations all = of_step(s, step);

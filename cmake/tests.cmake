@@ -17,7 +17,7 @@ list(REMOVE_DUPLICATES test_folders)
 # Replaces operator new: only for the programs that count.
 set(counted_new ${CMAKE_CURRENT_SOURCE_DIR}/tests/support/counted_new.cpp)
 set_source_files_properties(${counted_new} PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
-set(counting rules study)
+set(counting price rules study)
 
 file(GLOB support_sources CONFIGURE_DEPENDS tests/support/*.cpp)
 list(REMOVE_ITEM support_sources ${counted_new})

@@ -1,11 +1,11 @@
 // toft prices: the price book, a book to begin with, and what is wrong with one's own.
 
-#include "codec/prices.h"
 #include "base/text.h"
 #include "cli/command_parts.h"
 #include "cli/commands.h"
 #include "cli/files.h"
 #include "cli/layout.h"
+#include "codec/rules.h"
 #include "price/offer.h"
 
 #include <fmt/format.h>

@@ -41,6 +41,26 @@ tables::Catalogue load_tables() {
     return std::move(*loaded);
 }
 
+/// Of prices beside all rows those beside the rows that are kept.
+template <class Row, class Price, class Name>
+void keep_beside(const std::vector<Row>& whole, const std::vector<Row>& kept,
+                 std::vector<Price>& prices, const Name& name) {
+    std::vector<Price> left;
+    for (const Row& row : kept) {
+        std::size_t i = 0;
+        while (name(whole.at(i)) != name(row)) ++i;
+        left.push_back(prices[i]);
+    }
+    prices = std::move(left);
+}
+
+void keep_prices(const tables::Catalogue& whole, const tables::Catalogue& kept,
+                 price::Prices& prices) {
+    keep_beside(whole.cables, kept.cables, prices.cables, price::cable_item);
+    keep_beside(whole.separates, kept.separates, prices.separates, price::separate_item);
+    keep_beside(whole.devices, kept.devices, prices.devices, price::device_item);
+}
+
 SmallShop stocked() {
     SmallShop shop{load_tables(), {}};
     keep_rows(shop.catalogue.cables, [](const tables::Cable& c) {
@@ -52,9 +72,14 @@ SmallShop stocked() {
     keep_rows(shop.catalogue.devices, sold);
     keep_rows(shop.catalogue.run_rcds,
               [&](const tables::RunRcd& rcd) { return &rcd == &shop.catalogue.run_rcds.front(); });
-    auto book = price::read_book("demo", tables::embedded_text("price/demo.csv"), shop.catalogue);
+    const tables::Catalogue whole = load_tables();
+    auto book = price::read_book("demo", tables::embedded_text("price/demo.csv"), whole);
     if (!book) std::abort();
     shop.book = std::move(*book);
+    for (price::Prices* prices : {static_cast<price::Prices*>(&shop.book), &shop.book.low,
+                                  &shop.book.high, &shop.book.cost}) {
+        keep_prices(whole, shop.catalogue, *prices);
+    }
     return shop;
 }
 

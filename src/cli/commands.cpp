@@ -59,20 +59,22 @@ std::optional<std::size_t> run_named(const site::Job& job, const std::string& na
     return std::nullopt;
 }
 
-/// Pictures know a run from the house to one building: what is fed through it they leave out, and
-/// of a run from another building they would show a house that is not there.
-bool shown_alone(const site::Job& job, std::size_t run) {
-    if (site::find_building(job, job.runs[run].from)->origin) {
+/// Most pictures know a run from the house to one building: what is fed through it they leave out,
+/// and of a run from another building they would show a house that is not there.
+bool shown_alone(const site::Job& job, std::size_t run, const gallery::Picture& picture) {
+    if (picture.from_building || site::find_building(job, job.runs[run].from)->origin) {
         complain(
             "the picture shows this run alone: what is fed through its building is not on it\n");
         return true;
     }
-    fault_exit({{"several-runs",
-                 "--run",
-                 "pictures of a run that is fed from another building are not drawn yet: they "
-                 "would show it as fed from the house",
-                 "",
-                 {}}},
+    std::vector<std::string> others;
+    for (const gallery::Picture& one : gallery::pictures()) {
+        if (one.from_building) others.emplace_back(one.name);
+    }
+    fault_exit({{"several-runs", "--picture",
+                 "this picture is not drawn of a run that is fed from another building: it would "
+                 "show it as fed from the house",
+                 "", others}},
                false, "nothing to draw:");
     return false;
 }
@@ -419,7 +421,7 @@ int draw(const DrawArguments& arguments) {
         const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
         if (!shown) return not_built(arguments.run, false, "nothing to draw:");
         const std::size_t run = place_of(shown->job, shown->id);
-        if (stated.runs.size() > 1 && !shown_alone(shown->job, run))
+        if (stated.runs.size() > 1 && !shown_alone(shown->job, run, *picture))
             return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(shown->job, shown->id);
         const answer::Answer answer =

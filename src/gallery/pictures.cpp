@@ -86,7 +86,8 @@ drawing::Scene tolerance(const Subject& s) {
 const std::vector<Picture>& pictures() {
     static const std::vector<Picture> all = {
         {"place", "house, run, outbuilding and cable to scale", place},
-        {"single-line", "supply, devices and circuits with their symbols", single_line},
+        {"single-line", "supply, devices and circuits with their symbols", single_line, false,
+         false, false, true},
         {"board", "the outbuilding's board with its ways, as it will be fitted", board},
         {"curves", "how long its device takes and what the cable withstands", curves},
         {"pair", "two devices in series and which of them clears a fault", pair, false, true},

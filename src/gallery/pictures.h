@@ -35,6 +35,8 @@ struct Picture {
     bool of_ground = false;     ///< it reads the subject's ground; without one the sheet is bare
     bool of_pair = false;       ///< it reads the subject's pair of devices
     bool of_tolerance = false;  ///< it reads the subject's tolerance
+    bool from_building =
+        false;  ///< it knows runs that are fed from another building than the house
 };
 
 /// Widths that a drawing can be asked to have, user units.

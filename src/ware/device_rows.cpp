@@ -33,7 +33,7 @@ Draft one_of(const price::BillLine& line, std::string what, std::string size) {
     draft.row.unit = line.unit;
     draft.row.quantity = 1;
     draft.row.each = line.each;
-    draft.row.amount = line.each;
+    draft.row.amount = of_pence(pence(line.each));
     return draft;
 }
 
@@ -63,7 +63,7 @@ bool is_device(const std::string& item) {
     return false;
 }
 
-Draft head_row(const Part& part, const price::BillLine& line) {
+Draft head_row(const RunBill& part, const price::BillLine& line) {
     const answer::RunAnswer& run = part.scheme.run;
     Draft draft = one_of(line, device_words(run.device), amperes_words(run.device.rating_a));
     draft.row.group = Group::house_end;
@@ -78,7 +78,7 @@ Draft head_row(const Part& part, const price::BillLine& line) {
     return draft;
 }
 
-std::vector<Draft> circuit_rows(const Part& part, const price::BillLine& line) {
+std::vector<Draft> circuit_rows(const RunBill& part, const price::BillLine& line) {
     std::vector<Draft> drafts;
     const auto wanted = static_cast<std::size_t>(std::lround(line.quantity));
     for (const answer::CircuitAnswer& circuit : part.scheme.building.circuits) {
@@ -92,9 +92,10 @@ std::vector<Draft> circuit_rows(const Part& part, const price::BillLine& line) {
         drafts.push_back(one_of(line, line.item, ""));
         drafts.back().row.quantity = line.quantity;
     }
-    Pounds told;
-    for (const Draft& draft : drafts) told += *draft.row.amount;
-    *drafts.back().row.amount += line.amount - told;
+    long long rest = pence(line.amount);
+    for (const Draft& draft : drafts) rest -= pence(*draft.row.amount);
+    auto& last = drafts.back().row.amount;
+    last = of_pence(pence(*last) + rest);
     drafts.front().row.lines = 1;
     return drafts;
 }

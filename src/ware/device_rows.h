@@ -15,10 +15,10 @@ std::string device_words(const answer::DeviceAnswer& device);
 bool is_device(const std::string& item);
 
 /// The device at the head of the part's run: of three phases three fuses, or one three-pole device.
-Draft head_row(const Part& part, const price::BillLine& line);
+Draft head_row(const RunBill& part, const price::BillLine& line);
 
 /// The devices of the circuits that were designed, by rating; what the line counts beyond them has
 /// no rating yet.
-std::vector<Draft> circuit_rows(const Part& part, const price::BillLine& line);
+std::vector<Draft> circuit_rows(const RunBill& part, const price::BillLine& line);
 
 }  // namespace toft::ware

@@ -52,7 +52,7 @@ Group group_of(price::Part part) {
 
 class Drafter {
 public:
-    Drafter(const tables::Catalogue& catalogue, const site::Job& job, const Part& part)
+    Drafter(const tables::Catalogue& catalogue, const site::Job& job, const RunBill& part)
         : c_(catalogue), job_(job), part_(part) {}
 
     std::vector<Draft> all() {
@@ -275,7 +275,7 @@ private:
 
     const tables::Catalogue& c_;
     const site::Job& job_;
-    const Part& part_;
+    const RunBill& part_;
     std::vector<Draft> drafts_;
     std::vector<std::string> hosts_;  ///< beside drafts_: what surcharges know them by
 };
@@ -289,7 +289,7 @@ int bought_of(const StretchAnswer& stretch) {
 }
 
 std::vector<Draft> drafts_of(const tables::Catalogue& catalogue, const site::Job& job,
-                             const Part& part) {
+                             const RunBill& part) {
     return Drafter(catalogue, job, part).all();
 }
 

@@ -24,6 +24,6 @@ int bought_of(const answer::StretchAnswer& stretch);
 
 /// One or more for each material line of the part's bill.
 std::vector<Draft> drafts_of(const tables::Catalogue& catalogue, const site::Job& job,
-                             const Part& part);
+                             const RunBill& part);
 
 }  // namespace toft::ware

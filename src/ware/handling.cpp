@@ -34,7 +34,7 @@ Metres longest_in_duct(const site::Run& run, const StretchAnswer& stretch) {
 }
 
 /// The bill's length of the stretch's cable in pieces.
-std::string cut_of(const Part& part, std::size_t stretch, int pieces) {
+std::string cut_of(const RunBill& part, std::size_t stretch, int pieces) {
     const auto& stretches = part.scheme.run.stretches;
     for (const price::BillLine& line : part.bill) {
         const int number = stretches.size() == 1 ? 0 : static_cast<int>(stretch) + 1;
@@ -47,7 +47,7 @@ std::string cut_of(const Part& part, std::size_t stretch, int pieces) {
     return "";
 }
 
-std::string pull_here(const tables::Catalogue& catalogue, const Part& part,
+std::string pull_here(const tables::Catalogue& catalogue, const RunBill& part,
                       const StretchAnswer& stretch, const tables::Cable& cable) {
     const Metres duct = longest_in_duct(part.run, stretch);
     if (!(duct > metres(0))) return "";
@@ -58,7 +58,7 @@ std::string pull_here(const tables::Catalogue& catalogue, const Part& part,
 
 }  // namespace
 
-std::vector<Handling> handling_of(const tables::Catalogue& catalogue, const Part& part) {
+std::vector<Handling> handling_of(const tables::Catalogue& catalogue, const RunBill& part) {
     std::vector<Handling> all;
     const auto& stretches = part.scheme.run.stretches;
     for (std::size_t i = 0; i < stretches.size(); ++i) {

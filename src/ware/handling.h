@@ -8,6 +8,6 @@
 namespace toft::ware {
 
 /// One for each stretch with a cable to buy, from the near end.
-std::vector<Handling> handling_of(const tables::Catalogue& catalogue, const Part& part);
+std::vector<Handling> handling_of(const tables::Catalogue& catalogue, const RunBill& part);
 
 }  // namespace toft::ware

@@ -35,10 +35,10 @@ Row spare_of(const Row& gland, double pairs) {
 const char* group_word(Group group) { return group_words[static_cast<std::size_t>(group)]; }
 
 List list_of(const tables::Catalogue& catalogue, const site::Job& job,
-             const std::vector<Part>& parts) {
+             const std::vector<RunBill>& parts) {
     List list;
     std::vector<Draft> drafts;
-    for (const Part& part : parts) {
+    for (const RunBill& part : parts) {
         std::vector<Draft> more = drafts_of(catalogue, job, part);
         std::move(more.begin(), more.end(), std::back_inserter(drafts));
         for (Handling& one : handling_of(catalogue, part)) list.handling.push_back(std::move(one));

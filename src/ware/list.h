@@ -48,7 +48,7 @@ struct List {
 };
 
 /// A run with the bill of what is built for it.
-struct Part {
+struct RunBill {
     const answer::SchemeAnswer& scheme;
     const site::Run& run;
     const price::Bill& bill;
@@ -56,6 +56,6 @@ struct Part {
 
 /// Labour and services of the bills are left out.
 List list_of(const tables::Catalogue& catalogue, const site::Job& job,
-             const std::vector<Part>& parts);
+             const std::vector<RunBill>& parts);
 
 }  // namespace toft::ware

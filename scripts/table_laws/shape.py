@@ -140,6 +140,13 @@ TABLES = {
         key=TEXT, says=TEXT, form=Words((*CIRCUIT_KINDS, "building")), load_w=Number(100, 50000),
         length_m=Number(1, 200))),
     "test/step.csv": (1, dict(key=TEXT, state=Words(("dead", "live")), what=TEXT, how=TEXT, clause=TEXT)),
+    "trench/dimension.csv": (1, dict(
+        key=TEXT, value=Number(0.1, 5000), unit=Words(("mm", "m", "%", "kg", "kg/m3", "ratio")))),
+    "trench/duct.csv": (1, dict(outer_mm=Number(20, 250), bore_mm=Number(15, 240))),
+    "trench/made_good.csv": (1, dict(surface=Words(SURFACES), layer_mm=Number(0, 400), says=TEXT)),
+    "trench/photo.csv": (1, dict(
+        key=TEXT, says=TEXT, when=Words((
+            "always", "services", "several", "duct", "joint", "armour", "electrode", "fixed")))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
@@ -226,6 +233,7 @@ ORDERS = (
     ("device/rcd.csv", "kind", "multiple", "longest_ms", "rise"),
     ("device/rcd.csv", "kind", "multiple", "shortest_ms", "rise"),
     ("rules/main_bonding.csv", "", "neutral_to_mm2", "bond_mm2", "fall"),
+    ("trench/duct.csv", "", "outer_mm", "bore_mm", "fall"),
     ("earth/rod_parallel.csv", "", "rods", "factor", "fall"),
     ("earth/rod_lambda.csv", "arrangement", "rods", "lambda", "fall"),
     ("earth/wire_star.csv", "", "arms", "c0", "fall"),
@@ -246,7 +254,7 @@ INTERVALS = (
     ("device/trip.csv", "rating_from_a", "rating_to_a"),
     ("device/rcd.csv", "shortest_ms", "longest_ms"),
     ("rules/main_bonding.csv", "neutral_over_mm2", "neutral_to_mm2"),
-    ("guard/leakage.csv", "low_ma", "high_ma"), ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
+    ("trench/duct.csv", "bore_mm", "outer_mm"), ("guard/leakage.csv", "low_ma", "high_ma"), ("rules/unknown.csv", "low", "high"), ("earth/soil.csv", "low_ohm_m", "high_ohm_m"),
     ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
     ("demand/allowance.csv", "second", "largest"), ("demand/allowance.csv", "rest", "second"),
     ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),

@@ -17,6 +17,7 @@
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 #include "tables/tolerance.h"
+#include "tables/ware.h"
 
 #include <deque>
 #include <string>
@@ -72,6 +73,7 @@ struct Catalogue {
     std::vector<AdditionRow> additions;
     std::vector<TestStep> tests;  ///< in the order they are made
     Trench trench;
+    Ware ware;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

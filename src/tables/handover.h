@@ -36,16 +36,10 @@ struct TrenchSizes {
     Cited<double> sand_kg_m3;
     Cited<double> sand_waste, tape_waste, duct_waste;
     Cited<double> small_bag_kg, bulk_bag_kg;
-    Cited<double> duct_fill;         ///< share of its bore
-    Cited<Metres> core_cover;        ///< what insulation adds to a single core's diameter
-    Cited<double> core_air;          ///< diameter of strands over that of solid copper
-    Cited<Metres> position_doubt;    ///< of services on plans, sideways
-};
-
-struct DuctSize {
-    Metres outer;
-    Metres bore;
-    const Citation* citation = nullptr;
+    Cited<double> duct_fill;       ///< share of its bore
+    Cited<Metres> core_cover;      ///< what insulation adds to a single core's diameter
+    Cited<double> core_air;        ///< diameter of strands over that of solid copper
+    Cited<Metres> position_doubt;  ///< of services on plans, sideways
 };
 
 /// What a surface is made good with.
@@ -64,7 +58,6 @@ struct PhotoStep {
 
 struct Trench {
     TrenchSizes sizes;
-    std::vector<DuctSize> ducts;  ///< from the smallest
     std::vector<MadeGood> made_good;
     std::vector<PhotoStep> photos;  ///< in the order they are taken
 };

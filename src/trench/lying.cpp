@@ -1,14 +1,10 @@
 #include "trench/lying.h"
 
 #include "base/limit.h"
-#include "base/pi.h"
 #include "base/text.h"
 #include "study/scheme.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
-#include <cmath>
 
 namespace toft::trench {
 
@@ -26,34 +22,38 @@ bool there(const answer::CableAnswer& cable) {
            cable.laid == study::laid_word(study::Laid::doubled);
 }
 
-Lying duct_around(const tables::Trench& tables, Lying cable, std::vector<Metres> inside) {
-    const tables::DuctSize* duct = duct_for(tables, inside);
+Lying duct_around(const tables::Catalogue& tables, Lying cable, std::vector<Metres> inside) {
+    const tables::DuctRow* duct = duct_for(tables, inside);
     const Metres outer =
-        duct ? duct->outer : tables.ducts.back().outer;  // said below to be too narrow
-    cable.says =
-        duct ? fmt::format("{} duct (bore {}) with {}", mm_words(duct->outer), mm_words(duct->bore),
-                           cable.says)
-             : fmt::format("duct wider than {}, to be chosen, with {}", mm_words(outer), cable.says);
+        duct ? duct->outside : tables.ware.ducts.back().outside;  // said below to be too narrow
+    cable.says = duct ? fmt::format("{} duct (bore {}) with {}", mm_words(duct->outside),
+                                    mm_words(duct->bore), cable.says)
+                      : fmt::format("duct wider than {}, to be chosen, with {}", mm_words(outer),
+                                    cable.says);
     cable.kind = Kind::duct;
     cable.across = outer;
     cable.inside = std::move(inside);
     return cable;
 }
 
-void add_power(const tables::Trench& tables, const site::Leg& leg,
+void add_power(const tables::Catalogue& tables, const site::Leg& leg,
                const answer::StretchAnswer& stretch, std::vector<Lying>& all) {
     const bool ducted = leg.method == site::LegMethod::buried_in_duct;
     const bool old = there(stretch);
     for (int i = 0; i < stretch.parallel; ++i) {
-        Lying one{Kind::cable, "", cable_words(stretch), millimetres(stretch.overall_mm), {},
-                  stretch.armoured, old && i == 0};
+        Lying one{Kind::cable,
+                  "",
+                  cable_words(stretch),
+                  millimetres(stretch.overall_mm),
+                  {},
+                  stretch.armoured,
+                  old && i == 0};
         std::vector<Metres> inside{one.across};
         std::optional<Lying> core;
         if (stretch.separate_mm2) {
-            const Metres across =
-                core_across(tables, square_millimetres(*stretch.separate_mm2));
-            core = Lying{Kind::core, "",
-                         significant(*stretch.separate_mm2, 3) + " mm² conductor", across};
+            const Metres across = core_across(tables, square_millimetres(*stretch.separate_mm2));
+            core = Lying{Kind::core, "", significant(*stretch.separate_mm2, 3) + " mm² conductor",
+                         across};
             inside.push_back(across);
         }
         if (ducted) {
@@ -81,36 +81,39 @@ const char* carried_word(site::AlsoCarried what) {
     return nullptr;
 }
 
-/// What carries signals goes in one duct of its own, the smallest there is.
-void add_data(const tables::Trench& tables, const site::Run& run, std::vector<Lying>& all) {
+/// What carries signals goes in one duct of its own.
+void add_data(const tables::Catalogue& tables, const site::Run& run, std::vector<Lying>& all) {
     std::string carried;
     for (const site::AlsoCarried what : run.also_carries) {
         const char* word = carried_word(what);
         if (word) carried += (carried.empty() ? "" : " and ") + std::string(word);
     }
-    if (carried.empty() || tables.ducts.empty()) return;
-    const Metres outer = tables.ducts.front().outer;
+    if (carried.empty()) return;
+    const Metres outer = tables.trench.sizes.data_duct.value;
     all.push_back({Kind::data, "", fmt::format("{} duct for {}", mm_words(outer), carried), outer});
 }
 
 }  // namespace
 
-const tables::DuctSize* duct_for(const tables::Trench& tables, const std::vector<Metres>& cables) {
+const tables::DuctRow* duct_for(const tables::Catalogue& tables,
+                                const std::vector<Metres>& cables) {
     double squares = 0;
     for (const Metres across : cables) squares += across.number() * across.number();
-    for (const tables::DuctSize& duct : tables.ducts) {
+    for (const tables::DuctRow& duct : tables.ware.ducts) {
         const double bore = duct.bore.number();
-        if (within(squares / (bore * bore), tables.sizes.duct_fill.value)) return &duct;
+        if (within(squares / (bore * bore), tables.ware.duct_fill.value)) return &duct;
     }
     return nullptr;
 }
 
-Metres core_across(const tables::Trench& tables, SquareMillimetres section) {
-    const double solid_mm = 2 * std::sqrt(section.number() / pi);
-    return millimetres(solid_mm * tables.sizes.core_air.value) + tables.sizes.core_cover.value;
+Metres core_across(const tables::Catalogue& tables, SquareMillimetres section) {
+    for (const tables::SingleRow& row : tables.ware.singles) {
+        if (section <= row.section) return row.overall;
+    }
+    return tables.ware.singles.back().overall;
 }
 
-std::vector<Lying> lying_of(const tables::Trench& tables, const site::Run& run,
+std::vector<Lying> lying_of(const tables::Catalogue& tables, const site::Run& run,
                             const site::Leg& leg, const answer::StretchAnswer* cable) {
     std::vector<Lying> all;
     if (cable) add_power(tables, leg, *cable, all);

@@ -28,14 +28,14 @@ struct Lying {
 
 /// The smallest duct whose bore the cables fill no further than is usual; null when none is so
 /// wide.
-const tables::DuctSize* duct_for(const tables::Trench& tables, const std::vector<Metres>& cables);
+const tables::DuctRow* duct_for(const tables::Catalogue& tables, const std::vector<Metres>& cables);
 
-/// Diameter of a single insulated core of that section, for drawings.
-Metres core_across(const tables::Trench& tables, SquareMillimetres section);
+/// Diameter of a single core of that section, or of the next that the tables know.
+Metres core_across(const tables::Catalogue& tables, SquareMillimetres section);
 
 /// What the leg, in the ground, adds to its trench: first what carries power, then data.
 /// `cable` null where none is chosen: then nothing with power is known.
-std::vector<Lying> lying_of(const tables::Trench& tables, const site::Run& run,
+std::vector<Lying> lying_of(const tables::Catalogue& tables, const site::Run& run,
                             const site::Leg& leg, const answer::StretchAnswer* cable);
 
 /// A cable that lies there and stays, with nothing new beside it: nobody digs for it.

@@ -18,9 +18,8 @@ void add_duct(std::vector<DuctLength>& ducts, const DuctLength& more) {
         return;
     }
     ducts.push_back(more);
-    std::sort(ducts.begin(), ducts.end(), [](const DuctLength& a, const DuctLength& b) {
-        return a.outer < b.outer;
-    });
+    std::sort(ducts.begin(), ducts.end(),
+              [](const DuctLength& a, const DuctLength& b) { return a.outer < b.outer; });
 }
 
 }  // namespace

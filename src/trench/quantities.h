@@ -16,11 +16,11 @@ struct DuctLength {
 };
 
 struct Quantities {
-    Metres length;  ///< dug
-    CubicMetres dug;    ///< in the ground
-    CubicMetres spoil;  ///< as it lies beside the trench
+    Metres length;          ///< dug
+    CubicMetres dug;        ///< in the ground
+    CubicMetres spoil;      ///< as it lies beside the trench
     CubicMetres left_over;  ///< of the spoil, once the trench is filled again
-    CubicMetres sand;   ///< in the trench
+    CubicMetres sand;       ///< in the trench
     CubicMetres sand_to_buy;
     double sand_kg = 0;  ///< to buy
     Metres tape, tape_to_buy;

@@ -40,8 +40,7 @@ Section section_of(const tables::Trench& tables, const std::vector<Lying>& lying
     s.depth = cover + tallest + s.below;
     s.sand = s.below + tallest + least(sizes.bedding_above.value, cover - s.made_good);
     s.tape = cover - least(sizes.tape_above.value, cover / 2);
-    s.tapes = std::max(
-        1, static_cast<int>(std::ceil(s.bundle / sizes.tape_covers.value - 1e-9)));
+    s.tapes = std::max(1, static_cast<int>(std::ceil(s.bundle / sizes.tape_covers.value - 1e-9)));
     s.width = stepped_up(most(sizes.width.value, s.bundle + 2 * sizes.side_clear.value));
     const Metres left = (s.width - s.bundle) / 2;
     for (std::size_t i = 0; i < lying.size(); ++i) {

@@ -20,13 +20,13 @@ struct Placed {
 struct Section {
     Metres cover;  ///< from the surface to the top of the highest thing
     Metres width;
-    Metres depth;       ///< of the trench
-    Metres below;       ///< sand under the things
-    Metres sand;        ///< from the trench's floor to the top of the sand
-    Metres tape;        ///< from the surface down
-    int tapes = 1;      ///< side by side
-    Metres made_good;   ///< thickness of the surface's layer
-    Metres bundle;      ///< from the outermost thing to the other
+    Metres depth;      ///< of the trench
+    Metres below;      ///< sand under the things
+    Metres sand;       ///< from the trench's floor to the top of the sand
+    Metres tape;       ///< from the surface down
+    int tapes = 1;     ///< side by side
+    Metres made_good;  ///< thickness of the surface's layer
+    Metres bundle;     ///< from the outermost thing to the other
     std::vector<Placed> placed;
 };
 

@@ -140,6 +140,12 @@ TABLES = {
         key=TEXT, says=TEXT, form=Words((*CIRCUIT_KINDS, "building")), load_w=Number(100, 50000),
         length_m=Number(1, 200))),
     "test/step.csv": (1, dict(key=TEXT, state=Words(("dead", "live")), what=TEXT, how=TEXT, clause=TEXT)),
+    "trench/dimension.csv": (1, dict(
+        key=TEXT, value=Number(0.1, 5000), unit=Words(("mm", "m", "%", "kg", "kg/m3", "ratio")))),
+    "trench/made_good.csv": (1, dict(surface=Words(SURFACES), layer_mm=Number(0, 400), says=TEXT)),
+    "trench/photo.csv": (1, dict(
+        key=TEXT, says=TEXT, when=Words((
+            "always", "services", "several", "duct", "joint", "armour", "electrode", "fixed")))),
     "ware/gland.csv": (1, dict(size=TEXT, under_most_mm=DIAMETER, over_from_mm=DIAMETER,
                                over_to_mm=DIAMETER)),
     "ware/gland_type.csv": (1, dict(

@@ -72,6 +72,7 @@ struct Catalogue {
     std::vector<ToleranceRow> tolerances;
     std::vector<AdditionRow> additions;
     std::vector<TestStep> tests;  ///< in the order they are made
+    Trench trench;
     Ware ware;
 
     Catalogue() = default;

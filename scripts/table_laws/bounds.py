@@ -46,7 +46,7 @@ WARE = {
     "duct.bends": ("degrees", 90, 360), "eye.copper": ("N/mm2", 30, 80),
     "eye.aluminium": ("N/mm2", 15, 50), "stocking": ("N/mm2", 1, 12),
     "friction.dry": ("ratio", 0.3, 0.8), "friction.wet": ("ratio", 0.1, 0.5),
-    "sand": ("t/m", 0.02, 0.3), "spare.pairs": ("pair", 1, 5)}
+    "spare.pairs": ("pair", 1, 5)}
 
 # fact: (unit, least believable low, greatest believable high)
 UNKNOWNS = {

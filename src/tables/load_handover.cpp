@@ -92,7 +92,6 @@ void read_ware_constants(EmbeddedFiles files, Catalogue& c, Faults& faults) {
                               {"stocking", &Ware::stocking, 1},
                               {"friction.dry", &Ware::friction_dry, 1},
                               {"friction.wet", &Ware::friction_wet, 1},
-                              {"sand", &Ware::sand, 1},
                               {"spare.pairs", &Ware::spare_pairs, 1}};
     Sheet sheet(files, "ware/constant.csv", c.citations, faults);
     for (const Slot& slot : slots) {

@@ -106,7 +106,6 @@ struct Ware {
     Cited<double> stocking;      ///< newtons per square of the overall diameter in mm
     Cited<double> friction_dry;  ///< of a sheath in a duct
     Cited<double> friction_wet;  ///< … with lubricant
-    Cited<double> sand;          ///< tonnes a metre of trench
     Cited<double> spare_pairs;   ///< of glands, on top of what is built in
 };
 

@@ -1,5 +1,6 @@
 #include "ware/draft.h"
 
+#include "base/pi.h"
 #include "base/text.h"
 #include "study/scheme.h"
 #include "ware/cable_of.h"
@@ -263,9 +264,32 @@ private:
         return draft;
     }
 
+    /// What lies in the leg's trench: the cable, or its duct.
+    Metres across_at(int leg) const {
+        const StretchAnswer* stretch = stretch_at_leg(leg);
+        const tables::Cable* cable = cable_in(stretch);
+        if (!cable) return metres(0);
+        const auto at = static_cast<std::size_t>(leg - 1);
+        const bool ducted = at < part_.run.legs.size() &&
+                            part_.run.legs[at].method == site::LegMethod::buried_in_duct;
+        if (!ducted) return cable->overall.value;
+        const DuctChoice choice = duct_for(c_, in_duct(*stretch, *cable));
+        return choice.row ? choice.row->outside : metres(0);
+    }
+
     Draft sand(const BillLine& line) const {
         Draft draft = named(line);
         draft.bought = Bought::sand;
+        const tables::TrenchSizes& sizes = c_.trench.sizes;
+        const Metres across = across_at(line.number);
+        if (!(across > metres(0))) return draft;
+        const Metres high = sizes.bedding_below.value + across + sizes.bedding_above.value;
+        const auto area = sizes.width.value * high - squared(across) * (pi / 4);
+        draft.tonnes = area.number() * line.quantity * sizes.sand_kg_m3.value *
+                       (1 + sizes.sand_waste.value) / 1000;
+        draft.row.note =
+            "sand below, beside and above in a trench of the usual width; the trench "
+            "sheet reckons each";
         return draft;
     }
 

@@ -16,6 +16,7 @@ struct Draft {
     Bought bought = Bought::as_counted;
     std::vector<Metres> pieces = {};      ///< of what is cut
     std::vector<std::string> where = {};  ///< beside each piece: the building it leads to
+    double tonnes = 0;                    ///< of sand
     int count = 0;                        ///< of what is fixed: cleats or clips
 };
 

@@ -1,6 +1,6 @@
 #pragma once
 // The duct that cables are pulled into, by how much of its bore they fill.
-// Page: docs/methods/duct-fill.md.
+// Page: docs/methods/duct.md.
 
 #include "tables/catalogue.h"
 

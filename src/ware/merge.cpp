@@ -40,6 +40,7 @@ void add(Draft& to, const Draft& more) {
     to.pieces.insert(to.pieces.end(), more.pieces.begin(), more.pieces.end());
     to.where.insert(to.where.end(), more.where.begin(), more.where.end());
     to.count += more.count;
+    to.tonnes += more.tonnes;
 }
 
 }  // namespace

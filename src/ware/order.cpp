@@ -49,11 +49,12 @@ std::string cut_words(const tables::Ware& ware, const Draft& draft) {
     return pieces + "; or " + drums_words(drums_for(ware.sold, "cable", whole));
 }
 
-std::string sand_words(const tables::Ware& ware, double length) {
-    const Drums rolls = coils_for(ware.sold, "tape", metres(length));
-    return fmt::format("about {} t of sand; tape {} m of a roll of {}",
-                       significant(ware.sand.value * length, 2), significant(length, 3),
-                       metres_words(rolls.sold));
+std::string sand_words(const tables::Ware& ware, const Draft& draft) {
+    const Drums rolls = coils_for(ware.sold, "tape", metres(draft.row.quantity));
+    const std::string tape = fmt::format(
+        "tape {} m of a roll of {}", significant(draft.row.quantity, 3), metres_words(rolls.sold));
+    if (!(draft.tonnes > 0)) return tape;
+    return fmt::format("about {} t of sand; {}", significant(draft.tonnes, 2), tape);
 }
 
 }  // namespace
@@ -67,7 +68,7 @@ std::string order_words(const tables::Ware& ware, const Draft& draft) {
         case Bought::fixed:
             return draft.count > 0 ? fmt::format("about {}", draft.count) : "";
         case Bought::sand:
-            return sand_words(ware, draft.row.quantity);
+            return sand_words(ware, draft);
         case Bought::as_counted:
             break;
     }

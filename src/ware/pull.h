@@ -1,6 +1,6 @@
 #pragma once
 // How hard a cable may be pulled and how hard it is to pull through a duct.
-// Page: docs/methods/cable-pull.md.
+// Page: docs/methods/pull.md.
 
 #include "tables/catalogue.h"
 

@@ -30,12 +30,14 @@ TEST(Order, ManyPiecesAreToldTogether) {
               "cut 9 pieces, 90 m together; or 1 × 100 m, 10 m left over");
 }
 
-TEST(Order, TwentyMetresOfTrenchTakeAboutATonneAndAHalfOfSand) {
+TEST(Order, SandIsByTheTonneAndTapeByTheRoll) {
     Draft draft;
     draft.bought = Bought::sand;
     draft.row.quantity = 20;
-    // 0.3 m × 0.15 m × 20 m × 1.6 t/m3 = 1.44 t, by hand
+    draft.tonnes = 1.44;
     EXPECT_EQ(words(draft), "about 1.4 t of sand; tape 20 m of a roll of 365 m");
+    draft.tonnes = 0;  // not known
+    EXPECT_EQ(words(draft), "tape 20 m of a roll of 365 m");
 }
 
 TEST(Order, CleatsAreCountedAndDuctComesInCoils) {

@@ -36,9 +36,7 @@ struct TrenchSizes {
     Cited<double> sand_kg_m3;
     Cited<double> sand_waste, tape_waste, duct_waste;
     Cited<double> small_bag_kg, bulk_bag_kg;
-    Cited<double> duct_fill;       ///< share of its bore
-    Cited<Metres> core_cover;      ///< what insulation adds to a single core's diameter
-    Cited<double> core_air;        ///< diameter of strands over that of solid copper
+    Cited<Metres> data_duct;       ///< outer diameter
     Cited<Metres> position_doubt;  ///< of services on plans, sideways
 };
 

@@ -9,16 +9,6 @@ namespace {
 
 using support::SpoiltTables;
 
-TEST(LoadHandover, TestsBeginDeadAndEndLive) {
-    const std::vector<TestStep>& tests = support::catalogue().tests;
-    ASSERT_FALSE(tests.empty());
-    EXPECT_TRUE(tests.front().dead);
-    EXPECT_FALSE(tests.back().dead);
-    EXPECT_TRUE(SpoiltTables()
-                    .change("test/step.csv", "\nfunction,live,", "\nfunction,dead,")
-                    .refused("test/step.csv", "a dead test after a live one"));
-}
-
 TEST(LoadHandover, ATrenchIsReadInMetresAndShares) {
     const TrenchSizes& sizes = support::catalogue().trench.sizes;
     EXPECT_DOUBLE_EQ(sizes.width.value.number(), 0.3);
@@ -54,6 +44,26 @@ TEST(LoadHandover, NonsenseOfATrenchIsRefused) {
     EXPECT_TRUE(SpoiltTables()
                     .change("trench/dimension.csv", "width,300,mm", "width,0,mm")
                     .refused("trench/dimension.csv", "more than nothing"));
+}
+
+TEST(LoadHandover, DeadTestsStandBeforeLiveOnes) {
+    const auto& tests = support::catalogue().tests;
+    ASSERT_GT(tests.size(), 10u);
+    EXPECT_TRUE(tests.front().dead);
+    EXPECT_FALSE(tests.back().dead);
+    for (std::size_t i = 1; i < tests.size(); ++i) {
+        EXPECT_FALSE(tests[i].dead && !tests[i - 1].dead) << tests[i].key;
+        EXPECT_NE(tests[i].citation, nullptr);
+    }
+}
+
+TEST(LoadHandover, ADeadTestAfterALiveOneIsRefused) {
+    EXPECT_TRUE(SpoiltTables()
+                    .change("test/step.csv", "sequence,live,", "sequence,dead,")
+                    .refused("test/step.csv", "dead test after a live one"));
+    EXPECT_TRUE(SpoiltTables()
+                    .change("test/step.csv", "sequence,live,", "sequence,asleep,")
+                    .refused("test/step.csv", "neither dead nor live"));
 }
 
 }  // namespace

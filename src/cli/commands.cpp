@@ -232,6 +232,7 @@ int with_scheme(const Arguments& arguments, const Work& work) {
             of_run.run = picked->run;
             of_run.incoming = picked->incoming ? &*picked->incoming : nullptr;
             of_run.bonds_beyond = picked->bonds_beyond;
+            of_run.bought_before = picked->bought_before;
             return work(of_run, picked->scheme);
         });
 }

@@ -1,6 +1,7 @@
 #include "paper/materials.h"
 
 #include "base/text.h"
+#include "paper/papers.h"
 
 #include <fmt/format.h>
 
@@ -113,6 +114,10 @@ page::Paper materials_of(const Subject& s, const ware::List& list) {
               "prices in the client's paper."});
     add_grounds(paper, s.catalogue.ware);
     return paper;
+}
+
+page::Paper materials(const Subject& s) {
+    return materials_of(s, ware::list_of(s.catalogue, s.job, s.answer.schemes[s.scheme]));
 }
 
 }  // namespace toft::paper

@@ -56,4 +56,17 @@ List list_of(const tables::Catalogue& catalogue, const site::Job& job,
     return list;
 }
 
+List list_of(const tables::Catalogue& catalogue, const site::Job& job,
+             const answer::SchemeAnswer& scheme) {
+    std::vector<const answer::SchemeAnswer*> runs{&scheme};
+    for (const answer::SchemeAnswer& further : scheme.further) runs.push_back(&further);
+    std::vector<RunBill> parts;
+    for (const answer::SchemeAnswer* part : runs) {
+        for (const site::Run& run : job.runs) {
+            if (run.id == part->run.id) parts.push_back({*part, run, part->bill});
+        }
+    }
+    return list_of(catalogue, job, parts);
+}
+
 }  // namespace toft::ware

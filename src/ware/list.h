@@ -58,4 +58,8 @@ struct RunBill {
 List list_of(const tables::Catalogue& catalogue, const site::Job& job,
              const std::vector<RunBill>& parts);
 
+/// All runs of a scheme that was worked out from that job.
+List list_of(const tables::Catalogue& catalogue, const site::Job& job,
+             const answer::SchemeAnswer& scheme);
+
 }  // namespace toft::ware

@@ -24,15 +24,19 @@ Newtons least_of(Newtons a, Newtons b) { return a.newtons < b.newtons ? a : b; }
 
 std::string force(Newtons pull) { return significant(pull.newtons, 2) + " N"; }
 
+std::string turns(int count) {
+    if (count < 0) return "not even straight";
+    return fmt::format("{} quarter turn{}", count, count == 1 ? "" : "s");
+}
+
 std::string turns_words(const PullEstimate& pull) {
-    if (pull.turns_dry < 0 && pull.turns_wet < 0)
-        return "too much even straight: pull from between";
-    const auto turns = [](int n) {
-        return n < 0 ? std::string("not even straight")
-                     : fmt::format("{} quarter turn{}", n, n == 1 ? "" : "s");
-    };
-    return fmt::format("bends are not stated: dry {}, with lubricant {}", turns(pull.turns_dry),
-                       turns(pull.turns_wet));
+    if (pull.turns_dry < 0 && pull.turns_wet < 0) {
+        return "too much even straight: pull from points between";
+    }
+    return fmt::format(
+        "bends are not stated: between points to pull from at most {} dry, {} with "
+        "lubricant",
+        turns(pull.turns_dry), turns(pull.turns_wet));
 }
 
 }  // namespace

@@ -26,6 +26,8 @@ using price::BillLine;
 
 bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
 
+constexpr const char* residual_item = "30 mA RCBO";
+
 /// What is priced on top of something else and is no thing of its own: item, and what it goes with.
 constexpr std::pair<const char*, const char*> surcharges[] = {
     {"breaker over 40 A extra", "device"},
@@ -73,7 +75,7 @@ private:
         if (item == "duct") return duct(line);
         if (item == "clips") return put(clips(line), item);
         if (item == "sand and tape") return put(sand(line), item);
-        if (item == "30 mA RCBO") return residual(line);
+        if (item == residual_item) return residual(line);
         if (is_device(item)) return put(head_row(part_, line), "device");
         put(named(line), begins(item, "new board") || item == "outbuilding board" ? "board" : item);
     }
@@ -102,11 +104,44 @@ private:
             if (known.item != line.item) continue;
             draft.row.what = known.what;
             draft.row.note = known.citation->note;
+            draft.row.size = size_of(line);
             return draft;
         }
         draft.row.what = line.item;
         draft.row.note = line.says;
         return draft;
+    }
+
+    /// What tables or answer know of the size of such an item; empty where nothing.
+    std::string size_of(const BillLine& line) const {
+        const std::string& item = line.item;
+        if (item == "rod") {
+            return significant(c_.limits.rod_section.value.number(), 3) + " m";
+        }
+        if (item == "sand and tape") return "tape " + mm_words(c_.trench.sizes.tape_width.value);
+        if (item == "outbuilding board") return ways_words();
+        if (item == "delayed RCD" && part_.scheme.run.rcd) {
+            const answer::RcdAnswer& rcd = *part_.scheme.run.rcd;
+            return fmt::format("{} mA{}", significant(rcd.sensitivity_ma, 3),
+                               rcd.type.empty() ? "" : " type " + rcd.type);
+        }
+        return line.part == price::Part::ground ? thickness_words(line.number) : "";
+    }
+
+    std::string ways_words() const {
+        for (const BillLine& line : part_.bill) {
+            if (line.item != residual_item) continue;
+            return fmt::format("at least {} ways", significant(line.quantity, 3));
+        }
+        return "";
+    }
+
+    /// Of the cable on that leg: "for 19.5 mm", or its cores where its diameter is not known.
+    std::string thickness_words(int leg) const {
+        const tables::Cable* cable = cable_in(stretch_at_leg(leg));
+        if (!cable) return "";
+        const Metres overall = cable->overall.value;
+        return "for " + (overall > metres(0) ? mm_words(overall) : size_words(*cable));
     }
 
     /// Money on top of the last row that it goes with; false where there is none in the same part.
@@ -256,8 +291,7 @@ private:
         if (!cable) return draft;
         const bool armoured = tables::make_of(c_, *cable).armoured;
         if (armoured) draft.row.what = "cable cleats with fixings";
-        draft.row.size = cable->overall.value > metres(0) ? "for " + mm_words(cable->overall.value)
-                                                          : "for " + size_words(*cable);
+        draft.row.size = thickness_words(line.number);
         const Metres spacing = spacing_of(c_, *cable);
         draft.count = fixings_on(metres(line.quantity), spacing);
         draft.row.note = fmt::format("every {} where it lies level", mm_words(spacing));

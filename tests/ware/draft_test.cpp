@@ -127,6 +127,21 @@ TEST(Draft, SandFillsTheTrenchAroundTheCable) {
     EXPECT_EQ(drafts(made)[0].tonnes, 0);
 }
 
+TEST(Draft, SizesAreTakenFromTheAnswerWhereItHasThem) {
+    HandMade made;
+    made.scheme.run.rcd = answer::RcdAnswer{100, "A", true, {}, ""};
+    made.line(Part::house_end, "delayed RCD", 1, 88)
+        .line(Part::ground, "tray", 6, 11.5, 1)
+        .line(Part::far_end, "outbuilding board", 1, 74)
+        .line(Part::far_end, "30 mA RCBO", 5, 27)
+        .line(Part::far_end, "rod", 2, 14.5);
+    const List list = made.list();
+    EXPECT_EQ(row_of(list, "residual current device").size, "100 mA type A");
+    EXPECT_EQ(row_of(list, "cable tray").size, "for 19.5 mm");
+    EXPECT_EQ(row_of(list, "consumer unit").size, "at least 5 ways");
+    EXPECT_EQ(row_of(list, "earth rod").size, "1.2 m");
+}
+
 TEST(Draft, ABondIsCutFromGreenAndYellow) {
     HandMade made;
     made.line(Part::far_end, "separate 10", 6, 2.2);

@@ -59,7 +59,7 @@ def wanted_rows(tables):
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),
                          ("shock/body_path.csv", "path"), ("shock/heart_factor.csv", "path"),
                          ("shock/footwear.csv", "footwear"), ("shock/threshold.csv", "key"),
-                         ("shock/constant.csv", "key"), ("shock/condition.csv", "condition")):
+                         ("shock/constant.csv", "key"), ("ware/constant.csv", "key"), ("ware/gland_type.csv", "place"), ("shock/condition.csv", "condition")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})
     fuses = {" ".join(("fuse", *(() if c["standard"] == FUSE else (c["standard"],)),
                        f"{c['rating_a']:g}"))

@@ -8,6 +8,8 @@ const std::vector<Kind>& kinds() {
          design_record},
         {"test-sheet", "Test sheet", "for whoever tests: what to expect, and room for readings",
          test_sheet},
+        {"materials", "Materials", "for whoever orders: what to buy, how it comes, how to lay it",
+         materials},
     };
     return all;
 }

@@ -4,6 +4,8 @@
 #include "curves/curves.h"
 #include "curves/pair.h"
 #include "diagram/single_line.h"
+#include "digging/route_plan.h"
+#include "digging/trench_section.h"
 #include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
@@ -81,6 +83,24 @@ drawing::Scene tolerance(const Subject& s) {
     return swing::tolerance_picture(s.job, s.job.runs.front().to, s.tolerance, ground_width(s));
 }
 
+trench::Works works_of(const Subject& s) {
+    const bool found = s.scheme_index < s.answer.schemes.size();
+    return trench::works_of(
+        {s.catalogue, s.job, found ? &s.answer.schemes[s.scheme_index] : nullptr});
+}
+
+digging::Measured route_to_scale(const Subject& s) {
+    return digging::route_plan(works_of(s), {s.width, true});
+}
+
+drawing::Scene route(const Subject& s) { return route_to_scale(s).scene; }
+
+digging::Measured trench_to_scale(const Subject& s) {
+    return digging::trench_sheet(s.catalogue.trench, works_of(s), {s.width, true});
+}
+
+drawing::Scene trench(const Subject& s) { return trench_to_scale(s).scene; }
+
 }  // namespace
 
 const std::vector<Picture>& pictures() {
@@ -100,6 +120,10 @@ const std::vector<Picture>& pictures() {
          true},
         {"tolerance", "how sure the scheme is, and what moves its headroom", tolerance, false,
          false, true},
+        {"route", "all runs on a plan to scale, for whoever digs", route, false, false, false,
+         route_to_scale},
+        {"trench", "each sort of trench cut through, to scale", trench, false, false, false,
+         trench_to_scale},
     };
     return all;
 }

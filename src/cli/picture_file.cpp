@@ -19,27 +19,8 @@ constexpr const char* font_folders[] = {"/usr/share/fonts/truetype/dejavu",
                                         "/usr/share/fonts/dejavu-sans-fonts",
                                         "/usr/share/fonts/TTF", "/usr/share/fonts/dejavu"};
 
-Outcome<print::Fonts> fonts() {
-    for (const char* folder : font_folders) {
-        const std::string stem = std::string(folder) + "/DejaVuSans";
-        std::error_code error;
-        if (!std::filesystem::exists(stem + ".ttf", error)) continue;
-        auto normal = read_whole(stem + ".ttf");
-        auto bold = read_whole(stem + "-Bold.ttf");
-        if (!normal) return failed(normal.error());
-        if (!bold) return failed(bold.error());
-        return print::open_fonts(std::move(*normal), std::move(*bold));
-    }
-    return failed({"font",
-                   "",
-                   "the font DejaVu Sans is not on this machine; install the package "
-                   "fonts-dejavu-core, or draw SVG, which needs no font here",
-                   "",
-                   {}});
-}
-
 Outcome<print::Printed> printed(const drawing::Scene& scene, const PictureFile& wanted) {
-    const auto letters = fonts();
+    const auto letters = installed_fonts();
     if (!letters) return failed(letters.error());
     if (wanted.kind == PictureKind::png) {
         return print::to_png(scene, *letters, wanted.dpi,
@@ -63,6 +44,25 @@ Outcome<FileContent> in_metres(const drawing::Scene& scene, const PictureFile& w
 }
 
 }  // namespace
+
+Outcome<print::Fonts> installed_fonts() {
+    for (const char* folder : font_folders) {
+        const std::string stem = std::string(folder) + "/DejaVuSans";
+        std::error_code error;
+        if (!std::filesystem::exists(stem + ".ttf", error)) continue;
+        auto normal = read_whole(stem + ".ttf");
+        auto bold = read_whole(stem + "-Bold.ttf");
+        if (!normal) return failed(normal.error());
+        if (!bold) return failed(bold.error());
+        return print::open_fonts(std::move(*normal), std::move(*bold));
+    }
+    return failed({"font",
+                   "",
+                   "the font DejaVu Sans is not on this machine; install the package "
+                   "fonts-dejavu-core, or draw SVG, which needs no font here",
+                   "",
+                   {}});
+}
 
 std::optional<PictureKind> kind_of(const std::string& path) {
     std::string ending = std::filesystem::path(path).extension().string();

@@ -31,7 +31,8 @@ public:
         things();
         sizes();
         parts();
-        out_.box = {left() - cut_left, top() - cut_above, right() + cut_right, floor() + cut_below};
+        out_.box = {left() - cut_left, top() - cut_above, right() + cut_right,
+                    floor() + shown() + cut_below};
         return std::move(out_);
     }
 

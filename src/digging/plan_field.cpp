@@ -22,7 +22,7 @@ constexpr std::size_t few_buildings = 3;
 constexpr double over_and_under = 46;  // room for words above and below the buildings
 constexpr double smallest_sign = 6;
 constexpr double foot_room = 44;       // for scale bar and north arrow
-constexpr std::size_t many_legs = 16;  // from here on labels have one line
+constexpr std::size_t many_legs = 10;  // from here on labels have one line
 
 double half_room(const FieldRoom& room) { return std::min(92.0, 0.17 * (room.right - room.left)); }
 

@@ -16,7 +16,7 @@ namespace toft::digging {
 namespace {
 
 constexpr double most_high_alone = 600;
-constexpr double most_high = 430;     // of several
+constexpr double most_high = 450;     // of several
 constexpr double cut_share = 0.56;    // of the sheet's width, for the trench and its ground
 constexpr double words_beside = 480;  // from this width on words stand beside the drawing
 constexpr double disc = 7.5;

@@ -113,6 +113,13 @@ struct Maker {
         return all;
     }
 
+    Pieces operator()(const WholePage& page) const {
+        if (!(page.scene.width > 0) || !(page.scene.height > 0)) return {};
+        Piece piece;
+        piece.alone = std::make_shared<const drawing::Scene>(page.scene);
+        return {piece};
+    }
+
     Pieces operator()(const Field& field) const {
         constexpr double high = 25;
         const TextStyle name{.size = table_size, .colour = palette::graphite};

@@ -3,13 +3,15 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace toft::paper {
 
 namespace {
 
 using answer::CircuitAnswer;
 using answer::SchemeAnswer;
-using page::Row;
+using page::Heading;
 
 /// What is tested where, what to expect, how far it may go.
 struct Expected {
@@ -47,12 +49,17 @@ public:
 private:
     std::string name() const { return part_.building.name; }
 
+    /// What conductor readings are held against.
+    std::string look_into() const {
+        return significant(s_.catalogue.limits.reading_most.value, 3) + " times that: find out why";
+    }
+
     Expectations continuity() const {
         Expectations all{{part_.run.id + ", R1+R2 at 20 °C",
-                          figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), "as calculated"}};
+                          figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), look_into()}};
         for (const CircuitAnswer& c : part_.building.circuits) {
             all.push_back(
-                {c.name + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"), "as calculated"});
+                {c.name + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"), look_into()});
         }
         return all;
     }
@@ -94,9 +101,14 @@ private:
 
     Expectations electrode() const {
         if (!part_.building.electrode) return {};
-        const double most = part_.building.electrode->largest_ohm;
-        return {{"electrode of " + name(), "at most " + figure(most, "Ω"),
-                 "at most " + figure(most, "Ω") + ", in the driest season"}};
+        std::string limit = "as the rule electrode asks";
+        for (const answer::FindingAnswer& finding : part_.findings) {
+            if (finding.rule != "electrode" || !finding.limit) continue;
+            limit = "at most " + figure(*finding.limit, finding.unit.c_str(), 4) +
+                    ", in the driest season";
+        }
+        return {{"electrode of " + name(),
+                 "at most " + figure(part_.building.electrode->largest_ohm, "Ω", 4), limit}};
     }
 
     Expectations loops() const {
@@ -109,7 +121,9 @@ private:
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (!c.loop_ohm) continue;
             all.push_back({"Zs of " + c.name, "at most " + figure(c.loop_ohm->value, "Ω"),
-                           "hot at most " + figure(c.loop_ohm->limit, "Ω")});
+                           c.loop_test_limit_ohm
+                               ? "cold at most " + figure(*c.loop_test_limit_ohm, "Ω")
+                               : "hot at most " + figure(c.loop_ohm->limit, "Ω")});
         }
         return all;
     }
@@ -121,7 +135,17 @@ private:
                  "at most " + figure(f.fault_current_near_ka, "kA"),
                  "device breaks " + figure(breaks, "kA")},
                 {"board of " + name(), "at most " + figure(f.fault_current_far_ka, "kA"),
-                 "devices there break more"}};
+                 breaks_there()}};
+    }
+
+    std::string breaks_there() const {
+        double least = 0;
+        for (const CircuitAnswer& c : part_.building.circuits) {
+            const double breaks = c.device.breaking_capacity_ka;
+            least = least > 0 ? std::fmin(least, breaks) : breaks;
+        }
+        return least > 0 ? "devices there break " + figure(least, "kA")
+                         : std::string("what its devices break");
     }
 
     Expected device(const std::string& where, const answer::RcdAnswer& rcd) const {
@@ -167,47 +191,47 @@ Expectations at_intake(const Subject& s) {
              "operator declares " + ohms(intake.ze_declared)}};
 }
 
-page::Table table_of(const Subject& s, const tables::TestStep& step) {
-    page::Table table{{{"Where", 4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
+Expectations of_step(const Subject& s, const tables::TestStep& step) {
     Expectations all = step.key == "ze" ? at_intake(s) : Expectations{};
     for (const SchemeAnswer* part : runs_of(s)) {
         for (Expected& one : OneRun(s, *part).of(step.key)) all.push_back(std::move(one));
     }
-    for (const Expected& one : all) table.rows.push_back({{one.where, one.expect, one.limit, ""}});
-    return table;
+    return all;
 }
 
-void add_steps(const Subject& s, page::Paper& paper) {
-    const tables::TestStep* before = nullptr;
-    int number = 0;
+/// The steps made dead, or those made live, in one table; `number` counts on.
+page::Table table_of(const Subject& s, bool dead, int& number) {
+    page::Table table{{{"Where", 4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
     for (const tables::TestStep& step : s.catalogue.tests) {
-        page::Table table = table_of(s, step);
-        if (table.rows.empty()) continue;
-        if (!before || before->dead != step.dead) {
-            paper.blocks.push_back(
-                page::Heading{step.dead ? "Dead: everything isolated and proved dead" : "Live",
-                              page::Level::part});
+        if (step.dead != dead) continue;
+        const Expectations all = of_step(s, step);
+        if (all.empty()) continue;
+        table.rows.push_back(
+            {{fmt::format("{}. {} ({})", ++number, step.what, step.clause)}, true});
+        table.rows.push_back({{step.how + "."}});
+        for (const Expected& one : all) {
+            table.rows.push_back({{one.where, one.expect, one.limit, ""}});
         }
-        before = &step;
-        paper.blocks.push_back(
-            page::Words{fmt::format("{} ({}): {}.", step.what, step.clause, step.how),
-                        std::to_string(++number) + "."});
-        paper.blocks.push_back(std::move(table));
     }
+    return table;
 }
 
 }  // namespace
 
 page::Paper test_sheet(const Subject& s) {
     page::Paper paper = blank(s, "Test sheet");
-    paper.blocks.push_back(page::Heading{"Tests of " + s.answer.job, page::Level::chapter});
+    paper.blocks.push_back(Heading{"Tests of " + s.answer.job, page::Level::chapter});
     paper.blocks.push_back(page::Words{s.answer.schemes[s.scheme].sentence});
     paper.blocks.push_back(page::Caution{
         "If a test fails, put it right and repeat it with every earlier one it may have touched. "
         "Live tests are for a competent person with probes and leads that are fit for it. What is "
         "expected here was calculated; the reading decides."});
-    add_steps(s, paper);
-    paper.blocks.push_back(page::Heading{"Who tested, with what"});
+    int number = 0;
+    paper.blocks.push_back(Heading{"Dead: everything isolated and proved dead"});
+    paper.blocks.push_back(table_of(s, true, number));
+    paper.blocks.push_back(Heading{"Live"});
+    paper.blocks.push_back(table_of(s, false, number));
+    paper.blocks.push_back(Heading{"Who tested, with what"});
     for (const char* name : {"Instruments and their numbers", "Weather and state of the ground",
                              "Remarks", "Tested by", "Date and signature"}) {
         paper.blocks.push_back(page::Field{name});

@@ -93,7 +93,8 @@ void add_draw(CLI::App& app, DrawArguments& a) {
     draw->add_option("JOB", a.job, "job file, or - for standard input")->required();
     draw->add_option(
         "-o,--out", a.out,
-        "file to write, ending in .svg, .pdf or .png; left out: SVG to standard output");
+        "file to write, ending in .svg, .pdf or .png, or in .dxf for a picture in metres; left "
+        "out: SVG to standard output");
     std::vector<std::string> names;
     std::string says = "which picture:";
     for (const auto& picture : toft::gallery::pictures()) {

@@ -1,6 +1,7 @@
 #pragma once
 // Every paper there is, by name.
 
+#include "paper/ground_sheet.h"
 #include "paper/subject.h"
 
 #include <string_view>

@@ -420,7 +420,7 @@ int draw(const DrawArguments& arguments) {
         const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
         if (!shown) return not_built(arguments.run, false, "nothing to draw:");
         const std::size_t run = place_of(shown->job, shown->id);
-        if (stated.runs.size() > 1 && !shown_alone(shown->job, run))
+        if (stated.runs.size() > 1 && !picture->of_any_run && !shown_alone(shown->job, run))
             return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(shown->job, shown->id);
         const answer::Answer answer =

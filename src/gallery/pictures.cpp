@@ -4,6 +4,7 @@
 #include "curves/curves.h"
 #include "curves/pair.h"
 #include "diagram/single_line.h"
+#include "joins/joins.h"
 #include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
@@ -31,6 +32,11 @@ drawing::Scene single_line(const Subject& s) {
 drawing::Scene board(const Subject& s) {
     return board::board_picture(s.job, s.answer, s.scheme_index,
                                 s.width > 0 ? s.width : board::paper_wide);
+}
+
+drawing::Scene conductors(const Subject& s) {
+    return joins::conductors_picture(s.job, s.answer, s.scheme_index,
+                                     s.width > 0 ? s.width : joins::paper_wide);
 }
 
 drawing::Scene curves(const Subject& s) {
@@ -88,6 +94,8 @@ const std::vector<Picture>& pictures() {
         {"place", "house, run, outbuilding and cable to scale", place},
         {"single-line", "supply, devices and circuits with their symbols", single_line},
         {"board", "the outbuilding's board with its ways, as it will be fitted", board},
+        {"conductors", "every conductor of the run by its colour, and where the armour is joined",
+         conductors, false, false, false, true},
         {"curves", "how long its device takes and what the cable withstands", curves},
         {"pair", "two devices in series and which of them clears a fault", pair, false, true},
         {"dark", "what each fault leaves without supply", dark},

@@ -35,6 +35,7 @@ struct Picture {
     bool of_ground = false;     ///< it reads the subject's ground; without one the sheet is bare
     bool of_pair = false;       ///< it reads the subject's pair of devices
     bool of_tolerance = false;  ///< it reads the subject's tolerance
+    bool of_any_run = false;    ///< it shows a run from another building than the house as it is
 };
 
 /// Widths that a drawing can be asked to have, user units.

@@ -1,0 +1,1 @@
+#include "joins/joins.h"

@@ -7,6 +7,7 @@
 #include "parts/words.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace toft::joins {
@@ -196,8 +197,9 @@ Panel panel(const picture::Stage& stage, std::size_t stretch, const Box& room) {
     const std::vector<Row> rows =
         rows_of(conductors_of(*stage.scheme, stretch), f, near.end, far.end, first);
     const double foot = (rows.empty() ? first : rows.back().foot) + 4;
+    const std::array<const Half*, 2> ends{&near, &far};
     Panel out{sheath(f, rows, stage.scheme->run.stretches.at(stretch).armoured), foot};
-    for (const Half* half : {&near, &far}) {
+    for (const Half* half : ends) {
         append(out.items, enclosure(*half, rows, room.top, foot));
         append(out.items, earth_bar_items(*half, rows));
         append(out.items, neutral_bar(*half, rows));
@@ -205,7 +207,7 @@ Panel panel(const picture::Stage& stage, std::size_t stretch, const Box& room) {
     for (const Row& row : rows) {
         append(out.items,
                stroke(row.conductor, reach(near, row.conductor), reach(far, row.conductor), row.y));
-        for (const Half* half : {&near, &far}) {
+        for (const Half* half : ends) {
             append(out.items, ends_of(*half, row));
             append(out.items, words_at(*half, row));
         }

@@ -72,16 +72,12 @@ std::vector<Conductor> conductors_of(const answer::SchemeAnswer& scheme, std::si
     }
     if (cable.separate_mm2) {
         Conductor beside{Kind::separate, "PE", {"green-yellow", "", "protective"}, ""};
-        beside.words =
-            "green-and-yellow, " + parts::mm2(*cable.separate_mm2) + " copper, beside the cable";
+        beside.words = "green-and-yellow, " + parts::mm2(*cable.separate_mm2) +
+                       " copper, laid beside the cable";
         beside.far = ending(!stops);
         all.push_back(beside);
     }
     return all;
-}
-
-bool arrives(const Conductor& conductor) {
-    return conductor.earth() && conductor.far == Ending::joined;
 }
 
 }  // namespace toft::joins

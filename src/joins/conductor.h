@@ -17,11 +17,11 @@ enum class Ending { joined, isolated };
 
 struct Conductor {
     Kind kind = Kind::line;
-    std::string tag;          ///< "L", "L1", "N", "PE", "armour"
-    answer::CoreAnswer core;  ///< its colour and sleeve; empty for the armour
-    std::string words;        ///< what it is and how it is told from the others
-    int line = 0;             ///< 0 to 2, of a line conductor
-    int alike = 1;            ///< one in each of so many equal cables
+    std::string tag = {};          ///< "L", "L1", "N", "PE", "armour"
+    answer::CoreAnswer core = {};  ///< its colour and sleeve; empty for the armour
+    std::string words = {};        ///< what it is and how it is told from the others
+    int line = 0;                  ///< 0 to 2, of a line conductor
+    int alike = 1;                 ///< one in each of so many equal cables
     Ending near = Ending::joined;
     Ending far = Ending::joined;
 
@@ -31,8 +31,5 @@ struct Conductor {
 /// Lines, neutral, protective core, armour, conductor beside the cable: those that there are.
 /// Precondition: the scheme's run has that stretch.
 std::vector<Conductor> conductors_of(const answer::SchemeAnswer& scheme, std::size_t stretch);
-
-/// True for a conductor that is the outbuilding's, or the next stretch's, earth.
-bool arrives(const Conductor& conductor);
 
 }  // namespace toft::joins

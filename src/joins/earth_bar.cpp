@@ -22,17 +22,20 @@ constexpr double bar_wide = 10;
 constexpr double sign_at = 34;  // from the column's left edge
 constexpr double tap_words = 56;
 
+std::string cables_words(const Conductor& c) {
+    return c.alike > 1 ? fmt::format("each of the run's {} cables", c.alike) : "the run's cable";
+}
+
 std::string run_words(const Conductor& c) {
-    const std::string each = c.alike > 1 ? fmt::format(" of each of the {} cables", c.alike) : "";
-    if (c.kind == Kind::armour) return "armour of the run's cable" + each + ", by gland and tag";
-    if (c.kind == Kind::separate) return "conductor beside the run's cable, " + c.words;
-    return "protective core of the run's cable" + each + ", " + c.words;
+    if (c.kind == Kind::armour) return "armour of " + cables_words(c) + ", by gland and tag";
+    if (c.kind == Kind::separate) return "the run's conductor " + c.words;
+    return "protective core of " + cables_words(c) + ", " + c.words;
 }
 
 std::string kept_words(const Conductor& c) {
-    if (c.kind == Kind::armour) return "armour of the run's cable: insulated at the gland";
-    if (c.kind == Kind::separate) return "conductor beside the run's cable: capped";
-    return "protective core of the run's cable: capped";
+    if (c.kind == Kind::armour) return "armour of " + cables_words(c) + ": insulated at the gland";
+    if (c.kind == Kind::separate) return "the run's conductor laid beside the cable: capped";
+    return "protective core of " + cables_words(c) + ": capped";
 }
 
 void add_run(const std::vector<Conductor>& conductors, Side side, bool joined,

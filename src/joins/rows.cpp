@@ -46,6 +46,7 @@ Frame frame_of(double left, double right) {
     f.far_wall = right - enclosure;
     f.near_screw = f.near_wall - screw_in;
     f.far_screw = f.far_wall + screw_in;
+    f.far_edge = f.tight ? 8 : 30;
     const double words_in = f.tight ? 4 : 42;
     f.words_left = f.near_wall + words_in;
     f.words_right = f.far_wall - words_in;
@@ -71,7 +72,7 @@ std::vector<Row> rows_of(const std::vector<Conductor>& conductors, const Frame& 
         const double room = f.words_right - f.words_left - tag_room(f, conductor);
         row.what = broken(what_words(conductor), room, {.size = f.letters}, most_lines);
         row.near = terminal_lines(near, conductor, f.near_screw - 9 - (f.left + 8));
-        row.far = terminal_lines(far, conductor, f.right - 8 - (f.far_screw + 9));
+        row.far = terminal_lines(far, conductor, f.right - f.far_edge - (f.far_screw + 9));
         const double half =
             std::max(high(row.near, terminal_letters), high(row.far, terminal_letters)) / 2 + 4;
         const double over =

@@ -13,6 +13,7 @@ struct Frame {
     double left = 0, right = 0;              ///< of both enclosures together
     double near_wall = 0, far_wall = 0;      ///< where the cable goes in
     double near_screw = 0, far_screw = 0;    ///< of the terminals
+    double far_edge = 8;                     ///< free of words at the far end's outer side
     bool tight = false;                      ///< as on a phone: words stand under their tag
     double words_left = 0, words_right = 0;  ///< for what is said beside the conductors
     double letters = 11;                     ///< of that

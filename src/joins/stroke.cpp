@@ -27,7 +27,7 @@ std::vector<double> marks_of(const Conductor& conductor) {
 }
 
 Items wire(const Conductor& conductor, const std::vector<Point>& points) {
-    if (conductor.kind == Kind::armour) return armoured_line(points, 7);
+    if (conductor.kind == Kind::armour) return armoured_line(points, conductor.alike > 1 ? 5 : 7);
     if (conductor.core.colour == green_yellow) return protective_line(points, wire_wide);
     const std::optional<Colour> colour = core_colour(conductor.core.colour);
     Items items = cased(points, colour ? *colour : palette::stone, wire_wide);

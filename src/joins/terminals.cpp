@@ -28,7 +28,7 @@ End near_end(const picture::Stage& stage) {
     end.around = run.rcd ? Around::lines_and_neutral : Around::lines;
     end.lines = run.rcd && !parts::opens_on_residual(run.device) ? "RCD behind " + short_device(run)
                                                                  : short_device(run);
-    end.neutral = !run.rcd                               ? "neutral bar"
+    end.neutral = !run.rcd                               ? "neutral bar of that way"
                   : parts::opens_on_residual(run.device) ? "the RCBO's N"
                                                          : "the RCD's N";
     end.earth = from_house(stage) ? "main earthing terminal" : "earth bar";
@@ -54,6 +54,23 @@ std::string place_words(const answer::RunAnswer& run) {
     if (run.fed_from == "new board") return "in a new small board on the house's tails";
     if (!run.feeder.empty()) return "in a way of the board of " + run.feeder;
     return "in a spare way of the house's board";
+}
+
+/// The residual current device of the house's board that its ways stand behind.
+std::string front_words(const picture::Stage& stage) {
+    const answer::RunAnswer& run = stage.scheme->run;
+    if (!run.feeder.empty() || run.fed_from != "spare way") return "";
+    const site::Fact<Amperes>& front = stage.job->intake.board.behind_rcd;
+    if (!front.known) {
+        return "Whether an RCD of that board stands in front is not known: line and neutral must "
+               "be on the same side of it.";
+    }
+    const double amperes = front.high.number();
+    if (amperes <= 0) return "";
+    return fmt::format(
+        "A {} mA RCD of that board stands in front: the neutral goes on the bar behind the same "
+        "one.",
+        significant(amperes * 1000, 4));
 }
 
 }  // namespace
@@ -102,11 +119,16 @@ std::vector<std::string> head_words(const picture::Stage& stage) {
     std::vector<std::string> words{device};
     if (run.rcd && parts::opens_on_residual(run.device)) {
         words.push_back("It " + parts::own_residual_words(*run.rcd) +
-                        ": line and neutral of the run both go to it.");
+                        (run.phases == 3 ? ": lines and neutral of the run all go on it."
+                                         : ": line and neutral of the run both go on it."));
     } else if (run.rcd) {
         words.push_back(parts::rcd_words(*run.rcd) +
-                        " behind it: lines and neutral of the run go through it together.");
+                        (run.phases == 3 ? " behind it: the run's lines and neutral"
+                                         : " behind it: the run's line and neutral") +
+                        " go through it together.");
     }
+    const std::string front = front_words(stage);
+    if (!front.empty()) words.push_back(front);
     if (run.line > 0) words.push_back(fmt::format("Taken from L{} of that board.", run.line));
     return words;
 }

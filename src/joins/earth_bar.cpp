@@ -33,7 +33,9 @@ std::string run_words(const Conductor& c) {
 }
 
 std::string kept_words(const Conductor& c) {
-    if (c.kind == Kind::armour) return "armour of " + cables_words(c) + ": insulated at the gland";
+    if (c.kind == Kind::armour)
+        return "armour of " + cables_words(c) +
+               ": insulated at the gland, and kept off any metal box that stands on this earth";
     if (c.kind == Kind::separate) return "the run's conductor laid beside the cable: capped";
     return "protective core of " + cables_words(c) + ": capped";
 }

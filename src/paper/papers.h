@@ -8,6 +8,7 @@
 namespace toft::paper {
 
 page::Paper test_sheet(const Subject& subject);
+page::Paper installers_sheet(const Subject& subject);
 
 struct Kind {
     const char* file;  ///< of its file, without ending

@@ -30,7 +30,10 @@ Items wire(const Conductor& conductor, const std::vector<Point>& points) {
     if (conductor.kind == Kind::armour) return armoured_line(points, conductor.alike > 1 ? 5 : 7);
     if (conductor.core.colour == green_yellow) return protective_line(points, wire_wide);
     const std::optional<Colour> colour = core_colour(conductor.core.colour);
-    Items items = cased(points, colour ? *colour : palette::stone, wire_wide);
+    // A colour that has no shade here is an outline: its word stands beside it.
+    Items items = colour ? cased(points, *colour, wire_wide)
+                         : Items{Polyline{points, stroked(palette::ink, wire_wide + 2.2)},
+                                 Polyline{points, stroked(palette::paper, wire_wide - 0.2)}};
     const std::vector<double> marks = marks_of(conductor);
     if (!marks.empty()) {
         items.emplace_back(Polyline{points, dashed(palette::paper, wire_wide / 2.4, marks)});

@@ -32,7 +32,7 @@ void add_part(const char* heading, const std::vector<std::string>& lines, Blocks
 
 void add_head(const RunSheet& sheet, Blocks& blocks) {
     blocks.push_back(page::Heading{
-        fmt::format("{}: {} to {}", sheet.run().id, near_words(sheet), far_words(sheet)),
+        fmt::format("{}: from {} to {}", sheet.run().id, near_words(sheet), far_words(sheet)),
         page::Level::chapter});
     const answer::SchemeAnswer& part = sheet.part;
     blocks.push_back(page::Words{part.run_sentence.empty() ? part.sentence : part.run_sentence});
@@ -51,11 +51,9 @@ void add_ends(const RunSheet& sheet, Blocks& blocks) {
     blocks.push_back(run_table(sheet));
     add_list(trench_words(sheet), false, blocks);
     blocks.push_back(page::Heading{"What goes where, and how tight"});
-    blocks.push_back(
-        page::Words{"Torque, in N·m, is the makers' to say: write down their figure and the one "
-                    "used.",
-                    "", false, true});
-    blocks.push_back(terminations_table(sheet));
+    blocks.push_back(page::Words{
+        "Torque is the makers' to say: write down their figure / the one used.", "", false, true});
+    for (page::Table& table : terminations_tables(sheet)) blocks.push_back(std::move(table));
 }
 
 void add_board(const RunSheet& sheet, Blocks& blocks) {

@@ -32,9 +32,10 @@ void add_electrode(const RunSheet& sheet, Lines& lines) {
         fmt::format("{} rod{} of {}; may read at most {}, as it was designed with", e.rods,
                     e.rods == 1 ? "" : "s", figure(e.length_m, "m"), figure(e.largest_ohm, "Ω")));
     if (const auto limit = electrode_limit(sheet.part); limit) {
-        lines.emplace_back("", fmt::format("Reads it more, ask the designer, though the rule for "
-                                           "the RCD ends at {} only.",
-                                           figure(*limit, "Ω")));
+        lines.emplace_back(
+            "", fmt::format("If it reads more, ask the designer before it is relied on: that the "
+                            "rule for the RCD ends only at {} is no leave.",
+                            figure(*limit, "Ω")));
     }
     lines.emplace_back(
         "", fmt::format("Its earthing conductor, in the ground and without mechanical guard: at "
@@ -101,11 +102,11 @@ page::Table board_table(const RunSheet& sheet) {
 
 page::Table ways_table(const RunSheet& sheet) {
     page::Table table{{{"No", 0.6},
-                       {"Circuit", 3},
+                       {"Circuit", 2.5},
                        {"Device", 3.4},
-                       {"RCD", 1.7},
-                       {"Cable", 2.8},
-                       {"Length", 1.1, page::Side::right}},
+                       {"RCD", 1.9},
+                       {"Cable", 3.5},
+                       {"Length", 1.2, page::Side::right}},
                       {}};
     for (const Way& way : ways_of(sheet)) {
         const std::string number = way.number > 0 ? std::to_string(way.number) : "all";

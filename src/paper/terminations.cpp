@@ -25,46 +25,51 @@ std::string conductor_words(const Conductor& c) {
     return words;
 }
 
-void add_end(const RunSheet& sheet, std::size_t stretch, Side side, std::vector<Termination>& all) {
-    const joins::End end = joins::end_of(sheet.stage, stretch, side);
-    std::string where = end.name;
-    if (sheet.run().stretches.size() > 1) {
-        where += fmt::format(", stretch {}", stretch + 1);
-    }
+Terminations along(const RunSheet& sheet, std::size_t stretch) {
+    const joins::End near = joins::end_of(sheet.stage, stretch, Side::near);
+    const joins::End far = joins::end_of(sheet.stage, stretch, Side::far);
+    Terminations all{near.name, far.name, {}};
     for (const Conductor& c : joins::conductors_of(sheet.part, stretch)) {
-        const bool joined = (side == Side::near ? c.near : c.far) == Ending::joined;
-        all.push_back({where, conductor_words(c), joins::terminal_words(end, c), joined});
+        all.list.push_back({conductor_words(c), joins::terminal_words(near, c),
+                            joins::terminal_words(far, c), c.near == Ending::joined,
+                            c.far == Ending::joined});
     }
+    return all;
 }
 
 std::string bond_words(const answer::BondAnswer& bond) {
-    return fmt::format("main bond to the {}: {} copper, at least {} asked for", bond.part,
+    return fmt::format("bond to the {}: {} copper, at least {} asked for", bond.part,
                        parts::mm2(bond.size_mm2), parts::mm2(bond.required_mm2));
 }
 
-void add_far_earth(const RunSheet& sheet, std::vector<Termination>& all) {
-    const std::string where = "Earth bar of " + far_words(sheet);
+Terminations far_earth(const RunSheet& sheet) {
+    Terminations all{"Board of " + far_words(sheet), "Other end", {}};
     if (sheet.building().electrode) {
-        all.push_back({where, "earthing conductor of the own electrode", "earth bar"});
-        all.push_back({where, "the same, at the rod", "rod clamp, in reach for tests"});
+        all.list.push_back(
+            {"earthing conductor of the rod", "earth bar", "rod clamp, in reach for tests"});
     }
     for (const answer::BondAnswer& bond : sheet.building().bonding) {
-        all.push_back({where, bond_words(bond), "earth bar"});
-        all.push_back({where, "the same, at the " + bond.part, "clamp with its label"});
+        all.list.push_back({bond_words(bond), "earth bar", "clamp on the " + bond.part});
     }
+    return all;
+}
+
+std::string breaking_words(const answer::RunAnswer& run) {
+    const std::string meets = figure(run.figures.fault_current_near_ka, "kA");
+    if (run.device.breaking_capacity_ka <= 0) {
+        return "What it breaks its maker states; the fault current there is at most " + meets + ".";
+    }
+    return fmt::format("It breaks {}; the fault current there is at most {}.",
+                       figure(run.device.breaking_capacity_ka, "kA"), meets);
 }
 
 void add_device(const RunSheet& sheet, Lines& lines) {
     const answer::RunAnswer& run = sheet.run();
+    std::string words;
     for (const std::string& line : joins::head_words(sheet.stage)) {
-        lines.emplace_back(lines.empty() ? "At " + near_words(sheet) : "", line);
+        words += line + (line.back() == '.' ? " " : ". ");
     }
-    lines.emplace_back(
-        "", fmt::format("It breaks {}; the fault current there is at most {}.",
-                        run.device.breaking_capacity_ka > 0
-                            ? figure(run.device.breaking_capacity_ka, "kA")
-                            : std::string("a current that its maker states: not known here"),
-                        figure(run.figures.fault_current_near_ka, "kA")));
+    lines.emplace_back("At " + near_words(sheet), words + breaking_words(run));
     if (run.rcd && run.rcd->delayed) {
         lines.emplace_back("", "Delayed: a fixed delay, or its setting turned to delay.");
     }
@@ -95,35 +100,37 @@ void add_cable(const RunSheet& sheet, std::size_t i, Lines& lines) {
     }
 }
 
+std::string entry_words(const StretchAnswer& s, bool joined) {
+    if (!s.armoured) return "grips the sheath and closes the hole; the sheath runs on inside";
+    return fmt::format("for {} overall: {}", figure(s.overall_mm, "mm"),
+                       joined ? "armour clamped, tag or earth nut, lead to the earth terminal; "
+                                "paint off under the tag"
+                              : "INSULATED kit: armour cut back under a sleeve, joined to nothing, "
+                                "off any metal box");
+}
+
 void add_entries(const RunSheet& sheet, std::size_t i, Lines& lines) {
     const StretchAnswer& s = sheet.run().stretches[i];
+    const char* what = !s.armoured ? "Entry, " : s.parallel > 1 ? "Glands, " : "Gland, ";
+    if (s.armour_near == s.armour_far) {
+        lines.emplace_back(what + std::string("each end"), entry_words(s, s.armour_near));
+        return;
+    }
     for (const Side side : {Side::near, Side::far}) {
-        const std::string name = joins::end_of(sheet.stage, i, side).name;
-        if (!s.armoured) {
-            lines.emplace_back("Entry, " + name,
-                               "grips the sheath and closes the hole; the sheath runs on inside");
-            continue;
-        }
-        const bool joined = side == Side::near ? s.armour_near : s.armour_far;
-        const std::string what = (s.parallel > 1 ? "Glands, " : "Gland, ") + name;
-        lines.emplace_back(
-            what, fmt::format("for {} overall: {}", figure(s.overall_mm, "mm"),
-                              joined ? "armour clamped, tag or earth nut, lead to the earth "
-                                       "terminal; paint off under the tag"
-                                     : "INSULATED kit: armour cut back under a sleeve, joined to "
-                                       "nothing, off any metal box"));
+        lines.emplace_back(what + joins::end_of(sheet.stage, i, side).name,
+                           entry_words(s, side == Side::near ? s.armour_near : s.armour_far));
     }
 }
 
 }  // namespace
 
-std::vector<Termination> terminations_of(const RunSheet& sheet) {
-    std::vector<Termination> all;
+std::vector<Terminations> terminations_of(const RunSheet& sheet) {
+    std::vector<Terminations> all;
     for (std::size_t i = 0; i < sheet.run().stretches.size(); ++i) {
-        add_end(sheet, i, Side::near, all);
-        add_end(sheet, i, Side::far, all);
+        all.push_back(along(sheet, i));
     }
-    add_far_earth(sheet, all);
+    Terminations earth = far_earth(sheet);
+    if (!earth.list.empty()) all.push_back(std::move(earth));
     return all;
 }
 
@@ -143,18 +150,21 @@ page::Table run_table(const RunSheet& sheet) {
     return table;
 }
 
-page::Table terminations_table(const RunSheet& sheet) {
-    page::Table table{{{"Conductor", 4}, {"Goes on", 4}, {"Maker's torque", 1.5}, {"Used", 1.2}},
-                      {}};
-    table.to_write_in = true;
-    std::string where;
-    for (const Termination& one : terminations_of(sheet)) {
-        if (one.where != where) table.rows.push_back({{one.where}, true});
-        where = one.where;
-        const std::string none = one.joined ? "" : "none";
-        table.rows.push_back({{one.conductor, one.on, none, none}});
+std::vector<page::Table> terminations_tables(const RunSheet& sheet) {
+    std::vector<page::Table> tables;
+    const auto torque = [](bool joined) { return std::string(joined ? "        /" : "none"); };
+    for (const Terminations& one : terminations_of(sheet)) {
+        page::Table table{
+            {{"Conductor", 3}, {one.near, 2.5}, {"N·m", 1.3}, {one.far, 2.5}, {"N·m", 1.3}},
+            {},
+            true};
+        for (const Termination& t : one.list) {
+            table.rows.push_back(
+                {{t.conductor, t.near, torque(t.near_joined), t.far, torque(t.far_joined)}});
+        }
+        tables.push_back(std::move(table));
     }
-    return table;
+    return tables;
 }
 
 }  // namespace toft::paper

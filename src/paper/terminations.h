@@ -6,22 +6,29 @@
 
 namespace toft::paper {
 
-/// A conductor's end at one enclosure.
+/// A conductor from one terminal to another; "isolated: …" where it is joined to nothing.
 struct Termination {
-    std::string where;      ///< "The house", "Joint box", "Board of Gym"
     std::string conductor;  ///< "PE: black, sleeved green-and-yellow, 10 mm²"
-    std::string on;         ///< "main earthing terminal", or that it is joined to nothing
-    bool joined = true;
+    std::string near, far;  ///< what it is put on
+    bool near_joined = true, far_joined = true;
 };
 
-/// From the near end outwards, enclosure by enclosure; bonds and the rod's conductor at the last.
-std::vector<Termination> terminations_of(const RunSheet& sheet);
+/// Conductors between two enclosures.
+struct Terminations {
+    std::string near, far;  ///< "The house", "Joint box", "Board of Gym"
+    std::vector<Termination> list;
+};
+
+/// Stretch by stretch from the near end; last the bonds and the rod's conductor, where there are
+/// any.
+std::vector<Terminations> terminations_of(const RunSheet& sheet);
 
 /// "what", then how it is to be: device, residual device, cables, glands; for the near end and the
 /// way to the far board.
 std::vector<std::pair<std::string, std::string>> run_lines(const RunSheet& sheet);
 
 page::Table run_table(const RunSheet& sheet);
-page::Table terminations_table(const RunSheet& sheet);
+/// With room for the torque that makers state and the one used; a table each.
+std::vector<page::Table> terminations_tables(const RunSheet& sheet);
 
 }  // namespace toft::paper

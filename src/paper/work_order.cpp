@@ -5,6 +5,7 @@
 #include "parts/device_words.h"
 #include "parts/ways.h"
 #include "parts/words.h"
+#include "study/scheme.h"
 
 #include <fmt/format.h>
 
@@ -43,6 +44,20 @@ bool old_colours(const RunSheet& sheet) {
     return false;
 }
 
+/// A cable lies there, which may be live.
+bool cable_there(const RunSheet& sheet) {
+    const auto& all = sheet.run().stretches;
+    return std::any_of(all.begin(), all.end(), [](const auto& s) { return !s.laid.empty(); });
+}
+
+/// Nothing is laid: one cable, and it stays, alone.
+bool all_stays(const RunSheet& sheet) {
+    const auto& all = sheet.run().stretches;
+    return std::all_of(all.begin(), all.end(), [](const auto& s) {
+        return s.laid == study::laid_word(study::Laid::kept) && !s.separate_mm2;
+    });
+}
+
 std::string isolate_words(const RunSheet& sheet) {
     if (on_tails(sheet)) {
         return "Make the tails dead at the isolator in them, or have the operator do it: a main "
@@ -66,6 +81,17 @@ std::string far_work(const RunSheet& sheet) {
     words += "; make off the far end";
     if (isolated_far(sheet)) words += ": its armour INSULATED";
     return words + ".";
+}
+
+void add_isolation(const RunSheet& sheet, std::vector<std::string>& all) {
+    all.push_back(isolate_words(sheet));
+    const std::string fed = sources(sheet);
+    if (!fed.empty()) {
+        all.push_back(fmt::format("Switch off and lock what feeds the far board: {}.", fed));
+    }
+    all.push_back(
+        "Prove the tester on a live part; prove dead what you will touch, every conductor "
+        "to every other and to earth; prove the tester again.");
 }
 
 void add_told(const RunSheet& sheet, std::vector<std::string>& all) {
@@ -94,22 +120,25 @@ std::vector<std::string> first_of_all(const RunSheet& sheet) {
 
 std::vector<std::string> order_of_work(const RunSheet& sheet) {
     std::vector<std::string> all;
-    all.push_back(
-        "Find buried services, dig, lay and fix the cable: both its ends free, joined to "
-        "nothing.");
+    const bool old = cable_there(sheet);
+    if (old) {
+        add_isolation(sheet, all);
+        all.push_back(
+            "The cable that is there was live until now: prove it dead at both ends, "
+            "then part it at both ends.");
+    }
+    if (!all_stays(sheet)) {
+        all.push_back(
+            fmt::format("Find buried services, dig, lay and fix {}: both ends free, "
+                        "joined to nothing.",
+                        old ? "what is new" : "the cable"));
+    }
     all.push_back(far_work(sheet));
     if (sheet.building().electrode) {
         all.push_back("Read the rod before anything is joined to it, and write the reading down.");
     }
-    all.push_back("Do the dead tests of the test sheet on the run while both its ends are free.");
-    all.push_back(isolate_words(sheet));
-    const std::string fed = sources(sheet);
-    if (!fed.empty()) {
-        all.push_back(fmt::format("Switch off and lock what feeds the far board: {}.", fed));
-    }
-    all.push_back(
-        "Prove the tester on a live part; prove dead what you will touch, every conductor "
-        "to every other and to earth; prove the tester again.");
+    all.push_back("Do the dead tests of the test sheet on the run while its near end is free.");
+    if (!old) add_isolation(sheet, all);
     all.push_back(
         "Make off the near end last: protective conductors and armour first, then "
         "neutral, then line. Tighten by the makers' figures, write down what was used, "
@@ -123,8 +152,9 @@ std::vector<Label> labels_of(const RunSheet& sheet) {
     const std::string near = parts::capital(near_words(sheet));
     std::vector<Label> all{{near + ", at the device", "Feeds " + far + "."},
                            {"Board of " + far, fed_words(sheet)},
-                           {"Board of " + far + ", main switch", "Main switch of " + far + "."},
-                           {"Board of " + far + ", ways", "Each way by its number and circuit."}};
+                           {"Board of " + far,
+                            "Main switch; each way by its number and "
+                            "circuit."}};
     for (const answer::BondAnswer& bond : sheet.building().bonding) {
         all.push_back({"Clamp on the " + bond.part, "Main bond: do not take off."});
     }
@@ -175,7 +205,7 @@ std::string danger_words(const RunSheet& sheet) {
     if (!sources(sheet).empty()) {
         words += " The far board is fed from its own side too (" + sources(sheet) + ").";
     }
-    if (isolated_far(sheet)) {
+    if (isolated_far(sheet) && sheet.building().electrode) {
         words += " The armour is on the earth of " + near_words(sheet) + " and ends insulated at " +
                  far_words(sheet) + ": whoever touches both there touches two earths.";
     }

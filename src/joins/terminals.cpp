@@ -28,9 +28,10 @@ End near_end(const picture::Stage& stage) {
     end.around = run.rcd ? Around::lines_and_neutral : Around::lines;
     end.lines = run.rcd && !parts::opens_on_residual(run.device) ? "RCD behind " + short_device(run)
                                                                  : short_device(run);
-    end.neutral = !run.rcd                               ? "neutral bar of that way"
-                  : parts::opens_on_residual(run.device) ? "the RCBO's N"
-                                                         : "the RCD's N";
+    end.neutral =
+        !run.rcd ? run.fed_from == "spare way" ? "neutral bar of that way" : "neutral of its box"
+        : parts::opens_on_residual(run.device) ? "the RCBO's N"
+                                               : "the RCD's N";
     end.earth = from_house(stage) ? "main earthing terminal" : "earth bar";
     return end;
 }

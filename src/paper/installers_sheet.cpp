@@ -39,8 +39,7 @@ void add_head(const RunSheet& sheet, Blocks& blocks) {
     page::Picture picture{joins::run_conductors(*sheet.job, part, page::field.width(), false)};
     picture.most_height = page::field.height() * 0.8;
     picture.under =
-        "Every conductor bears its word; a sleeve goes on at each end; a cross in a gap: cut back, "
-        "insulated, joined to nothing. Not to scale.";
+        "A sleeve goes on at each end. A cross in a gap: cut back, insulated, joined to nothing.";
     blocks.push_back(std::move(picture));
     blocks.push_back(page::Caution{danger_words(sheet)});
 }
@@ -80,9 +79,10 @@ void add_work(const RunSheet& sheet, Blocks& blocks) {
     blocks.push_back(std::move(labels));
     add_part("To be heeded", sheet.part.cautions, blocks);
     add_part("Needs a person", sheet.part.needs_a_person, blocks);
-    for (const char* name : {"Torque tool and its number", "Built by", "Date and signature"}) {
-        blocks.push_back(page::Field{name});
-    }
+    page::Table signed_by{{{"Torque tool, its number", 1}, {"Built by", 1}, {"Date, signature", 1}},
+                          {{{"", "", ""}}},
+                          true};
+    blocks.push_back(std::move(signed_by));
 }
 
 }  // namespace

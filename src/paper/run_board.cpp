@@ -58,7 +58,8 @@ std::string cable_words(const Way& way) {
 
 std::string length_words(const Way& way) {
     if (way.design) return figure(way.design->length_m, "m");
-    return way.facts ? parts::length_words(way.facts->length) : "not known";
+    return way.facts && way.facts->length.known ? parts::length_words(way.facts->length)
+                                                : "not known";
 }
 
 std::vector<Way> ways_of(const RunSheet& sheet) {
@@ -78,9 +79,9 @@ Lines board_lines(const RunSheet& sheet) {
     for (const std::string& line : joins::far_board_words(sheet.stage)) {
         lines.emplace_back(lines.empty() ? "Board" : "", line);
     }
-    lines.emplace_back("", fmt::format("Fault current at the board: at most {}. Its devices must "
-                                       "break that.",
-                                       figure(sheet.run().figures.fault_current_far_ka, "kA")));
+    lines.emplace_back("Fault current",
+                       fmt::format("At the board at most {}: its devices must break that.",
+                                   figure(sheet.run().figures.fault_current_far_ka, "kA")));
     lines.emplace_back("Earth", joins::source_words(sheet.stage));
     for (const std::string& line : joins::unbonded_words(sheet.stage)) {
         lines.emplace_back("", line);

@@ -20,8 +20,8 @@ using joins::Side;
 using Lines = std::vector<std::pair<std::string, std::string>>;
 
 std::string conductor_words(const Conductor& c) {
-    std::string words = c.tag + ": " + c.words;
-    if (c.alike > 1) words += fmt::format(" (one in each of {} cables)", c.alike);
+    std::string words = c.kind == joins::Kind::armour ? c.tag : c.tag + ": " + c.words;
+    if (c.alike > 1) words += fmt::format(", {} times", c.alike);
     return words;
 }
 
@@ -152,10 +152,10 @@ page::Table run_table(const RunSheet& sheet) {
 
 std::vector<page::Table> terminations_tables(const RunSheet& sheet) {
     std::vector<page::Table> tables;
-    const auto torque = [](bool joined) { return std::string(joined ? "        /" : "none"); };
+    const auto torque = [](bool joined) { return std::string(joined ? "      /" : "none"); };
     for (const Terminations& one : terminations_of(sheet)) {
         page::Table table{
-            {{"Conductor", 3}, {one.near, 2.5}, {"N·m", 1.3}, {one.far, 2.5}, {"N·m", 1.3}},
+            {{"Conductor", 3.4}, {one.near, 2.7}, {"N·m", 1}, {one.far, 2.7}, {"N·m", 1}},
             {},
             true};
         for (const Termination& t : one.list) {

@@ -150,11 +150,9 @@ std::vector<std::string> order_of_work(const RunSheet& sheet) {
 std::vector<Label> labels_of(const RunSheet& sheet) {
     const std::string far = far_words(sheet);
     const std::string near = parts::capital(near_words(sheet));
-    std::vector<Label> all{{near + ", at the device", "Feeds " + far + "."},
-                           {"Board of " + far, fed_words(sheet)},
-                           {"Board of " + far,
-                            "Main switch; each way by its number and "
-                            "circuit."}};
+    std::vector<Label> all{
+        {near + ", at the device", "Feeds " + far + "."},
+        {"Board of " + far, fed_words(sheet) + " Main switch and each way by name."}};
     for (const answer::BondAnswer& bond : sheet.building().bonding) {
         all.push_back({"Clamp on the " + bond.part, "Main bond: do not take off."});
     }

@@ -74,7 +74,7 @@ TEST(InstallersSheet, EveryFigureThatIsBuiltIsTheAnswers) {
             SCOPED_TRACE(name + " " + part->run.id);
             EXPECT_TRUE(tells(sheets, significant(part->run.device.rating_a, 6) + " A"));
             EXPECT_TRUE(tells(sheets, significant(part->run.figures.fault_current_far_ka, 3) +
-                                          " kA. Its devices"));
+                                          " kA: its devices"));
             for (const answer::StretchAnswer& s : part->run.stretches) {
                 EXPECT_TRUE(tells(sheets, significant(s.length_m, 4) + " m in all"));
             }

@@ -14,9 +14,8 @@ namespace toft::paper {
 namespace {
 
 using page::Block;
-using Blocks = std::vector<Block>;
 
-void add_list(const std::vector<std::string>& lines, bool numbered, Blocks& blocks) {
+void add_list(const std::vector<std::string>& lines, bool numbered, std::vector<Block>& blocks) {
     int number = 0;
     for (const std::string& line : lines) {
         blocks.push_back(page::Words{line, numbered ? std::to_string(++number) + "." : "–"});
@@ -24,13 +23,14 @@ void add_list(const std::vector<std::string>& lines, bool numbered, Blocks& bloc
 }
 
 /// Heading and list; nothing where the list is empty.
-void add_part(const char* heading, const std::vector<std::string>& lines, Blocks& blocks) {
+void add_part(const char* heading, const std::vector<std::string>& lines,
+              std::vector<Block>& blocks) {
     if (lines.empty()) return;
     blocks.push_back(page::Heading{heading});
     add_list(lines, false, blocks);
 }
 
-void add_head(const RunSheet& sheet, Blocks& blocks) {
+void add_head(const RunSheet& sheet, std::vector<Block>& blocks) {
     blocks.push_back(page::Heading{
         fmt::format("{}: from {} to {}", sheet.run().id, near_words(sheet), far_words(sheet)),
         page::Level::chapter});
@@ -44,7 +44,7 @@ void add_head(const RunSheet& sheet, Blocks& blocks) {
     blocks.push_back(page::Caution{danger_words(sheet)});
 }
 
-void add_ends(const RunSheet& sheet, Blocks& blocks) {
+void add_ends(const RunSheet& sheet, std::vector<Block>& blocks) {
     add_part("First of all", first_of_all(sheet), blocks);
     blocks.push_back(page::Heading{"Device, cable and glands"});
     blocks.push_back(run_table(sheet));
@@ -55,7 +55,7 @@ void add_ends(const RunSheet& sheet, Blocks& blocks) {
     for (page::Table& table : terminations_tables(sheet)) blocks.push_back(std::move(table));
 }
 
-void add_board(const RunSheet& sheet, Blocks& blocks) {
+void add_board(const RunSheet& sheet, std::vector<Block>& blocks) {
     blocks.push_back(page::Heading{"Board of " + far_words(sheet)});
     blocks.push_back(board_table(sheet));
     if (sheet.building().electrode) blocks.push_back(page::Field{"Rod as read, Ω, and the date"});
@@ -68,12 +68,12 @@ void add_board(const RunSheet& sheet, Blocks& blocks) {
     add_list(ways_cautions(sheet), false, blocks);
 }
 
-void add_work(const RunSheet& sheet, Blocks& blocks) {
+void add_work(const RunSheet& sheet, std::vector<Block>& blocks) {
     blocks.push_back(page::Heading{"Order of work"});
     add_list(order_of_work(sheet), true, blocks);
     blocks.push_back(page::Heading{"Labels to put on"});
     page::Table labels{{{"Where", 2}, {"What it says", 3}}, {}};
-    for (const Label& label : labels_of(sheet)) {
+    for (const RunLabel& label : run_labels(sheet)) {
         labels.rows.push_back({{label.where, label.words}});
     }
     blocks.push_back(std::move(labels));

@@ -24,7 +24,7 @@ std::optional<double> electrode_limit(const answer::SchemeAnswer& part) {
     return std::nullopt;
 }
 
-void add_electrode(const RunSheet& sheet, Lines& lines) {
+void add_rod(const RunSheet& sheet, Lines& lines) {
     if (!sheet.building().electrode) return;
     const answer::ElectrodeAnswer& e = *sheet.building().electrode;
     lines.emplace_back(
@@ -52,7 +52,7 @@ std::string residual_words(const Way& way) {
     return "none";
 }
 
-std::string cable_words(const Way& way) {
+std::string way_cable_words(const Way& way) {
     return way.design ? parts::circuit_cable_words(*way.design) : "not known: not designed";
 }
 
@@ -62,7 +62,7 @@ std::string length_words(const Way& way) {
                                                 : "not known";
 }
 
-std::vector<Way> ways_of(const RunSheet& sheet) {
+std::vector<Way> ways_here(const RunSheet& sheet) {
     return parts::ways_of(*sheet.job, *sheet.stage.far, sheet.part);
 }
 
@@ -91,7 +91,7 @@ Lines board_lines(const RunSheet& sheet) {
                            "A board of insulating material, or the cable's armour and gland "
                            "kept off its metal.");
     }
-    add_electrode(sheet, lines);
+    add_rod(sheet, lines);
     return lines;
 }
 
@@ -109,18 +109,18 @@ page::Table ways_table(const RunSheet& sheet) {
                        {"Cable", 3.5},
                        {"Length", 1.2, page::Side::right}},
                       {}};
-    for (const Way& way : ways_of(sheet)) {
+    for (const Way& way : ways_here(sheet)) {
         const std::string number = way.number > 0 ? std::to_string(way.number) : "all";
         table.rows.push_back(
             {{number, name_of(way, sheet.run().phases), parts::way_device_words(way),
-              residual_words(way), cable_words(way), length_words(way)}});
+              residual_words(way), way_cable_words(way), length_words(way)}});
     }
     return table;
 }
 
 std::vector<std::string> ways_cautions(const RunSheet& sheet) {
     std::vector<std::string> all;
-    for (const Way& way : ways_of(sheet)) {
+    for (const Way& way : ways_here(sheet)) {
         for (const std::string& line : parts::way_cautions(way)) {
             all.push_back(fmt::format("Circuit {}: {}.", way.number, line));
         }

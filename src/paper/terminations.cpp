@@ -81,7 +81,7 @@ std::string legs_words(const StretchAnswer& s) {
                                      : fmt::format("legs {} to {}", s.first_leg, s.last_leg);
 }
 
-void add_cable(const RunSheet& sheet, std::size_t i, Lines& lines) {
+void add_stretch(const RunSheet& sheet, std::size_t i, Lines& lines) {
     const StretchAnswer& s = sheet.run().stretches[i];
     const bool several = sheet.run().stretches.size() > 1;
     const std::string what =
@@ -138,7 +138,7 @@ Lines run_lines(const RunSheet& sheet) {
     Lines lines;
     add_device(sheet, lines);
     for (std::size_t i = 0; i < sheet.run().stretches.size(); ++i) {
-        add_cable(sheet, i, lines);
+        add_stretch(sheet, i, lines);
         add_entries(sheet, i, lines);
     }
     return lines;

@@ -147,10 +147,10 @@ std::vector<std::string> order_of_work(const RunSheet& sheet) {
     return all;
 }
 
-std::vector<Label> labels_of(const RunSheet& sheet) {
+std::vector<RunLabel> run_labels(const RunSheet& sheet) {
     const std::string far = far_words(sheet);
     const std::string near = parts::capital(near_words(sheet));
-    std::vector<Label> all{
+    std::vector<RunLabel> all{
         {near + ", at the device", "Feeds " + far + "."},
         {"Board of " + far, fed_words(sheet) + " Main switch and each way by name."}};
     for (const answer::BondAnswer& bond : sheet.building().bonding) {

@@ -15,12 +15,12 @@ std::vector<std::string> first_of_all(const RunSheet& sheet);
 /// One step after another, dead work first.
 std::vector<std::string> order_of_work(const RunSheet& sheet);
 
-struct Label {
+struct RunLabel {
     std::string where;
     std::string words;
 };
 
-std::vector<Label> labels_of(const RunSheet& sheet);
+std::vector<RunLabel> run_labels(const RunSheet& sheet);
 
 /// Runs that lie in one trench with this one, in sentences.
 std::vector<std::string> trench_words(const RunSheet& sheet);

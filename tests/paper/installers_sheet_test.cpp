@@ -13,7 +13,7 @@ namespace {
 using page::Read;
 
 std::vector<drawing::Scene> sheets_of(const Example& one, std::size_t scheme = 0) {
-    return page::pages(installers_sheet(subject_of(one, scheme)));
+    return page::pages(installers_sheet(sheet_subject(one, scheme)));
 }
 
 /// Words beyond the sheet and words over words.
@@ -36,12 +36,12 @@ std::string without_marks(std::string words) {
 
 bool tells(const std::vector<drawing::Scene>& sheets, const std::string& words) {
     return without_marks(page::run_on(page::read_field(sheets)))
-               .find(without_marks(without_spaces(words))) != std::string::npos;
+               .find(without_marks(packed(words))) != std::string::npos;
 }
 
 TEST(InstallersSheet, EveryRunHasItsOwnPagesFromTheHouseOutwards) {
     const Example& one = example("garage-gym-stable");
-    const Subject subject = subject_of(one);
+    const Subject subject = sheet_subject(one);
     const auto sheets = sheets_of(one);
     std::size_t before = 0;
     bool first = true;
@@ -70,7 +70,7 @@ TEST(InstallersSheet, EveryFigureThatIsBuiltIsTheAnswers) {
     for (const std::string& name : sheet_examples()) {
         const Example& one = example(name);
         const auto sheets = sheets_of(one);
-        for (const answer::SchemeAnswer* part : runs_of(subject_of(one))) {
+        for (const answer::SchemeAnswer* part : runs_of(sheet_subject(one))) {
             SCOPED_TRACE(name + " " + part->run.id);
             EXPECT_TRUE(tells(sheets, significant(part->run.device.rating_a, 6) + " A"));
             EXPECT_TRUE(tells(sheets, significant(part->run.figures.fault_current_far_ka, 3) +
@@ -125,7 +125,7 @@ TEST(InstallersSheet, LongAndEmptyNamesKeepToTheirRoom) {
 
 TEST(InstallersSheet, ARunFromAnotherBuildingIsNotJoinedAtTheHouse) {
     const Example& one = example("garage-gym-stable");
-    const Subject subject = subject_of(one);
+    const Subject subject = sheet_subject(one);
     const RunSheet gym = run_sheet(subject, *runs_of(subject)[1]);
     EXPECT_EQ(near_words(gym), "the board of Garage");
     EXPECT_TRUE(tells(sheets_of(one), "gym-feed: from the board of Garage to Gym"));

@@ -45,7 +45,7 @@ TEST(RunBoard, TheRodBearsTheReadingItWasDesignedWith) {
 
 TEST(RunBoard, ABoardOnItsOwnEarthKeepsTheArmourOffItsMetal) {
     const Example& house = example("own-rod-greenhouse");
-    const Subject subject = subject_of(house);
+    const Subject subject = sheet_subject(house);
     const auto sheet = run_sheet(subject, *runs_of(subject).front());
     EXPECT_NE(lines_of(board_lines(sheet)).find("board of insulating material"), std::string::npos);
     EXPECT_EQ(board_table(sheet).rows.size(), board_lines(sheet).size());
@@ -53,7 +53,7 @@ TEST(RunBoard, ABoardOnItsOwnEarthKeepsTheArmourOffItsMetal) {
 
 TEST(RunBoard, FortyWaysAreFortyRowsWithTheirCautions) {
     const Example one = board::many_ways("demo", 40);
-    const Subject subject = subject_of(one);
+    const Subject subject = sheet_subject(one);
     const RunSheet sheet = run_sheet(subject, *runs_of(subject).front());
     const auto rows = ways_table(sheet).rows;
     ASSERT_EQ(rows.size(), 40U);

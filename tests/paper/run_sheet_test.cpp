@@ -16,7 +16,7 @@ TEST(RunSheet, LooksAtTheJobFromItsOwnRun) {
 
 TEST(RunSheet, StaysWholeWhenMoved) {
     const Example& one = example("garage-gym-stable");
-    const Subject subject = subject_of(one);
+    const Subject subject = sheet_subject(one);
     RunSheet sheet = run_sheet(subject, *runs_of(subject).back());
     const RunSheet moved = std::move(sheet);
     EXPECT_EQ(moved.stage.job, moved.job.get());

@@ -14,12 +14,12 @@ namespace toft::paper {
 using picture::Example;
 using picture::example;
 
-inline Subject subject_of(const Example& one, std::size_t scheme = 0) {
+inline Subject sheet_subject(const Example& one, std::size_t scheme = 0) {
     return {support::catalogue(), one.job, one.answer, scheme, "2026-11-29"};
 }
 
 /// All words of the blocks, tables and pictures too, without spaces.
-inline std::string without_spaces(const std::string& words) {
+inline std::string packed(const std::string& words) {
     std::string all;
     for (const char c : words) {
         if (c != ' ') all += c;
@@ -53,7 +53,7 @@ template <class Look>
 void for_each_sheet(Look look) {
     for (const std::string& name : sheet_examples()) {
         const Example& one = example(name);
-        const Subject subject = subject_of(one);
+        const Subject subject = sheet_subject(one);
         for (const answer::SchemeAnswer* part : runs_of(subject)) {
             look(name + " " + part->run.id, run_sheet(subject, *part));
         }

@@ -85,7 +85,7 @@ TEST(Terminations, DeviceAndCableBearTheAnswersFigures) {
 
 TEST(Terminations, TheHeadsResidualDeviceIsToldInFull) {
     const Example& mill = example("aluminium-pair-mill");
-    const Subject subject = subject_of(mill);
+    const Subject subject = sheet_subject(mill);
     const std::string words = lines_of(run_lines(run_sheet(subject, *runs_of(subject).front())));
     EXPECT_NE(words.find("100 mA RCD type B, delayed"), std::string::npos);
     EXPECT_NE(words.find("Delayed: a fixed delay, or its setting"), std::string::npos);
@@ -94,7 +94,7 @@ TEST(Terminations, TheHeadsResidualDeviceIsToldInFull) {
 
 TEST(Terminations, WhatIsJoinedToNothingHasNoTorque) {
     const Example& house = example("own-rod-greenhouse");
-    const Subject subject = subject_of(house);
+    const Subject subject = sheet_subject(house);
     const auto tables = terminations_tables(run_sheet(subject, *runs_of(subject).front()));
     const std::vector<std::string>& armour = tables.at(0).rows.back().cells;
     EXPECT_EQ(armour.at(4), "none");

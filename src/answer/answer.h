@@ -171,6 +171,9 @@ struct CircuitAnswer {
     double drop_own_percent = 0;  ///< of the circuit alone
     double r1_plus_r2_20c_ohm = 0;
     std::optional<CircuitMatter> drop_percent, loop_ohm, heat, dip_percent, start_a, rise_percent;
+    /// Largest a cold reading of that loop may be; none where only the residual current device
+    /// clears.
+    std::optional<double> loop_test_limit_ohm;
     bool residual_clears = false;  ///< only the residual current device clears an earth fault
 };
 

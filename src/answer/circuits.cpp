@@ -1,5 +1,7 @@
 #include "answer/circuits.h"
 
+#include <cmath>
+
 namespace toft::answer {
 
 namespace {
@@ -64,6 +66,10 @@ std::vector<CircuitAnswer> circuits_of(const Recorded& recorded) {
     const auto& designs = recorded.figures().circuits;
     for (std::size_t i = 0; i < designs.size(); ++i) {
         all.push_back(circuit_answer(settings[i], designs[i]));
+        CircuitAnswer& c = all.back();
+        if (!c.loop_ohm || c.residual_clears || !std::isfinite(c.loop_ohm->limit)) continue;
+        const auto& limits = recorded.setting().catalogue->limits;
+        c.loop_test_limit_ohm = limits.test_factor.value * c.loop_ohm->limit;
     }
     return all;
 }

@@ -17,6 +17,7 @@ Line Recording::start(const Name& name, std::string unit, double value) {
 
 Expression Recording::add(Line line) {
     Expression symbol{line.symbol, Binding::atom, {static_cast<int>(lines_.size())}};
+    line.place = static_cast<int>(lines_.size());
     lines_.push_back(std::move(line));
     return symbol;
 }

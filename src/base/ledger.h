@@ -44,6 +44,7 @@ struct Line {
     Origin origin = Origin::computed;
     const Citation* citation = nullptr;  ///< for table figures
     std::string from;  ///< for site figures how known; for computed ones the clause
+    int place = 0;     ///< of the line among all of its ledger; `inputs` are such places
 };
 
 class Silent {

@@ -11,7 +11,6 @@
 #include "cli/picture_file.h"
 #include "cli/progress.h"
 #include "cli/screen.h"
-#include "cli/watch.h"
 #include "cli/workbench.h"
 #include "codec/answer.h"
 #include "codec/dark.h"

@@ -110,6 +110,17 @@ int levers(const SurveyArguments& arguments);
 int tolerance_of(const ToleranceArguments& arguments);
 int dark(const DarkArguments& arguments);
 int draw(const DrawArguments& arguments);
+
+struct PapersArguments {
+    std::string job;
+    std::string folder;
+    std::vector<std::string> only;  ///< kinds; empty for all
+    int rank = 1;
+    std::string date;  ///< empty for today
+};
+
+/// Writes the papers of a job into a folder.
+int papers(const PapersArguments& arguments);
 int rules(bool json);
 int sources();
 int schema(const std::string& which);

@@ -2,6 +2,7 @@
 #include "cli/version.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
+#include "paper/papers.h"
 #include "print/png.h"
 
 #include <CLI/CLI.hpp>
@@ -37,6 +38,7 @@ constexpr const char* about =
     "  toft explain my-job.json             which figures can be explained\n"
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n"
+    "  toft papers my-job.json -o papers/   what to hand to client, wholesaler, digger, tester\n"
     "  toft batch jobs.jsonl -o answers.jsonl   many jobs, one a line, on all cores\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
     "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
@@ -64,6 +66,7 @@ struct Arguments {
     ToleranceArguments tolerance;
     DarkArguments dark;
     DrawArguments draw;
+    PapersArguments papers;
     bool rules_json = false;
     std::string schema;
 };
@@ -115,6 +118,23 @@ void add_draw(CLI::App& app, DrawArguments& a) {
                      "(left out: for paper)")
         ->check(CLI::Range(toft::gallery::least_width, toft::gallery::most_width));
     draw->add_option("--date", a.date, "day of making that a PDF names: 2026-11-25 (today)");
+}
+
+void add_papers(CLI::App& app, PapersArguments& a) {
+    auto* papers = app.add_subcommand(
+        "papers", "Write the papers of a job: a PDF each, and one that holds them all");
+    papers->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    papers->add_option("-o,--out", a.folder, "folder to write them into")->required();
+    std::vector<std::string> names;
+    std::string says = "only these papers:";
+    for (const auto& kind : toft::paper::kinds()) {
+        names.emplace_back(kind.file);
+        says += std::string(names.size() > 1 ? "; " : " ") + kind.file + ", " + kind.says;
+    }
+    papers->add_option("--only", a.only, says)->check(CLI::IsMember(names))->delimiter(',');
+    papers->add_option("--rank", a.rank, "which of the schemes design lists")
+        ->check(CLI::Range(1, 1000));
+    papers->add_option("--date", a.date, "day of making that they bear: 2026-11-25 (today)");
 }
 
 void add_explain(CLI::App& app, ExplainArguments& a) {
@@ -248,6 +268,7 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_tolerance(app, a.tolerance);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
+    add_papers(app, a.papers);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
@@ -277,6 +298,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("tolerance")) return tolerance_of(a.tolerance);
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
+    if (app.got_subcommand("papers")) return papers(a.papers);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();
     if (app.got_subcommand("schema")) return schema(a.schema);

@@ -19,7 +19,19 @@ constexpr const char* font_folders[] = {"/usr/share/fonts/truetype/dejavu",
                                         "/usr/share/fonts/dejavu-sans-fonts",
                                         "/usr/share/fonts/TTF", "/usr/share/fonts/dejavu"};
 
-Outcome<print::Fonts> fonts() {
+Outcome<print::Printed> printed(const drawing::Scene& scene, const PictureFile& wanted) {
+    const auto letters = installed_fonts();
+    if (!letters) return failed(letters.error());
+    if (wanted.kind == PictureKind::png) {
+        return print::to_png(scene, *letters, wanted.dpi,
+                             wanted.paper ? print::Ground::a4 : print::Ground::drawing);
+    }
+    return print::to_pdf(scene, *letters, wanted.date.empty() ? today() : wanted.date);
+}
+
+}  // namespace
+
+Outcome<print::Fonts> installed_fonts() {
     for (const char* folder : font_folders) {
         const std::string stem = std::string(folder) + "/DejaVuSans";
         std::error_code error;
@@ -37,18 +49,6 @@ Outcome<print::Fonts> fonts() {
                    "",
                    {}});
 }
-
-Outcome<print::Printed> printed(const drawing::Scene& scene, const PictureFile& wanted) {
-    const auto letters = fonts();
-    if (!letters) return failed(letters.error());
-    if (wanted.kind == PictureKind::png) {
-        return print::to_png(scene, *letters, wanted.dpi,
-                             wanted.paper ? print::Ground::a4 : print::Ground::drawing);
-    }
-    return print::to_pdf(scene, *letters, wanted.date.empty() ? today() : wanted.date);
-}
-
-}  // namespace
 
 std::optional<PictureKind> kind_of(const std::string& path) {
     std::string ending = std::filesystem::path(path).extension().string();

@@ -3,6 +3,7 @@
 
 #include "base/outcome.h"
 #include "drawing/scene.h"
+#include "print/font.h"
 
 #include <optional>
 #include <string>
@@ -26,6 +27,9 @@ struct FileContent {
     std::string bytes;
     std::string missing;  ///< characters that the printed picture could not show; mostly empty
 };
+
+/// DejaVu Sans from where systems keep it. Fault `font` where it is not.
+Outcome<print::Fonts> installed_fonts();
 
 /// The bytes of `scene` as such a file. Reads the font files for PDF and PNG.
 Outcome<FileContent> content_of(const drawing::Scene& scene, const PictureFile& wanted);

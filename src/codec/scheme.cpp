@@ -80,6 +80,8 @@ Json circuit_json(const CircuitAnswer& c) {
             {"r1_plus_r2_20c_ohm", rounded(c.r1_plus_r2_20c_ohm)},
             {"drop_percent", matter_json(c.drop_percent)},
             {"loop_ohm", matter_json(c.loop_ohm)},
+            {"loop_test_limit_ohm",
+             c.loop_test_limit_ohm ? Json(rounded(*c.loop_test_limit_ohm)) : Json()},
             {"heat", matter_json(c.heat)},
             {"starting_dip_percent", matter_json(c.dip_percent)},
             {"starting_current_a", matter_json(c.start_a)},

@@ -35,8 +35,10 @@ struct Column {
 };
 
 struct Row {
-    std::vector<std::string> cells;  ///< fewer than columns leave the rest empty
-    bool strong = false;             ///< sums and names of groups
+    /// Fewer than columns leave the rest empty; a lone one takes the whole width and stands with
+    /// the row that follows.
+    std::vector<std::string> cells;
+    bool strong = false;  ///< sums and names of groups
 };
 
 /// Breaks between rows only, with its head repeated; a row that no page could hold breaks inside.
@@ -44,6 +46,7 @@ struct Table {
     std::vector<Column> columns;
     std::vector<Row> rows;
     bool to_write_in = false;  ///< rows are high enough for a pen, cells have lines between them
+    bool small = false;        ///< as workings are set
 };
 
 /// Made smaller to fit the width and that height, never larger; never broken.
@@ -51,6 +54,11 @@ struct Picture {
     drawing::Scene scene;
     double most_height = 420;  ///< user units
     std::string under = {};    ///< words below it
+};
+
+/// A drawing with a page of its own, standing or lying, whichever lets it be larger.
+struct WholePage {
+    drawing::Scene scene;
 };
 
 /// A name with a line to write on beside it, or with what is known already.
@@ -70,7 +78,7 @@ struct Gap {
 
 struct NewPage {};
 
-using Block = std::variant<Heading, Words, Table, Picture, Field, Caution, Gap, NewPage>;
+using Block = std::variant<Heading, Words, Table, Picture, WholePage, Field, Caution, Gap, NewPage>;
 
 struct Paper {
     std::string name;     ///< of the kind of paper

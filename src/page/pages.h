@@ -15,7 +15,15 @@ inline constexpr drawing::Box field{drawing::units_of_mm(20), drawing::units_of_
                                     sheet_width - drawing::units_of_mm(14),
                                     sheet_height - drawing::units_of_mm(22)};
 
+/// The same of a lying sheet.
+inline constexpr drawing::Box lying_field{drawing::units_of_mm(14), drawing::units_of_mm(22),
+                                          sheet_height - drawing::units_of_mm(14),
+                                          sheet_width - drawing::units_of_mm(22)};
+
 /// At least one sheet, each a scene of just the sheet's size.
 std::vector<drawing::Scene> pages(const Paper& paper);
+
+/// Writes at the foot of a sheet of `pages` which one it is of a pack of several papers.
+void mark_sheet(drawing::Scene& sheet, std::size_t number, std::size_t count);
 
 }  // namespace toft::page

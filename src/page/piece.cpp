@@ -84,8 +84,8 @@ struct Maker {
         }
         if (lines.empty()) return lines;
         if (!words.mark.empty()) {
-            lines.front().items.emplace_back(
-                drawing::text({2, style.size * 1.02}, words.mark, style));
+            auto& first = lines.front().items;
+            first.insert(first.begin(), drawing::text({2, style.size * 1.02}, words.mark, style));
         }
         lines.front().above = words.mark.empty() ? 5 : 2;
         hold_together(lines);
@@ -111,6 +111,13 @@ struct Maker {
             all.push_back(std::move(line));
         }
         return all;
+    }
+
+    Pieces operator()(const WholePage& page) const {
+        if (!(page.scene.width > 0) || !(page.scene.height > 0)) return {};
+        Piece piece;
+        piece.alone = std::make_shared<const drawing::Scene>(page.scene);
+        return {piece};
     }
 
     Pieces operator()(const Field& field) const {

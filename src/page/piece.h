@@ -12,10 +12,11 @@ namespace toft::page {
 struct Piece {
     drawing::Items items;
     double height = 0;
-    double above = 0;                   ///< room before it; none at the head of a page
-    bool keep_next = false;             ///< stands on the page of the piece that follows
-    bool new_page = false;              ///< begins one
-    std::shared_ptr<const Piece> head;  ///< set again above it where it begins a page
+    double above = 0;                             ///< room before it; none at the head of a page
+    bool keep_next = false;                       ///< stands on the page of the piece that follows
+    bool new_page = false;                        ///< begins one
+    std::shared_ptr<const drawing::Scene> alone;  ///< drawn on a page of its own instead
+    std::shared_ptr<const Piece> head;            ///< set again above it where it begins a page
 };
 
 using Pieces = std::vector<Piece>;
@@ -24,6 +25,7 @@ using Pieces = std::vector<Piece>;
 inline constexpr double body_size = 12.5;
 inline constexpr double small_size = 10.5;
 inline constexpr double table_size = 11.5;
+inline constexpr double smallest_size = 9.5;  ///< 2.5 mm: tables of workings
 
 /// The block as pieces for a field of that width.
 Pieces pieces_of(const Block& block, double width);

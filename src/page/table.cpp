@@ -13,8 +13,9 @@ using drawing::Weight;
 namespace palette = drawing::palette;
 
 constexpr double row_step = 1.3;
-constexpr double between = 10;          ///< two columns
-constexpr double pad = 3.5;             ///< over and under the words of a row
+constexpr double between = 10;     ///< two columns
+constexpr double usual_pad = 3.5;  ///< over and under the words of a row
+constexpr double small_pad = 1.2;
 constexpr double pen_room = 24;         ///< least height of a row to write in
 constexpr std::size_t most_lines = 36;  ///< of a row in one piece: half a page
 
@@ -59,24 +60,28 @@ public:
                 all.push_back(std::move(piece));
             }
             if (i == 0 && !head && !all.empty()) all.front().above = 8;
-            // The name of a group stands with its first row.
-            if (table_.rows[i].strong && table_.rows[i].cells.size() == 1) {
-                all.back().keep_next = true;
-            }
+            // What is said over the rows of a group stands with the first of them.
+            if (spans(table_.rows[i])) all.back().keep_next = true;
         }
         if (!all.empty()) all.back().keep_next = false;
         return all;
     }
 
 private:
+    double size() const { return table_.small ? smallest_size : table_size; }
+    double pad() const { return table_.small ? small_pad : usual_pad; }
+
     using Lines = std::vector<std::string>;
+
+    /// A lone cell takes the whole width.
+    bool spans(const Row& row) const { return row.cells.size() == 1 && places_.size() > 1; }
 
     std::vector<Lines> broken(const std::vector<std::string>& cells, Weight weight) const {
         std::vector<Lines> all;
         const bool group = cells.size() == 1 && places_.size() > 1;
         for (std::size_t c = 0; c < cells.size() && c < places_.size(); ++c) {
             const double room = group ? width_ : places_[c].width();
-            all.push_back(lines_within(cells[c], room, table_size, weight));
+            all.push_back(lines_within(cells[c], room, size(), weight));
         }
         return all;
     }
@@ -89,9 +94,9 @@ private:
             const std::size_t to = std::min(cells[c].size(), from + most_lines);
             for (std::size_t n = from; n < to; ++n) {
                 const double y =
-                    pad + static_cast<double>(n - from) * row_step * table_size + 1.0 * table_size;
+                    pad() + static_cast<double>(n - from) * row_step * size() + 1.0 * size();
                 const bool right = table_.columns[c].side == Side::right;
-                drawing::TextStyle style{.size = table_size, .weight = weight};
+                drawing::TextStyle style{.size = size(), .weight = weight};
                 style.anchor = right ? drawing::Anchor::end : drawing::Anchor::start;
                 piece.items.emplace_back(drawing::text(
                     {right ? places_[c].right : places_[c].left, y}, cells[c][n], style));
@@ -99,7 +104,7 @@ private:
             }
         }
         piece.height =
-            static_cast<double>(std::max(lines, std::size_t{1})) * row_step * table_size + 2 * pad;
+            static_cast<double>(std::max(lines, std::size_t{1})) * row_step * size() + 2 * pad();
         return piece;
     }
 
@@ -116,7 +121,7 @@ private:
         Pieces all;
         for (std::size_t from = 0; from < lines; from += most_lines) {
             Piece piece = part(cells, from, weight);
-            if (table_.to_write_in) write_room(piece);
+            if (table_.to_write_in && !spans(row)) write_room(piece);
             if (from + most_lines >= lines) rule(piece, 0.6, palette::faint);
             all.push_back(std::move(piece));
         }
@@ -142,7 +147,7 @@ private:
         if (!any) return nullptr;
         std::vector<Lines> cells;
         for (std::size_t c = 0; c < heads.size(); ++c) {
-            cells.push_back(lines_within(heads[c], places_[c].width(), table_size, Weight::bold));
+            cells.push_back(lines_within(heads[c], places_[c].width(), size(), Weight::bold));
         }
         auto piece = std::make_shared<Piece>(part(cells, 0, Weight::bold));
         rule(*piece, 1.2, palette::ink);

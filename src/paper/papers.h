@@ -7,6 +7,7 @@
 
 namespace toft::paper {
 
+page::Paper design_record(const Subject& subject);
 page::Paper test_sheet(const Subject& subject);
 page::Paper installers_sheet(const Subject& subject);
 
@@ -15,6 +16,7 @@ struct Kind {
     const char* name;
     const char* says;  ///< for whom and what for
     page::Paper (*write)(const Subject& subject);
+    bool without_scheme = false;  ///< it is written where nothing is sound, too
 };
 
 /// In the order of a pack.

@@ -29,6 +29,18 @@ std::string building_name(const Subject& s, const std::string& id) {
     return building->name.empty() ? building->id : building->name;
 }
 
+std::vector<page::Block> standing_cautions(const Subject& s) {
+    std::vector<page::Block> blocks;
+    for (const std::string& caution : s.answer.cautions) {
+        if (blocks.empty()) {
+            blocks.push_back(page::Caution{caution});
+        } else {
+            blocks.push_back(page::Words{caution, "–"});
+        }
+    }
+    return blocks;
+}
+
 const char* standing_caution() {
     return "Calculated, not inspected: the local code, the network operator and a competent, "
            "licensed person decide.";
@@ -69,6 +81,31 @@ std::string figure(double value, const char* unit, int digits) {
 
 std::string figure(const std::optional<double>& value, const char* unit, int digits) {
     return value ? figure(*value, unit, digits) : "not known";
+}
+
+std::string device_words(const answer::DeviceAnswer& device) {
+    std::string words = device.standard;
+    if (!device.curve.empty()) words += " type " + device.curve;
+    return fmt::format("{} {} A {}, breaks {}", words, significant(device.rating_a, 4), device.kind,
+                       figure(device.breaking_capacity_ka, "kA", 4));
+}
+
+std::string cable_words(const answer::CableAnswer& cable) {
+    std::string words =
+        fmt::format("{}-core {} mm² {}", cable.cores, significant(cable.live_mm2, 4), cable.family);
+    if (cable.parallel > 1) words = fmt::format("{} × {}", cable.parallel, words);
+    if (!cable.standard.empty()) words += " to " + cable.standard;
+    if (cable.separate_mm2) {
+        words +=
+            fmt::format(", with a separate {} mm² conductor", significant(*cable.separate_mm2, 4));
+    }
+    if (!cable.laid.empty()) words += " (" + cable.laid + ")";
+    return words;
+}
+
+std::string rcd_words(const answer::RcdAnswer& rcd) {
+    return fmt::format("{} mA type {}{}", significant(rcd.sensitivity_ma, 4), rcd.type,
+                       rcd.delayed ? ", delayed" : "");
 }
 
 }  // namespace toft::paper

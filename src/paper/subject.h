@@ -4,6 +4,7 @@
 
 #include "answer/answer.h"
 #include "page/blocks.h"
+#include "paper/workings.h"
 #include "site/job.h"
 
 #include <string>
@@ -17,7 +18,8 @@ struct Subject {
     const site::Job& job;
     const answer::Answer& answer;
     std::size_t scheme = 0;
-    std::string date;  ///< year-month-day, of making
+    std::string date;                        ///< year-month-day, of making
+    std::vector<RunWorkings> workings = {};  ///< of that scheme; none: the record does without
 };
 
 /// The scheme's runs from the house outwards, each with its own figures.
@@ -32,6 +34,9 @@ std::string building_name(const Subject& subject, const std::string& id);
 /// Head and foot for a paper of that name, without blocks.
 page::Paper blank(const Subject& subject, const std::string& name);
 
+/// What the answer has to say before anyone acts on it: the first framed, the rest under it.
+std::vector<page::Block> standing_cautions(const Subject& subject);
+
 /// What stands on every paper: who decides.
 const char* standing_caution();
 
@@ -42,5 +47,14 @@ std::string pence_words(double pounds);
 /// A figure to so many digits with its unit; "not known" where there is none.
 std::string figure(double value, const char* unit, int digits = 3);
 std::string figure(const std::optional<double>& value, const char* unit, int digits = 3);
+
+/// "BS EN 60898 type B 32 A breaker, breaks 6 kA".
+std::string device_words(const answer::DeviceAnswer& device);
+
+/// "3-core 10 mm² armoured XLPE copper to BS 5467".
+std::string cable_words(const answer::CableAnswer& cable);
+
+/// "30 mA type A".
+std::string rcd_words(const answer::RcdAnswer& rcd);
 
 }  // namespace toft::paper

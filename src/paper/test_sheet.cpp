@@ -3,13 +3,15 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace toft::paper {
 
 namespace {
 
 using answer::CircuitAnswer;
 using answer::SchemeAnswer;
-using page::Row;
+using page::Heading;
 
 /// What is tested where, what to expect, how far it may go.
 struct Expected {
@@ -47,12 +49,22 @@ public:
 private:
     std::string name() const { return part_.building.name; }
 
+    /// What conductor readings are held against.
+    std::string look_into() const {
+        return "within " + significant(s_.catalogue.limits.reading_most.value, 3) + " times that";
+    }
+
+    /// Of several buildings the same name may stand in each.
+    std::string of_circuit(const CircuitAnswer& c) const {
+        return s_.answer.schemes[s_.scheme].further.empty() ? c.name : c.name + ", " + name();
+    }
+
     Expectations continuity() const {
         Expectations all{{part_.run.id + ", R1+R2 at 20 °C",
-                          figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), "as calculated"}};
+                          figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), look_into()}};
         for (const CircuitAnswer& c : part_.building.circuits) {
-            all.push_back(
-                {c.name + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"), "as calculated"});
+            all.push_back({of_circuit(c) + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"),
+                           look_into()});
         }
         return all;
     }
@@ -76,7 +88,7 @@ private:
         Expectations all;
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (c.kind != "socket ring") continue;
-            all.push_back({c.name + ", r1, rn, r2", "r1 and rn alike",
+            all.push_back({of_circuit(c) + ", r1, rn, r2", "r1 and rn alike",
                            "within " + figure(s_.catalogue.limits.ring_equal.value.number(), "Ω")});
         }
         return all;
@@ -85,18 +97,26 @@ private:
     Expectations insulation() const {
         const std::string least =
             "at least " + figure(s_.catalogue.limits.insulation_least.value.number() / 1e6, "MΩ");
-        Expectations all{{part_.run.id, "far above the limit", least}};
+        const std::string usual =
+            "over " + figure(s_.catalogue.limits.insulation_look.value.number() / 1e6, "MΩ") +
+            ", else look";
+        Expectations all{{part_.run.id, usual, least}};
         for (const CircuitAnswer& c : part_.building.circuits) {
-            all.push_back({c.name, "far above the limit", least});
+            all.push_back({of_circuit(c), usual, least});
         }
         return all;
     }
 
     Expectations electrode() const {
         if (!part_.building.electrode) return {};
-        const double most = part_.building.electrode->largest_ohm;
-        return {{"electrode of " + name(), "at most " + figure(most, "Ω"),
-                 "at most " + figure(most, "Ω") + ", in the driest season"}};
+        std::string limit = "as the rule electrode asks";
+        for (const answer::FindingAnswer& finding : part_.findings) {
+            if (finding.rule != "electrode" || !finding.limit) continue;
+            limit = "at most " + figure(*finding.limit, finding.unit.c_str(), 4) +
+                    ", in the driest season";
+        }
+        return {{"electrode of " + name(),
+                 "at most " + figure(part_.building.electrode->largest_ohm, "Ω", 4), limit}};
     }
 
     Expectations loops() const {
@@ -108,8 +128,10 @@ private:
                                  : "the RCD must clear it"}};
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (!c.loop_ohm) continue;
-            all.push_back({"Zs of " + c.name, "at most " + figure(c.loop_ohm->value, "Ω"),
-                           "hot at most " + figure(c.loop_ohm->limit, "Ω")});
+            all.push_back({"Zs of " + of_circuit(c), "at most " + figure(c.loop_ohm->value, "Ω"),
+                           c.loop_test_limit_ohm
+                               ? "cold at most " + figure(*c.loop_test_limit_ohm, "Ω")
+                               : "hot at most " + figure(c.loop_ohm->limit, "Ω")});
         }
         return all;
     }
@@ -121,7 +143,17 @@ private:
                  "at most " + figure(f.fault_current_near_ka, "kA"),
                  "device breaks " + figure(breaks, "kA")},
                 {"board of " + name(), "at most " + figure(f.fault_current_far_ka, "kA"),
-                 "devices there break more"}};
+                 breaks_there()}};
+    }
+
+    std::string breaks_there() const {
+        double least = 0;
+        for (const CircuitAnswer& c : part_.building.circuits) {
+            const double breaks = c.device.breaking_capacity_ka;
+            least = least > 0 ? std::fmin(least, breaks) : breaks;
+        }
+        return least > 0 ? "devices there break " + figure(least, "kA")
+                         : std::string("what its devices break");
     }
 
     Expected device(const std::string& where, const answer::RcdAnswer& rcd) const {
@@ -164,50 +196,50 @@ Expectations at_intake(const Subject& s) {
     };
     return {{"origin, earthing conductor off",
              intake.ze.known ? "survey: " + ohms(intake.ze) : "not measured yet",
-             "operator declares " + ohms(intake.ze_declared)}};
+             "operator: " + ohms(intake.ze_declared)}};
 }
 
-page::Table table_of(const Subject& s, const tables::TestStep& step) {
-    page::Table table{{{"Where", 4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
+Expectations of_step(const Subject& s, const tables::TestStep& step) {
     Expectations all = step.key == "ze" ? at_intake(s) : Expectations{};
     for (const SchemeAnswer* part : runs_of(s)) {
         for (Expected& one : OneRun(s, *part).of(step.key)) all.push_back(std::move(one));
     }
-    for (const Expected& one : all) table.rows.push_back({{one.where, one.expect, one.limit, ""}});
-    return table;
+    return all;
 }
 
-void add_steps(const Subject& s, page::Paper& paper) {
-    const tables::TestStep* before = nullptr;
-    int number = 0;
+/// The steps made dead, or those made live, in one table; `number` counts on.
+page::Table table_of(const Subject& s, bool dead, int& number) {
+    page::Table table{{{"Where", 4.4}, {"Expect", 3}, {"Limit", 3}, {"Reading", 2}}, {}, true};
     for (const tables::TestStep& step : s.catalogue.tests) {
-        page::Table table = table_of(s, step);
-        if (table.rows.empty()) continue;
-        if (!before || before->dead != step.dead) {
-            paper.blocks.push_back(
-                page::Heading{step.dead ? "Dead: everything isolated and proved dead" : "Live",
-                              page::Level::part});
+        if (step.dead != dead) continue;
+        const Expectations all = of_step(s, step);
+        if (all.empty()) continue;
+        table.rows.push_back(
+            {{fmt::format("{}. {} ({})", ++number, step.what, step.clause)}, true});
+        table.rows.push_back({{step.how + "."}});
+        for (const Expected& one : all) {
+            table.rows.push_back({{one.where, one.expect, one.limit, ""}});
         }
-        before = &step;
-        paper.blocks.push_back(
-            page::Words{fmt::format("{} ({}): {}.", step.what, step.clause, step.how),
-                        std::to_string(++number) + "."});
-        paper.blocks.push_back(std::move(table));
     }
+    return table;
 }
 
 }  // namespace
 
 page::Paper test_sheet(const Subject& s) {
     page::Paper paper = blank(s, "Test sheet");
-    paper.blocks.push_back(page::Heading{"Tests of " + s.answer.job, page::Level::chapter});
+    paper.blocks.push_back(Heading{"Tests of " + s.answer.job, page::Level::chapter});
     paper.blocks.push_back(page::Words{s.answer.schemes[s.scheme].sentence});
     paper.blocks.push_back(page::Caution{
         "If a test fails, put it right and repeat it with every earlier one it may have touched. "
         "Live tests are for a competent person with probes and leads that are fit for it. What is "
         "expected here was calculated; the reading decides."});
-    add_steps(s, paper);
-    paper.blocks.push_back(page::Heading{"Who tested, with what"});
+    int number = 0;
+    paper.blocks.push_back(Heading{"Dead: everything isolated and proved dead"});
+    paper.blocks.push_back(table_of(s, true, number));
+    paper.blocks.push_back(Heading{"Live"});
+    paper.blocks.push_back(table_of(s, false, number));
+    paper.blocks.push_back(Heading{"Who tested, with what"});
     for (const char* name : {"Instruments and their numbers", "Weather and state of the ground",
                              "Remarks", "Tested by", "Date and signature"}) {
         paper.blocks.push_back(page::Field{name});

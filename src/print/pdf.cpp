@@ -71,6 +71,16 @@ public:
         return {};
     }
 
+    /// The page about to be drawn can be jumped to by that name.
+    void name_page(const std::string& name) {
+        ++pages_;
+        cairo_pdf_surface_add_outline(surface_.get(), CAIRO_PDF_OUTLINE_ROOT,
+                                      drawing::to_utf8(drawing::drawable(name)).c_str(),
+                                      fmt::format("page={}", pages_).c_str(),
+                                      static_cast<cairo_pdf_outline_flags_t>(0));
+    }
+    void next_page() { ++pages_; }
+
     Outcome<Printed> close() {
         cairo_surface_finish(surface_.get());
         const auto status = cairo_surface_status(surface_.get());
@@ -81,6 +91,7 @@ public:
 private:
     const Fonts& fonts_;
     Printed printed_;
+    int pages_ = 0;
     Surface surface_;
 };
 
@@ -104,7 +115,13 @@ Outcome<Printed> to_pdf(const std::vector<drawing::Scene>& sheets, const Fonts& 
     if (!first) return failed(first.error());
     Document document(fonts, *first);
     describe(document.surface(), sheets.front(), date);
+    std::string told;
     for (const drawing::Scene& scene : sheets) {
+        if (scene.title == told) {
+            document.next_page();
+        } else {
+            document.name_page(told = scene.title);
+        }
         const auto sheet = sheet_of(scene.width, scene.height);
         if (!sheet) return failed(sheet.error());
         if (auto set = document.page(scene, *sheet); !set) return failed(set.error());

@@ -17,7 +17,8 @@ namespace toft::print {
 Outcome<Printed> to_pdf(const drawing::Scene& scene, const Fonts& fonts, const std::string& date);
 
 /// Sheets laid out for paper, each a page of just its size; title and description of the first name
-/// the file. Faults: `no-pages` for none, and the same otherwise.
+/// the file, and where the title changes the file can be jumped to by it. Faults: `no-pages` for
+/// none, and the same otherwise.
 Outcome<Printed> to_pdf(const std::vector<drawing::Scene>& sheets, const Fonts& fonts,
                         const std::string& date);
 

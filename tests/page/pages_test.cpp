@@ -80,6 +80,37 @@ TEST(Pages, ANewPageIsBegunButNeverAnEmptyOne) {
               2u);
 }
 
+drawing::Scene wide_drawing() {
+    drawing::Scene scene;
+    scene.width = 1400;
+    scene.height = 900;
+    scene.items.emplace_back(drawing::text({100, 100}, "drawn words"));
+    return scene;
+}
+
+TEST(Pages, AWideDrawingHasALyingPageOfItsOwnAndWordsGoOnBehindIt) {
+    const auto sheets =
+        pages(paper_of({Words{"before"}, WholePage{wide_drawing()}, Words{"after"}}));
+    ASSERT_EQ(sheets.size(), 3u);
+    EXPECT_EQ(sheets[1].width, sheet_height);
+    EXPECT_EQ(sheets[1].height, sheet_width);
+    EXPECT_EQ(sheets[2].width, sheet_width);
+    EXPECT_TRUE(
+        drawing::contains({0, 0, sheet_height, sheet_width}, drawing::box_of(sheets[1].items)));
+    const std::string middle = run_on(read({sheets[1]}));
+    EXPECT_NE(middle.find("drawnwords"), std::string::npos);
+    EXPECT_NE(middle.find("page2of3"), std::string::npos);
+    EXPECT_NE(run_on(read({sheets[2]})).find("after"), std::string::npos);
+}
+
+TEST(Pages, ATallDrawingStandsUpright) {
+    drawing::Scene scene = wide_drawing();
+    std::swap(scene.width, scene.height);
+    const auto sheets = pages(paper_of({WholePage{scene}}));
+    ASSERT_EQ(sheets.size(), 1u);
+    EXPECT_EQ(sheets[0].width, sheet_width);
+}
+
 TEST(Pages, ALongTitleIsShortenedAndDoesNotMeetTheNameOfThePaper) {
     Paper paper = paper_of({});
     paper.job = std::string(300, 'W');
@@ -154,6 +185,7 @@ struct Letters {
         return sum;
     }
     std::size_t operator()(const Picture&) const { return 0; }
+    std::size_t operator()(const WholePage&) const { return 0; }
     std::size_t operator()(const Gap&) const { return 0; }
     std::size_t operator()(const NewPage&) const { return 0; }
 };

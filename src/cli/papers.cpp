@@ -1,0 +1,90 @@
+#include "answer/answer.h"
+#include "cli/command_parts.h"
+#include "cli/commands.h"
+#include "cli/files.h"
+#include "cli/picture_file.h"
+#include "cli/progress.h"
+#include "drawing/utf8.h"
+#include "pack/pack.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toft::cli {
+
+namespace {
+
+std::vector<const paper::Kind*> wanted(const PapersArguments& arguments, bool scheme) {
+    std::vector<const paper::Kind*> all;
+    for (const paper::Kind& kind : paper::kinds()) {
+        const bool named = arguments.only.empty() ||
+                           std::find(arguments.only.begin(), arguments.only.end(), kind.file) !=
+                               arguments.only.end();
+        if (named && (scheme || kind.without_scheme)) all.push_back(&kind);
+    }
+    return all;
+}
+
+int write_all(const std::string& folder, const pack::Pack& pack) {
+    for (const pack::File& file : pack.files) {
+        auto written = write_output(folder + "/" + file.name, file.bytes);
+        if (!written) return fault_exit(written.error(), false, "the papers were not written:");
+        const std::string pages =
+            file.pages ? fmt::format(" ({} page{})", file.pages, file.pages == 1 ? "" : "s") : "";
+        complain(fmt::format("paper: {}{}\n", *written, pages));
+    }
+    if (!pack.missing.empty()) {
+        complain(fmt::format("the font has no letters for {}; they are shown as \uFFFD\n",
+                             drawing::to_utf8(pack.missing)));
+    }
+    return done;
+}
+
+answer::Answer watched_design(answer::Question question) {
+    Watch watch;
+    question.milliseconds = now_milliseconds;
+    question.go_on = [&watch](const answer::Progress& progress) {
+        return watch.goes_on([&] { return progress_words(progress); });
+    };
+    answer::Answer answer = answer::design(question);
+    watch.end();
+    return answer;
+}
+
+}  // namespace
+
+int papers(const PapersArguments& arguments) {
+    return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
+        const auto fonts = installed_fonts();
+        if (!fonts) return fault_exit(fonts.error(), false, "the papers were not written:");
+        const answer::Question question{bench.catalogue, bench.book, job};
+        const answer::Answer answer = watched_design(question);
+        const auto index = static_cast<std::size_t>(arguments.rank - 1);
+        const bool scheme = index < answer.schemes.size();
+        if (!scheme && !answer.schemes.empty()) {
+            return fault_exit({{"unknown-scheme",
+                                "--rank",
+                                fmt::format("there are {} schemes", answer.schemes.size()),
+                                "",
+                                {}}},
+                              false, "nothing to write:");
+        }
+        const auto kinds = wanted(arguments, scheme);
+        if (!scheme) {
+            complain(
+                "no scheme is sound: only papers that can do without one are written (toft design "
+                "says why)\n");
+        }
+        paper::Subject subject{bench.catalogue, job, answer, index,
+                               arguments.date.empty() ? today() : arguments.date};
+        if (scheme) subject.workings = paper::workings_of(question, answer.schemes[index]);
+        if (kinds.empty()) return answer_exit(answer);
+        const auto pack = pack::pack_of(subject, kinds, *fonts);
+        if (!pack) return fault_exit(pack.error(), false, "the papers were not written:");
+        const int code = write_all(arguments.folder, *pack);
+        return code == done ? answer_exit(answer) : code;
+    });
+}
+
+}  // namespace toft::cli

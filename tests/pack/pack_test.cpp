@@ -1,0 +1,161 @@
+// Papers as files, read back with an outside reader: pdftotext and pdfinfo of Poppler.
+
+#include "pack/pack.h"
+
+#include "base/text.h"
+#include "pack/reading.h"
+#include "paper/subjects.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace toft::pack {
+namespace {
+
+using paper::made;
+using paper::Made;
+
+Pack packed(const Made& one) {
+    paper::Subject subject = one.subject();
+    subject.workings =
+        paper::workings_of(support::question_of(one.job), one.answer.schemes.front());
+    std::vector<const paper::Kind*> kinds;
+    for (const paper::Kind& kind : paper::kinds()) kinds.push_back(&kind);
+    return support::need(pack_of(subject, kinds, dejavu()), "the pack");
+}
+
+const Pack& packed(const std::string& name) {
+    static std::map<std::string, Pack> all;
+    const auto found = all.find(name);
+    if (found != all.end()) return found->second;
+    return all.emplace(name, packed(made(name))).first->second;
+}
+
+const File& file(const Pack& pack, const std::string& name) {
+    for (const File& one : pack.files) {
+        if (one.name == name) return one;
+    }
+    ADD_FAILURE() << "no file " << name;
+    return pack.files.front();
+}
+
+TEST(Pack, HoldsEveryPaperAloneAndAllTogether) {
+    const Pack& pack = packed("demo");
+    ASSERT_EQ(pack.files.size(), paper::kinds().size() + 1);
+    std::size_t sheets = 0;
+    for (std::size_t i = 0; i + 1 < pack.files.size(); ++i) {
+        EXPECT_EQ(pack.files[i].name, std::string(paper::kinds()[i].file) + ".pdf");
+        EXPECT_EQ(pages_in(pack.files[i].bytes), pack.files[i].pages);
+        sheets += pack.files[i].pages;
+    }
+    const File& whole = file(pack, whole_name);
+    EXPECT_EQ(pages_in(whole.bytes), whole.pages);
+    EXPECT_EQ(whole.pages, sheets + 1);
+    const std::string words = text_of_pdf(whole.bytes);
+    for (const paper::Kind& kind : paper::kinds()) {
+        EXPECT_NE(words.find(kind.name), std::string::npos) << kind.name;
+    }
+    const std::string last = std::to_string(whole.pages);
+    EXPECT_NE(words.find("sheet " + last + " of " + last), std::string::npos);
+}
+
+TEST(Pack, TheSameJobAndDateGiveTheSameBytes) {
+    const Pack again = packed(made("demo"));
+    const Pack& first = packed("demo");
+    ASSERT_EQ(again.files.size(), first.files.size());
+    for (std::size_t i = 0; i < again.files.size(); ++i) {
+        EXPECT_EQ(again.files[i].bytes == first.files[i].bytes, true) << again.files[i].name;
+    }
+}
+
+TEST(Pack, EveryPageSaysWhichOfHowManyItIsAndWhoDecides) {
+    for (const File& one : packed("garage-gym-stable").files) {
+        if (one.name == whole_name) continue;
+        const std::string words = text_of_pdf(one.bytes);
+        for (std::size_t page = 1; page <= one.pages; ++page) {
+            const std::string says = fmt::format("page {} of {}", page, one.pages);
+            EXPECT_NE(words.find(says), std::string::npos) << one.name << " " << says;
+        }
+        EXPECT_EQ(occurrences(words, "the local code, the network operator and a competent"),
+                  one.pages)
+            << one.name;
+    }
+}
+
+TEST(Pack, FontsAreEmbedded) {
+    for (const File& one : packed("demo").files) {
+        EXPECT_TRUE(all_fonts_embedded(one.bytes)) << one.name;
+    }
+}
+
+TEST(Pack, NoCharacterOfTheExamplesIsMissingFromTheFonts) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable"}) {
+        EXPECT_TRUE(packed(name).missing.empty()) << name;
+    }
+}
+
+TEST(Pack, CharactersThatTheFontsLackAreNamed) {
+    Made one = paper::crowded(1, "納屋 barn");
+    const Pack pack = packed(one);
+    EXPECT_NE(pack.missing.find(U'納'), std::u32string::npos);
+    EXPECT_NE(pack.missing.find(U'屋'), std::u32string::npos);
+    EXPECT_EQ(pack.missing.find(U'b'), std::u32string::npos);
+}
+
+TEST(Pack, FortyCircuitsWithLongNamesLoseNoRow) {
+    const std::string name = "Long threshing barn behind the orchard wall by the lane";
+    const Pack pack = packed(paper::crowded(40, name));
+    const std::string record = squeezed(cells_of_pdf(file(pack, "design-record.pdf").bytes));
+    const std::string test = squeezed(cells_of_pdf(file(pack, "test-sheet.pdf").bytes));
+    for (int i = 1; i <= 40; ++i) {
+        const std::string one = squeezed(name + " " + std::to_string(i) + ", R1+R2");
+        EXPECT_NE(test.find(one), std::string::npos) << i;
+    }
+    EXPECT_NE(record.find("circuit40,"), std::string::npos);
+}
+
+/// The figures of the answer that a paper must show, as it writes them.
+std::vector<std::string> figures_of(const answer::SchemeAnswer& part) {
+    const auto& f = part.run.figures;
+    return {significant(f.length_m, 4) + " m",
+            significant(f.design_current_a, 4) + " A",
+            significant(f.rating_a, 4) + " A",
+            significant(f.voltage_drop_percent, 4) + " %",
+            significant(f.voltage_drop_total_percent, 4) + " %",
+            significant(f.loop_impedance_far_ohm, 4) + " Ω",
+            significant(f.loop_impedance_test_limit_ohm, 4) + " Ω",
+            significant(f.fault_current_near_ka, 4) + " kA",
+            significant(f.fault_current_far_ka, 4) + " kA",
+            significant(f.earth_fault_current_far_a, 4) + " A",
+            significant(f.r1_plus_r2_20c_ohm, 4) + " Ω"};
+}
+
+TEST(Pack, TheRecordsFiguresAreTheAnswers) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable"}) {
+        const paper::Subject subject = made(name).subject();
+        const std::string words = text_of_pdf(file(packed(name), "design-record.pdf").bytes);
+        for (const auto* part : paper::runs_of(subject)) {
+            for (const std::string& figure : figures_of(*part)) {
+                EXPECT_NE(words.find(figure), std::string::npos) << name << ": " << figure;
+            }
+        }
+        EXPECT_NE(words.find(paper::pence_words(made(name).answer.schemes.front().price.total)),
+                  std::string::npos)
+            << name;
+    }
+}
+
+TEST(Pack, NoFigureOnTheTestSheetIsFoundNowhereInJobAnswerOrTables) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable", "tt-shed"}) {
+        const std::string words = text_of_pdf(file(packed(name), "test-sheet.pdf").bytes);
+        const Known known(made(name).job, made(name).answer);
+        for (const Shown& figure : figures_with_units(words)) {
+            EXPECT_TRUE(known.has(figure)) << name << ": " << figure.text;
+        }
+        EXPECT_GT(figures_with_units(words).size(), 10u) << name;
+    }
+}
+
+}  // namespace
+}  // namespace toft::pack

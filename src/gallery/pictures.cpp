@@ -6,6 +6,7 @@
 #include "diagram/single_line.h"
 #include "digging/route_plan.h"
 #include "digging/trench_section.h"
+#include "joins/joins.h"
 #include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
@@ -33,6 +34,11 @@ drawing::Scene single_line(const Subject& s) {
 drawing::Scene board(const Subject& s) {
     return board::board_picture(s.job, s.answer, s.scheme_index,
                                 s.width > 0 ? s.width : board::paper_wide);
+}
+
+drawing::Scene conductors(const Subject& s) {
+    return joins::conductors_picture(s.job, s.answer, s.scheme_index,
+                                     s.width > 0 ? s.width : joins::paper_wide);
 }
 
 drawing::Scene curves(const Subject& s) {
@@ -113,6 +119,10 @@ const std::vector<Picture>& pictures() {
         {.name = "board",
          .says = "the outbuilding's board with its ways, as it will be fitted",
          .draw = board,
+         .from_building = true},
+        {.name = "conductors",
+         .says = "every conductor of the run by its colour, and where the armour is joined",
+         .draw = conductors,
          .from_building = true},
         {"curves", "how long its device takes and what the cable withstands", curves},
         {.name = "pair",

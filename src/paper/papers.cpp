@@ -6,12 +6,15 @@ const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
         {"design-record", "Design record", "for the file: facts, reasons, every rule, all workings",
          design_record},
+        {"installers-sheet", "Installer's sheet",
+         "for whoever installs: conductors by colour, what goes where, in which order",
+         installers_sheet},
         {"ground-sheet", "Ground sheet",
          "for whoever digs: plan, trenches, quantities, what to photograph", ground_sheet},
-        {"test-sheet", "Test sheet", "for whoever tests: what to expect, and room for readings",
-         test_sheet},
         {"materials", "Materials", "for whoever orders: what to buy, how it comes, how to lay it",
          materials},
+        {"test-sheet", "Test sheet", "for whoever tests: what to expect, and room for readings",
+         test_sheet},
     };
     return all;
 }

@@ -11,6 +11,7 @@ namespace toft::paper {
 page::Paper design_record(const Subject& subject);
 page::Paper test_sheet(const Subject& subject);
 page::Paper materials(const Subject& subject);
+page::Paper installers_sheet(const Subject& subject);
 
 struct Kind {
     const char* file;  ///< of its file, without ending

@@ -8,6 +8,9 @@
 namespace toft::paper {
 
 page::Paper test_sheet(const Subject& subject);
+page::Paper clients_choice(const Subject& subject);  ///< the scheme need not exist
+page::Paper users_sheet(const Subject& subject);
+page::Paper labels(const Subject& subject);
 
 struct Kind {
     const char* file;  ///< of its file, without ending

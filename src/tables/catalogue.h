@@ -71,6 +71,7 @@ struct Catalogue {
     std::vector<ToleranceRow> tolerances;
     std::vector<AdditionRow> additions;
     std::vector<TestStep> tests;  ///< in the order they are made
+    Handover handover;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

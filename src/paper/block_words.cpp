@@ -43,6 +43,11 @@ bool is_letter(char c) {
            (static_cast<unsigned char>(c) >= 0x80);
 }
 
+/// Right behind a figure and a space, as units stand.
+bool after_figure(const std::string& text, std::size_t at) {
+    return at > 1 && text[at - 1] == ' ' && text[at - 2] >= '0' && text[at - 2] <= '9';
+}
+
 }  // namespace
 
 std::string words_of(const page::Block& block) { return std::visit(WordReader{}, block); }
@@ -52,6 +57,7 @@ bool holds_word(const std::string& text, const std::string& word) {
         std::size_t end = at + word.size();
         if (end < text.size() && text[end] == 's') ++end;
         const bool before = at > 0 && is_letter(text[at - 1]);
+        if (word.size() == 1 && !after_figure(text, at)) continue;
         if (!before && (end == text.size() || !is_letter(text[end]))) return true;
     }
     return false;

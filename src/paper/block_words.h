@@ -11,7 +11,7 @@ namespace toft::paper {
 std::string words_of(const page::Block& block);
 
 /// True when `text` holds `word` by itself: with no letter right before or after it, but for an s
-/// behind it.
+/// behind it. A single letter is a unit: it counts behind a figure only.
 bool holds_word(const std::string& text, const std::string& word);
 
 }  // namespace toft::paper

@@ -75,7 +75,7 @@ private:
 
     void add_other_path() {
         const Wanted other = [&](const SchemeAnswer& one) {
-            return earthed_differently(first(), one);
+            return !earthed_differently(first(), one).empty();
         };
         const Wanted sturdier = [&](const SchemeAnswer& one) {
             return one.dependability > first().dependability;
@@ -128,17 +128,18 @@ std::string earthing_in(const SchemeAnswer& scheme, const std::string& building)
     return "";
 }
 
-bool some_other(const SchemeAnswer& a, const SchemeAnswer& b) {
-    const auto differs = [&](const SchemeAnswer& part) {
-        const std::string there = earthing_in(b, part.building.id);
-        return !there.empty() && there != part.building.earthing;
-    };
-    return differs(a) || std::any_of(a.further.begin(), a.further.end(), differs);
-}
-
 }  // namespace
 
-bool earthed_differently(const SchemeAnswer& a, const SchemeAnswer& b) { return some_other(a, b); }
+std::vector<std::string> earthed_differently(const SchemeAnswer& a, const SchemeAnswer& b) {
+    std::vector<std::string> differ;
+    const auto look_at = [&](const SchemeAnswer& part) {
+        const std::string there = earthing_in(b, part.building.id);
+        if (!there.empty() && there != part.building.earthing) differ.push_back(part.building.id);
+    };
+    look_at(a);
+    for (const SchemeAnswer& part : a.further) look_at(part);
+    return differ;
+}
 
 std::vector<Choice> choices_of(const Subject& subject) { return Chooser(subject).choose(); }
 

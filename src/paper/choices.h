@@ -23,7 +23,8 @@ inline constexpr std::size_t most_choices = 3;
 /// money. None where nothing can be built.
 std::vector<Choice> choices_of(const Subject& subject);
 
-/// True when a building of one is earthed in another way in the other.
-bool earthed_differently(const answer::SchemeAnswer& a, const answer::SchemeAnswer& b);
+/// Ids of buildings that both feed and earth in different ways.
+std::vector<std::string> earthed_differently(const answer::SchemeAnswer& a,
+                                             const answer::SchemeAnswer& b);
 
 }  // namespace toft::paper

@@ -96,8 +96,9 @@ std::vector<Block> nothing_sound(const Subject& s) {
     if (open.empty()) {
         blocks.push_back(page::Heading{"What must be found out"});
         blocks.push_back(page::Words{
-            "Nothing that is merely unknown would change this: what is known rules it out. Talk "
-            "with your electrician about another place, another use or another way of earthing."});
+            "Nothing that is unknown would by itself make it sound: what is known rules it out. "
+            "Talk with your electrician about another place, another use or another way of "
+            "earthing."});
     }
     blocks.push_back(page::Caution{
         "Do not build any of it meanwhile, and do not let anybody improvise: what could not be "

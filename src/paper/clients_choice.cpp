@@ -24,9 +24,13 @@ using ChoiceLines = std::vector<std::string>;
 constexpr double name_share = 1.5;
 constexpr double choice_share = 3;
 
-std::string joined_lines(const ChoiceLines& lines) {
+/// One under another in a cell; with dashes where there are several.
+std::string joined_lines(const ChoiceLines& lines, bool dashes = false) {
     std::string text;
-    for (const std::string& line : lines) text += (text.empty() ? "" : "\n") + line;
+    for (const std::string& line : lines) {
+        text +=
+            (text.empty() ? "" : "\n") + std::string(dashes && lines.size() > 1 ? "– " : "") + line;
+    }
     return text;
 }
 
@@ -66,13 +70,14 @@ public:
             return std::move(paper_);
         }
         put(page::Heading{choices_.size() == 1 ? "What can be built" : "The choices side by side"});
-        side_by_side();
+        what_it_is();
         prices();
         differences();
+        what_it_asks();
         common();
         assumed_and_left_out();
-        words();
         decision();
+        words();
         return std::move(paper_);
     }
 
@@ -126,13 +131,12 @@ private:
 
     void pictures() {
         const std::size_t shown = choices_.empty() ? s_.scheme : choices_.front().scheme;
-        for (drawing::Scene& scene : client_pictures(with_scheme(s_, shown))) {
-            page::Picture picture{std::move(scene), 230, {}};
-            picture.under = choices_.empty()
-                                ? "The place as it stands. Buildings are not to scale."
-                                : "How choice 1 would lie. Buildings are not to scale; depths are "
-                                  "drawn larger than lengths.";
-            put(std::move(picture));
+        for (ClientPicture& one : client_pictures(with_scheme(s_, shown))) {
+            const char* what = choices_.empty() ? "The place as it stands. " : "Choice 1. ";
+            put(page::Picture{std::move(one.scene), 230,
+                              what + one.legs +
+                                  " Buildings are not to scale; depths are drawn larger than "
+                                  "lengths."});
         }
     }
 
@@ -173,22 +177,17 @@ private:
 
     std::string gives(std::size_t i) const {
         const std::string room =
-            fmt::format("Of {}, the tightest limit, {} is left.",
+            fmt::format("Room left in its tightest limit ({}): {}.",
                         limit_plain(scheme(i).governed_by), percent_left(scheme(i).headroom));
-        return by_run(i,
-                      [](const SchemeAnswer& part) {
-                          return fmt::format("Up to {} amps; about {} amps are expected.",
-                                             significant(part.run.device.rating_a, 6),
-                                             significant(part.run.figures.design_current_a, 3));
-                      }) +
-               "\n" + room;
+        const std::string current = by_run(i, [](const SchemeAnswer& part) {
+            return fmt::format("Up to {} amps; about {} amps are expected.",
+                               significant(part.run.device.rating_a, 6),
+                               significant(part.run.figures.design_current_a, 3));
+        });
+        return current + "\n" + room;
     }
 
-    std::string risk(std::size_t i) const {
-        return by_run(i, [&](const SchemeAnswer& part) { return residual_risk(s_.answer, part); });
-    }
-
-    void side_by_side() {
+    void what_it_is() {
         page::Table all = table(page::Side::left);
         if (choices_.size() > 1) {
             all.rows.push_back(row("Why it is here", [&](std::size_t i) {
@@ -199,13 +198,49 @@ private:
             return by_run(i, [](const SchemeAnswer& part) { return sentence_plain(part); });
         }));
         all.rows.push_back(row("What it gives", [&](std::size_t i) { return gives(i); }));
-        all.rows.push_back(row("What its safety rests on", [&](std::size_t i) {
-            return by_run(i,
-                          [](const SchemeAnswer& part) { return capital(rests_on(part)) + "."; });
-        }));
-        all.rows.push_back(row("What stays a risk", [&](std::size_t i) { return risk(i); }));
-        add_own(
-            all, "Only if", [](const SchemeAnswer& one) { return one.conditional_on; }, true);
+        if (any_conditional()) {
+            all.rows.push_back(row("Only if", [&](std::size_t i) {
+                const ChoiceLines& open = scheme(i).conditional_on;
+                return open.empty() ? "sound as it stands" : joined_lines(capitals(open), true);
+            }));
+        }
+        put(std::move(all));
+    }
+
+    bool any_conditional() const {
+        for (std::size_t i = 0; i < choices_.size(); ++i) {
+            if (!scheme(i).conditional_on.empty()) return true;
+        }
+        return false;
+    }
+
+    /// Where all choices say the same it is said once.
+    void add_or_say(page::Table& all, const char* name, Row one) {
+        const auto& cells = one.cells;
+        if (std::all_of(cells.begin() + 1, cells.end(),
+                        [](const std::string& cell) { return cell.empty(); })) {
+            return;
+        }
+        if (std::all_of(cells.begin() + 1, cells.end(),
+                        [&](const std::string& cell) { return cell == cells[1]; })) {
+            alike_.push_back({name, cells[1]});
+        } else {
+            all.rows.push_back(std::move(one));
+        }
+    }
+
+    void what_it_asks() {
+        page::Table all = table(page::Side::left);
+        add_or_say(
+            all, "What its safety rests on", row("What its safety rests on", [&](std::size_t i) {
+                return by_run(
+                    i, [](const SchemeAnswer& part) { return capital(rests_on(part)) + "."; });
+            }));
+        add_or_say(all, "What stays a risk", row("What stays a risk", [&](std::size_t i) {
+                       return by_run(i, [&](const SchemeAnswer& part) {
+                           return residual_risk(s_.answer, part);
+                       });
+                   }));
         add_own(all, "What it asks", [](const SchemeAnswer& one) {
             ChoiceLines lines = one.house_work;
             for (std::string& line : told_lines(one)) lines.push_back(std::move(line));
@@ -213,6 +248,8 @@ private:
             return lines;
         });
         add_own(all, "Be warned", [](const SchemeAnswer& one) { return one.cautions; });
+        if (all.rows.empty()) return;
+        put(page::Heading{"What each rests on, risks and asks"});
         put(std::move(all));
     }
 
@@ -223,13 +260,12 @@ private:
         return shared_lines(lists);
     }
 
-    /// What not all choices say; with `whole`, also what they say alike.
+    /// What not all choices say.
     template <class List>
-    void add_own(page::Table& all, const char* name, List list, bool whole = false) const {
+    void add_own(page::Table& all, const char* name, List list) const {
         const Shared lines = shared(list);
-        Row one = row(name, [&](std::size_t i) {
-            return joined_lines(capitals(whole ? list(scheme(i)) : lines.own[i]));
-        });
+        Row one =
+            row(name, [&](std::size_t i) { return joined_lines(capitals(lines.own[i]), true); });
         if (std::any_of(one.cells.begin() + 1, one.cells.end(),
                         [](const std::string& cell) { return !cell.empty(); })) {
             all.rows.push_back(std::move(one));
@@ -239,6 +275,7 @@ private:
     void prices() {
         using answer::PriceAnswer;
         page::Table all = table(page::Side::right);
+        all.columns.front().head = prices_invented(s_.answer) ? "Example prices" : "Prices";
         const auto add = [&](const char* name, double PriceAnswer::*part, bool strong = false) {
             all.rows.push_back(
                 row(name, [&](std::size_t i) { return pence_words(scheme(i).price.*part); }));
@@ -266,9 +303,6 @@ private:
                 return pence_words(scheme(i).over_years.total);
             }));
         }
-        put(page::Words{
-            prices_invented(s_.answer) ? "Prices, as examples and no offer:" : "Prices:", "",
-            true});
         put(std::move(all));
     }
 
@@ -295,8 +329,12 @@ private:
     void common() {
         put(page::Heading{choices_.size() > 1 ? "True of every choice here"
                                               : "What it asks of you"});
+        for (const auto& [name, words] : alike_) {
+            put(page::Words{name, "", true});
+            put(page::Words{words});
+        }
         common_part("Put right first", [](const SchemeAnswer& one) { return one.house_work; });
-        common_part("Who must be asked or told_lines",
+        common_part("Who must be asked or told",
                     [](const SchemeAnswer& one) { return told_lines(one); });
         common_part("What a person must decide",
                     [](const SchemeAnswer& one) { return one.needs_a_person; });
@@ -320,13 +358,20 @@ private:
     }
 
     void words() {
+        for (std::size_t i = 0; i < choices_.size(); ++i) {
+            if (i == 0) put(page::Heading{"For your electrician"});
+            put(page::Words{fmt::format("Choice {} is way {} of the calculation: {}.", i + 1,
+                                        scheme(i).rank, scheme(i).words),
+                            "", false, true});
+        }
         page::Table used = words_used(s_, paper_.blocks);
         if (used.rows.empty()) return;
         put(page::Heading{"Words used here"});
         put(std::move(used));
         put(page::Words{
             "Figures in brackets, such as (443.4.1), are places in the wiring standard, "
-            "for whoever wants to look it up."});
+            "for whoever wants to look it up.",
+            "", false, true});
     }
 
     void decision() {
@@ -356,6 +401,7 @@ private:
 
     const Subject& s_;
     std::vector<Choice> choices_;
+    std::vector<std::pair<std::string, std::string>> alike_;  ///< what all choices say, by its name
     page::Paper paper_;
 };
 
@@ -391,7 +437,14 @@ std::string difference_words(const Subject& s, const std::vector<Choice>& choice
         text += fmt::format("costs {} {} than choice 1", pence_words(std::fabs(more) / 100),
                             more > 0 ? "more" : "less");
     }
-    if (earthed_differently(a, b)) text += "; it is earthed in another way";
+    ChoiceLines differ;
+    for (const std::string& id : earthed_differently(a, b)) differ.push_back(building_name(s, id));
+    if (!differ.empty() && a.further.empty()) {
+        text += "; it is earthed in another way";
+    } else if (!differ.empty()) {
+        text += fmt::format("; {} {} earthed in another way", listed(differ),
+                            differ.size() == 1 ? "is" : "are");
+    }
     if (b.dependability != a.dependability) {
         text += fmt::format("; its path to earth is {} dependable",
                             b.dependability > a.dependability ? "more" : "less");

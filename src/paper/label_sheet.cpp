@@ -24,7 +24,7 @@ namespace palette = drawing::palette;
 
 constexpr double label_step = 1.25;
 constexpr double caption_size = 8.5;
-const double caption_room = 12;
+constexpr double caption_step = 10.5;
 const double label_pad = units_of_mm(3);
 const double warning_band = units_of_mm(4);  ///< at the side of a warning
 const double field_room = units_of_mm(8);    ///< for a pen
@@ -130,50 +130,55 @@ void add_ruler(drawing::Scene& sheet, double y) {
                                            {.size = caption_size, .colour = palette::graphite}));
 }
 
-/// Fills shelves from left to right, then the next shelf below, then the next sheet.
+struct Shelf {
+    std::size_t sheet = 0;
+    double top = 0;
+    double high = 0;
+    double used = 0;  ///< from the left
+};
+
+/// Puts labels on the first shelf that has room for them, else on a new one.
 class Shelves {
 public:
-    Shelves(double width, double height) : width_(width), foot_(height - ruler_room) { begin(); }
+    Shelves(double width, double height) : width_(width), foot_(height - ruler_room) {}
 
     void add(const drawing::Scene& label) {
-        if (x_ > 0 && x_ + label.width > width_) shelf();
-        if (y_ > 0 && y_ + label.height > foot_) {
-            close();
-            begin();
-        }
-        sheets_.back().items.emplace_back(drawing::Group{label.items, {x_, y_}, "", "label"});
-        x_ += label.width + label_gap;
-        high_ = std::max(high_, label.height);
+        Shelf& shelf = room_for(label);
+        sheets_[shelf.sheet].items.emplace_back(
+            drawing::Group{label.items, {shelf.used, shelf.top}, "", "label"});
+        shelf.used += label.width + label_gap;
     }
 
     std::vector<drawing::Scene> take() {
-        close();
+        for (std::size_t i = 0; i < sheets_.size(); ++i) {
+            add_ruler(sheets_[i], feet_[i] + ruler_room / 2);
+            sheets_[i].width = width_;
+            sheets_[i].height = feet_[i] + ruler_room;
+        }
         return std::move(sheets_);
     }
 
 private:
-    void begin() {
-        sheets_.emplace_back();
-        sheets_.back().width = width_;
-        x_ = y_ = high_ = 0;
-    }
-
-    void shelf() {
-        y_ += high_ + label_gap;
-        x_ = high_ = 0;
-    }
-
-    void close() {
-        const double foot = y_ + high_ + ruler_room;
-        add_ruler(sheets_.back(), foot - ruler_room / 3);
-        sheets_.back().height = foot;
+    Shelf& room_for(const drawing::Scene& label) {
+        for (Shelf& shelf : shelves_) {
+            if (shelf.used + label.width <= width_ && label.height <= shelf.high) return shelf;
+        }
+        std::size_t sheet = 0;
+        while (sheet < sheets_.size() && feet_[sheet] + label_gap + label.height > foot_) ++sheet;
+        if (sheet == sheets_.size()) {
+            sheets_.emplace_back();
+            feet_.push_back(0);
+        }
+        const double top = feet_[sheet] > 0 ? feet_[sheet] + label_gap : 0;
+        feet_[sheet] = top + label.height;
+        shelves_.push_back({sheet, top, label.height, 0});
+        return shelves_.back();
     }
 
     double width_;
     double foot_;
-    double x_ = 0;
-    double y_ = 0;
-    double high_ = 0;
+    std::vector<Shelf> shelves_;
+    std::vector<double> feet_;  ///< of what stands on each sheet
     std::vector<drawing::Scene> sheets_;
 };
 
@@ -186,18 +191,18 @@ LetterSizes letter_sizes(double big_mm, double small_mm) {
 drawing::Scene label_scene(const Label& label, const LetterSizes& sizes) {
     drawing::Scene scene;
     scene.width = label.width;
+    double top = 0;
+    for (const std::string& line : page::lines_within(label.caption, label.width, caption_size)) {
+        scene.items.emplace_back(drawing::text(
+            {0, top + caption_size}, line, {.size = caption_size, .colour = palette::graphite}));
+        top += caption_step;
+    }
+    top += 2;
     LabelColumn column(label_pad + (label.warning ? warning_band + 4 : 0), label.width - label_pad,
-                       caption_room + label_pad);
+                       top + label_pad);
     fill_label(column, label, sizes);
     scene.height = column.y() + label_pad;
-    const auto caption = page::lines_within(label.caption, label.width, caption_size);
-    if (!caption.empty()) {
-        scene.items.emplace_back(
-            drawing::text({0, caption_size}, caption.front(),
-                          {.size = caption_size, .colour = palette::graphite}));
-    }
-    drawing::append(scene.items,
-                    label_frame({0, caption_room, label.width, scene.height}, label.warning));
+    drawing::append(scene.items, label_frame({0, top, label.width, scene.height}, label.warning));
     drawing::append(scene.items, column.take());
     return scene;
 }
@@ -231,8 +236,12 @@ std::vector<drawing::Scene> label_scenes(const Label& label, const LetterSizes& 
 std::vector<drawing::Scene> label_sheets(const std::vector<drawing::Scene>& labels, double width,
                                          double height) {
     if (labels.empty()) return {};
+    std::vector<const drawing::Scene*> highest_first;
+    for (const drawing::Scene& label : labels) highest_first.push_back(&label);
+    std::stable_sort(highest_first.begin(), highest_first.end(),
+                     [](const auto* a, const auto* b) { return a->height > b->height; });
     Shelves shelves(width, height);
-    for (const drawing::Scene& label : labels) shelves.add(label);
+    for (const drawing::Scene* label : highest_first) shelves.add(*label);
     return shelves.take();
 }
 

@@ -41,8 +41,8 @@ drawing::Scene label_scene(const Label& label, const LetterSizes& sizes);
 std::vector<drawing::Scene> label_scenes(const Label& label, const LetterSizes& sizes,
                                          double most_height);
 
-/// Labels side by side and under one another, no sheet larger than that, each where it fits first;
-/// with a line of 100 mm to hold a ruler to.
+/// Labels side by side and under one another, the highest first, no sheet larger than that; with a
+/// line of 100 mm to hold a ruler to.
 std::vector<drawing::Scene> label_sheets(const std::vector<drawing::Scene>& labels, double width,
                                          double height);
 

@@ -28,7 +28,7 @@ std::string cable_plain(const StretchAnswer& s) {
     if (becomes(s, study::Laid::kept)) kind = "the " + kind + " that is there already";
     if (becomes(s, study::Laid::doubled)) kind += ", one of them there already";
     if (becomes(s, study::Laid::anew)) kind += " in place of the one that is there";
-    return fmt::format("{}, each wire {} mm² thick", kind, plain_number(s.live_mm2));
+    return fmt::format("{} with wires of {} mm²", kind, plain_number(s.live_mm2));
 }
 
 std::string cables_plain(const RunAnswer& run) {
@@ -172,7 +172,7 @@ std::string limit_plain(const std::string& governed_by) {
     if (rule == "voltage-drop") words = "the voltage lost along the cable";
     if (rule == "disconnection") words = "how fast a fault is cut off";
     if (rule == "fault-heat") words = "the heat of a fault in the cable";
-    return run.empty() ? words : words + " (" + run + ")";
+    return run.empty() ? words : words + ", " + run;
 }
 
 std::vector<std::string> sources_behind(const Subject& s, const std::string& building) {
@@ -191,6 +191,7 @@ std::vector<std::string> situations_of(const Subject& s, const SchemeAnswer& par
         all.push_back(earthing);
     }
     if (!part.building.bonding.empty()) all.push_back("bonded");
+    all.push_back(part.run.device.curve.empty() ? "fuse" : "breaker");
     if (part.run.rcd || !part.building.rcds.empty()) all.push_back("residual");
     const std::vector<site::Leg>& legs = run_of(s, part).legs;
     if (std::any_of(legs.begin(), legs.end(),
@@ -235,7 +236,7 @@ std::vector<std::string> notices_for(const Subject& s, const std::string& list,
         for (const SchemeAnswer* part : parts) {
             const auto holds = situations_of(s, *part);
             if (std::find(holds.begin(), holds.end(), notice.when) == holds.end()) continue;
-            std::string words = capital(filled(notice.says, plain_fillings(s, *part)));
+            std::string words = filled(notice.says, plain_fillings(s, *part));
             if (std::find(all.begin(), all.end(), words) == all.end()) all.push_back(words);
             break;
         }
@@ -246,9 +247,12 @@ std::vector<std::string> notices_for(const Subject& s, const std::string& list,
 page::Table words_used(const Subject& s, const std::vector<page::Block>& blocks) {
     std::string text;
     for (const page::Block& block : blocks) text += words_of(block) + "\n";
-    page::Table table{{{"", 1}, {"", 5}}, {}};
+    page::Table table{{{"", 1.5}, {"", 4}, {"", 1.5}, {"", 4}}, {}};
     for (const tables::TradeWord& word : s.catalogue.handover.words) {
-        if (holds_word(text, word.word)) table.rows.push_back({{word.word, word.means}});
+        if (!holds_word(text, word.word)) continue;
+        if (table.rows.empty() || table.rows.back().cells.size() == 4) table.rows.push_back({});
+        table.rows.back().cells.push_back(word.word);
+        table.rows.back().cells.push_back(word.means);
     }
     return table;
 }

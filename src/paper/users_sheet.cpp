@@ -1,6 +1,7 @@
 #include "paper/users_sheet.h"
 
 #include "base/text.h"
+#include "page/pages.h"
 #include "paper/papers.h"
 #include "paper/plain_words.h"
 
@@ -55,13 +56,14 @@ page::Row place(std::string what, std::string planned) {
 
 class BuildingSheet {
 public:
-    BuildingSheet(const Subject& s, const SchemeAnswer& part) : s_(s), part_(part) {}
+    BuildingSheet(const Subject& s, const SchemeAnswer& part, bool small)
+        : s_(s), part_(part), small_(small) {}
 
     std::vector<Block> write() {
         put(page::Heading{"Electricity in " + name(), page::Level::chapter});
-        put(page::Caution{
-            "Keep this by the board. It tells how the work was planned; whoever did it writes in "
-            "where things came to be, and corrects what was done otherwise."});
+        say("Keep this by the board. It tells how the work was planned; whoever did it writes in "
+            "where things came to be, and corrects what was done otherwise. Never open a board or "
+            "a box: that is for a competent, licensed electrician.");
         places();
         earth();
         button();
@@ -73,6 +75,9 @@ public:
 
 private:
     void put(Block block) { blocks_.push_back(std::move(block)); }
+    void say(std::string words, std::string mark = {}) {
+        put(page::Words{std::move(words), std::move(mark), false, small_});
+    }
     std::string name() const { return building_name(s_, part_.building.id); }
 
     std::vector<std::string> notices(const char* list) const {
@@ -95,8 +100,7 @@ private:
                              "that comes in stays live"));
         rows.push_back(
             place("What feeds it",
-                  fmt::format("{} {}: switch off there, and all of it is "
-                              "dead{}",
+                  fmt::format("{} {}: switch off there to cut all of it off{}",
                               device_plain(part_.run), place_plain(part_.run), second_supply())));
         rows.push_back(place("The cable, from there to here", route()));
         if (const auto& rods = part_.building.electrode) {
@@ -121,13 +125,13 @@ private:
     std::string second_supply() const {
         return sources_behind(s_, part_.building.id).empty()
                    ? ""
-                   : ", but for what the second supply feeds";
+                   : "; that does not stop the second supply";
     }
 
     void list(const std::vector<std::string>& lines, bool numbered = false) {
         int number = 0;
         for (const std::string& line : lines) {
-            put(page::Words{line, numbered ? std::to_string(++number) + "." : "–"});
+            say(line, numbered ? std::to_string(++number) + "." : "–");
         }
     }
 
@@ -140,11 +144,7 @@ private:
         const auto lines = notices("button");
         if (lines.empty()) return;
         put(page::Heading{"The test button"});
-        for (const std::string& line : lines) put(page::Words{line});
-        page::Table dates{
-            {{"Pressed on", 2}, {"", 2}, {"", 2}, {"", 2}, {"", 2}, {"", 2}}, {}, true};
-        dates.rows.push_back({});
-        put(std::move(dates));
+        for (const std::string& line : lines) say(line);
     }
 
     void tripped() {
@@ -156,7 +156,7 @@ private:
         put(page::Heading{"Ask an electrician before you add"});
         std::string all;
         for (const std::string& line : notices("ask")) all += (all.empty() ? "" : "; ") + line;
-        put(page::Words{all + "."});
+        say(capital(all) + ".");
     }
 
     void call() {
@@ -168,6 +168,7 @@ private:
 
     const Subject& s_;
     const SchemeAnswer& part_;
+    bool small_;
     std::vector<Block> blocks_;
 };
 
@@ -191,10 +192,11 @@ std::string leg_plain(const site::Leg& leg) {
 page::Paper users_sheet(const Subject& s) {
     page::Paper paper = blank(s, "User's sheet");
     for (const SchemeAnswer* part : runs_of(s)) {
+        page::Paper alone = blank(s, paper.name);
+        alone.blocks = BuildingSheet(s, *part, false).write();
+        if (page::pages(alone).size() > 1) alone.blocks = BuildingSheet(s, *part, true).write();
         if (!paper.blocks.empty()) paper.blocks.push_back(page::NewPage{});
-        for (Block& block : BuildingSheet(s, *part).write()) {
-            paper.blocks.push_back(std::move(block));
-        }
+        for (Block& block : alone.blocks) paper.blocks.push_back(std::move(block));
     }
     return paper;
 }

@@ -21,8 +21,8 @@ struct TestStep {
 
 /// What may hold of a building as a scheme builds it; rows of words go by these.
 inline constexpr const char* situations[] = {
-    "always", "own electrode", "shared electrode", "combined earth", "separate earth",
-    "bonded", "residual",      "buried",           "sources",        "high voltage",
+    "always",   "own electrode", "shared electrode", "combined earth", "separate earth", "bonded",
+    "residual", "buried",        "sources",          "high voltage",   "fuse",           "breaker",
 };
 
 /// A label to print, cut out and fix. {building}, {feeder}, {device}, {cable}, {part}, {sources},

@@ -48,13 +48,18 @@ void put_list(std::vector<Block>& blocks, const char* heading,
 }  // namespace
 
 std::string residual_risk(const answer::Answer& answer, const answer::SchemeAnswer& part) {
+    // Behind a building with a rod of its own another shares that rod; the walk, which argues from
+    // the house, then knows only the rod.
+    const bool shared = part.building.earthing == "shared electrode";
+    std::string rod;
     for (const walk::Walk& walk : answer.walks) {
         if (walk.building != part.building.id) continue;
         for (const walk::Way& way : walk.ways) {
             if (part.building.earthing == walk::choice_word(way.choice)) return way.residual_risk;
+            if (shared && way.choice == walk::Choice::own_electrode) rod = way.residual_risk;
         }
     }
-    return "";
+    return rod.empty() ? "Not argued here: ask your electrician." : rod;
 }
 
 std::vector<Block> only_one(const Subject& s) {

@@ -8,7 +8,7 @@
 namespace toft::paper {
 
 /// What is left of risk where the part's building is earthed so and all is done well, in the words
-/// of the earthing decision; empty where it says nothing.
+/// of the earthing decision; said to be not argued where it says nothing.
 std::string residual_risk(const answer::Answer& answer, const answer::SchemeAnswer& part);
 
 /// Why there is no second choice: what of the ways looked at fell, and by what.

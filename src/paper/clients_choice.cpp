@@ -131,9 +131,10 @@ private:
 
     void pictures() {
         const std::size_t shown = choices_.empty() ? s_.scheme : choices_.front().scheme;
-        for (ClientPicture& one : client_pictures(with_scheme(s_, shown))) {
+        std::vector<ClientPicture> all = client_pictures(with_scheme(s_, shown));
+        for (ClientPicture& one : all) {
             const char* what = choices_.empty() ? "The place as it stands. " : "Choice 1. ";
-            put(page::Picture{std::move(one.scene), 230,
+            put(page::Picture{std::move(one.scene), all.size() > 1 ? 150.0 : 230.0,
                               what + one.legs +
                                   " Buildings are not to scale; depths are drawn larger than "
                                   "lengths."});

@@ -25,10 +25,24 @@ TEST(ClientReasons, TheRiskIsThatOfTheWayTheBuildingIsEarthed) {
     EXPECT_TRUE(told);
 }
 
-TEST(ClientReasons, ABuildingWithoutAWalkHasNoneToTell) {
+TEST(ClientReasons, ARiskThatNobodyArguedIsNotPassedOverInSilence) {
     answer::SchemeAnswer part;
     part.building.id = "nowhere";
-    EXPECT_EQ(residual_risk(picture::example("demo").answer, part), "");
+    EXPECT_NE(residual_risk(picture::example("demo").answer, part).find("ask your electrician"),
+              std::string::npos);
+}
+
+TEST(ClientReasons, ARodSharedBehindAnotherBuildingHasTheRisksOfARod) {
+    const auto& one = picture::example("garage-gym-stable");
+    bool met = false;
+    for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
+        for (const answer::SchemeAnswer& part : scheme.further) {
+            if (part.building.earthing != "shared electrode") continue;
+            met = true;
+            EXPECT_NE(residual_risk(one.answer, part).find("electrode"), std::string::npos);
+        }
+    }
+    EXPECT_TRUE(met);
 }
 
 TEST(ClientReasons, EveryReasonThatWaysFellByIsTold) {

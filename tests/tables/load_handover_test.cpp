@@ -38,7 +38,9 @@ TEST(LoadHandover, FieldsArePartedAndADashIsNone) {
         if (row.key == "inspection") {
             EXPECT_EQ(row.fields, (std::vector<std::string>{"Last inspected", "Next due"}));
         }
-        if (row.key == "bond") EXPECT_TRUE(row.fields.empty());
+        if (row.key == "bond") {
+            EXPECT_TRUE(row.fields.empty());
+        }
     }
 }
 

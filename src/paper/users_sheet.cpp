@@ -114,6 +114,15 @@ private:
         for (const answer::BondAnswer& bond : part_.building.bonding) bonds.push_back(bond.part);
         if (!bonds.empty())
             rows.push_back(place("Wires clamped to metal", "on the " + listed(bonds)));
+        std::vector<std::string> beyond;
+        for (const SchemeAnswer* other : runs_of(s_)) {
+            if (run_of(s_, *other).from != part_.building.id) continue;
+            beyond.push_back(building_name(s_, other->building.id));
+        }
+        if (!beyond.empty()) {
+            rows.push_back(
+                place("It feeds " + listed(beyond), "what is switched off here is off there too"));
+        }
         const auto sources = sources_behind(s_, part_.building.id);
         if (!sources.empty()) {
             rows.push_back(place("A second supply", listed(sources) + ": its own switch"));

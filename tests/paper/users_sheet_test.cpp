@@ -105,6 +105,13 @@ TEST(UsersSheet, OfATreeEachBuildingIsSentToTheBoardThatFeedsIt) {
     EXPECT_TRUE(reads(paper, "If nothing is down in Stable, look at Gym"));
 }
 
+TEST(UsersSheet, ABoardThatFeedsAnotherBuildingSaysSo) {
+    const page::Paper paper = sheet_of("garage-gym-stable");
+    EXPECT_TRUE(reads(paper, "It feeds Gym"));
+    EXPECT_TRUE(reads(paper, "It feeds Stable"));
+    EXPECT_FALSE(reads(sheet_of("demo"), "It feeds"));
+}
+
 TEST(UsersSheet, HardNamesStayOnTheSheet) {
     for (const std::string& name : hard_names()) {
         expect_in_the_field(users_sheet(subject_of(renamed("own-rod-greenhouse", name))));

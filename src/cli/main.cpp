@@ -133,6 +133,8 @@ void add_papers(CLI::App& app, PapersArguments& a) {
         says += std::string(names.size() > 1 ? "; " : " ") + kind.file + ", " + kind.says;
     }
     papers->add_option("--only", a.only, says)->check(CLI::IsMember(names))->delimiter(',');
+    papers->add_flag("--list-prices", a.list_prices,
+                     "materials.csv and materials.xlsx with prices (left out: for a wholesaler)");
     papers->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
     papers->add_option("--date", a.date, "day of making that they bear: 2026-11-25 (today)");

@@ -4,6 +4,9 @@ namespace toft::paper {
 
 const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
+        {"clients-choice", "Client's choice",
+         "for the client: two or three ways, what each gives and asks, its price", clients_choice,
+         true},
         {"design-record", "Design record", "for the file: facts, reasons, every rule, all workings",
          design_record},
         {"installers-sheet", "Installer's sheet",
@@ -15,6 +18,8 @@ const std::vector<Kind>& kinds() {
          materials},
         {"test-sheet", "Test sheet", "for whoever tests: what to expect, and room for readings",
          test_sheet},
+        {"labels", "Labels", "to print, cut out and fix", labels},
+        {"users-sheet", "User's sheet", "for the householder, to keep by the board", users_sheet},
     };
     return all;
 }

@@ -2,7 +2,7 @@
 #include "cli/version.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
-#include "paper/papers.h"
+#include "portfolio/kinds.h"
 #include "print/png.h"
 
 #include <CLI/CLI.hpp>

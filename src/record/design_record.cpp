@@ -1,7 +1,8 @@
+#include "record/design_record.h"
+
 #include "base/text.h"
 #include "gallery/pictures.h"
-#include "paper/papers.h"
-#include "paper/record_parts.h"
+#include "record/parts.h"
 #include "site/built.h"
 
 #include <fmt/format.h>

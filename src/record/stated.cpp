@@ -1,4 +1,4 @@
-#include "paper/facts.h"
+#include "record/stated.h"
 
 #include "base/text.h"
 

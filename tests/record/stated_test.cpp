@@ -1,6 +1,6 @@
 // What the job states, as a list.
 
-#include "paper/facts.h"
+#include "record/stated.h"
 
 #include "paper/subjects.h"
 

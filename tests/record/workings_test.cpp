@@ -1,6 +1,6 @@
 // Workings in a design record: every line once.
 
-#include "paper/record_parts.h"
+#include "record/parts.h"
 
 #include "paper/subjects.h"
 

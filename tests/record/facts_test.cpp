@@ -1,6 +1,6 @@
 // Facts, reasons and sources of a design record.
 
-#include "paper/record_parts.h"
+#include "record/parts.h"
 
 #include "paper/subjects.h"
 

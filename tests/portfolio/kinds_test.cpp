@@ -1,6 +1,6 @@
 // Every paper there is.
 
-#include "paper/papers.h"
+#include "portfolio/kinds.h"
 
 #include "paper/subjects.h"
 

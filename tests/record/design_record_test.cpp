@@ -1,7 +1,7 @@
 // The design record: everything the answer says, and who signs.
 
+#include "record/design_record.h"
 #include "base/text.h"
-#include "paper/papers.h"
 
 #include "paper/subjects.h"
 

@@ -1,4 +1,7 @@
+#include "portfolio/kinds.h"
+
 #include "paper/papers.h"
+#include "record/design_record.h"
 
 namespace toft::paper {
 

@@ -1,7 +1,7 @@
 // The scheme and its rules in a design record.
 
 #include "base/text.h"
-#include "paper/record_parts.h"
+#include "record/parts.h"
 
 #include "paper/subjects.h"
 

@@ -1,5 +1,5 @@
-#include "paper/facts.h"
-#include "paper/record_parts.h"
+#include "record/parts.h"
+#include "record/stated.h"
 
 #include "base/text.h"
 #include "tables/rulebook.h"

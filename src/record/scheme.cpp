@@ -1,4 +1,4 @@
-#include "paper/record_parts.h"
+#include "record/parts.h"
 
 #include "base/text.h"
 #include "finding/rule.h"

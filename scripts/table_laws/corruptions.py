@@ -173,6 +173,8 @@ CELLS = (
     ("price", PRICE, "item=cable 2x16", "net_gbp=5.60", "larger cable"),
     ("price", PRICE, "item=cable 3x16", "net_gbp=8.20", "larger cable"),
     ("price", PRICE, "item=cable flat twin and earth 2x4", "net_gbp=1.05", "larger cable"),
+    ("price", PRICE, "item=duct", "low_gbp=3.70", "outside its range"),
+    ("price", PRICE, "item=duct", "high_gbp=", "outside its range"),
     ("whole", "cable/factor_soil.csv", "laying=direct;factor=1", "factor=1.01", "no row"),
 )
 

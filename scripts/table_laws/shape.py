@@ -227,7 +227,8 @@ TABLES = {
         condition=Words(CONDITIONS), skin=Words(SKINS), path=Words(BODY_PATHS),
         percentile=Words(("5", "50", "95")), footwear=Words(FOOTWEAR),
         ground_ohm_m=Number(1, 10000))),
-    "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0, 5000), note=TEXT))}
+    "price/demo.csv": (1, dict(item=TEXT, unit=TEXT, net_gbp=Number(0, 5000), low_gbp=OPTIONAL,
+                                 high_gbp=OPTIONAL, note=TEXT))}
 UNCITED = ("sources.csv", "price/demo.csv")
 ORDER_OF = {"sources.csv": ("key", "title", "edition", "where", "seen", "note")}
 

@@ -110,3 +110,19 @@ def price_faults(tables):
                 yield Fault("price", row.file, row.line, f"{net:g} for a larger cable",
                             f"more than {least:g}")
             dearest[cores] = net
+    yield from range_faults(price.values())
+
+
+def range_faults(rows):
+    """A price lies between its low and its high end, where it has them."""
+    for row in rows:
+        ends = [row.cells[name] for name in ("low_gbp", "high_gbp")]
+        if ends == ["", ""]:
+            continue
+        try:
+            low, high = (float(end) for end in ends)
+        except ValueError:
+            low, high = 1, 0
+        if not low <= row.cells["net_gbp"] <= high:
+            yield Fault("price", row.file, row.line, "the price is outside its range",
+                        "low_gbp to high_gbp")

@@ -11,6 +11,7 @@
 #include "answer/why.h"
 #include "base/text.h"
 #include "earthing/main_bonding.h"
+#include "price/offer.h"
 #include "study/electrode.h"
 #include "study/ground_memo.h"
 
@@ -328,6 +329,11 @@ void add_assumed(const study::Setting<Silent>& setting, Answer& answer) {
     for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
 }
 
+void add_left_out(const Question& q, Answer& answer) {
+    const std::string words = price::left_out_words(q.book, q.catalogue);
+    if (!words.empty()) add_once(answer.assumed, words);
+}
+
 void finish_sources(const Question& q, const Citations& citations, Answer& answer) {
     add_sources(q.catalogue, citations, answer.sources);
     std::sort(answer.sources.begin(), answer.sources.end(),
@@ -385,6 +391,7 @@ Answer design(const Question& question) {
             add_once(answer.assumed, taken_of_circuits(q.catalogue));
         for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
     }
+    add_left_out(q, answer);
     answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
     std::vector<const Citation*> citations;
     int rank = 0;

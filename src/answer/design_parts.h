@@ -14,6 +14,9 @@ SchemeAnswer written(const Question& question, const search::Contender& contende
 /// What the setting takes for granted, each sentence once.
 void add_assumed(const study::Setting<Silent>& setting, Answer& answer);
 
+/// What is not offered for want of a price.
+void add_left_out(const Question& question, Answer& answer);
+
 /// Sources of everything cited, each with its basis, in order.
 void finish_sources(const Question& question, const Citations& citations, Answer& answer);
 

@@ -435,6 +435,7 @@ private:
         }
         answer_.assumed = assumed_.lines(tree.order.size());
         add_new(answer_.assumed, about_lines(best().job));
+        add_left_out(q_, answer_);
         about_open_facts(found.stopped);
         add_new(answer_.assumed, q_.job.unused);
     }

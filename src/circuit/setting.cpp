@@ -258,7 +258,7 @@ private:
         const std::vector<const tables::Device*> fitting = devices();
         Silent silent;
         for (const tables::Cable& cable : catalogue_.cables) {
-            if (!cable_fits(cable)) continue;
+            if (!cable.offered || !cable_fits(cable)) continue;
             const Conductors<Silent> known = conductors(silent, plain_laid(cable));
             for (const tables::Device* device : fitting) {
                 s_.options.push_back({&cable, device});

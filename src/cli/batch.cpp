@@ -159,7 +159,9 @@ private:
 int batch(const BatchArguments& arguments) {
     const Interrupt interrupt;
     const auto bench = load_workbench();
-    if (!bench) return refused(bench.error(), program_fault);
+    if (!bench) {
+        return refused(bench.error(), prices_in_use().empty() ? program_fault : bad_input);
+    }
     auto jobs = LineReader::open(arguments.jobs);
     if (!jobs) return refused(jobs.error());
     auto answers = AnswersFile::open(arguments.out, arguments.resume, jobs->descriptor());

@@ -30,25 +30,32 @@ inline int answer_exit(const answer::Answer& answer) {
     return answer::only_conditional(answer) ? conditional : no_sound_scheme;
 }
 
-/// Runs `work` on the tables; broken tables are the program's own fault.
+/// The user's price book is the user's; broken tables are the program's own fault.
+inline int bench_exit(const Faults& faults, bool json, bool own) {
+    if (!own) return fault_exit(faults, json, "the price book cannot be used as it stands:");
+    complain("toft: its own tables are broken\n" + faults_screen(faults));
+    return program_fault;
+}
+
+/// Runs `work` on the tables and the price book in use.
 template <class Work>
-int with_bench(const Work& work) {
+int with_bench(const Work& work, bool json = false) {
     auto bench = load_workbench();
-    if (!bench) {
-        complain("toft: its own tables are broken\n" + faults_screen(bench.error()));
-        return program_fault;
-    }
+    if (!bench) return bench_exit(bench.error(), json, prices_in_use().empty());
     return work(*bench);
 }
 
 /// Runs `work` on a job; a job at fault is said and nothing is worked out.
 template <class Work>
 int with_job(const std::string& path, bool json, const Work& work) {
-    return with_bench([&](const Workbench& bench) {
-        auto job = load_job(bench, path);
-        if (!job) return fault_exit(job.error(), json, "the job cannot be designed as it stands:");
-        return work(bench, *job);
-    });
+    return with_bench(
+        [&](const Workbench& bench) {
+            auto job = load_job(bench, path);
+            if (!job)
+                return fault_exit(job.error(), json, "the job cannot be designed as it stands:");
+            return work(bench, *job);
+        },
+        json);
 }
 
 /// The same for what is worked out for one run only: of several it would answer for the first as

@@ -96,6 +96,15 @@ struct DrawArguments {
     double width = 0;               ///< of an SVG or a PNG, user units; 0 for the paper layout
 };
 
+struct PricesArguments {
+    std::string check;  ///< a book to look at; empty: the book in use is printed
+    bool json = false;
+    bool csv = false;
+};
+
+/// What this program calls itself.
+inline const char* version() { return "toft 0.1.0"; }
+
 /// The demo job, on screen and as a picture in out/.
 int demo();
 int design(const DesignArguments& arguments);
@@ -122,6 +131,7 @@ struct PapersArguments {
 
 /// Writes the papers of a job into a folder.
 int papers(const PapersArguments& arguments);
+int prices(const PricesArguments& arguments);
 int rules(bool json);
 int sources();
 int schema(const std::string& which);

@@ -50,6 +50,13 @@ std::string figures_of(const FindingAnswer& f) {
 
 std::string money(double pounds) { return fmt::format("£{}", fixed(pounds, 0)); }
 
+/// Where the book gives its prices a range.
+std::string range_words(const answer::PriceAnswer& p) {
+    if (p.total_low == p.total_high) return "";
+    return fmt::format("; {} to {} with tax by the low and high ends of the book",
+                       money(p.total_low), money(p.total_high));
+}
+
 std::string limits_part(const SchemeAnswer& s) {
     std::vector<const FindingAnswer*> graded;
     std::vector<const FindingAnswer*> others;
@@ -391,9 +398,10 @@ std::string recommended_part(const Answer& a) {
     if (a.search.stopped) text += wrapped("  ", stopped_words(a), 2);
     text += what_to_do(s);
     text += wrapped("  ",
-                    fmt::format("{} with tax ({} before; price book: {}). Headroom {}, set by {}.",
-                                money(s.price.total), money(s.price.net), s.price.basis,
-                                percent(s.headroom), s.governed_by),
+                    fmt::format("{} with tax ({} before{}; price book: {}). Headroom {}, set by "
+                                "{}.",
+                                money(s.price.total), money(s.price.net), range_words(s.price),
+                                s.price.basis, percent(s.headroom), s.governed_by),
                     2);
     text += wrapped("  ", years_words(a), 2);
     if (!s.conditional_on.empty()) {

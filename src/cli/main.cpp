@@ -1,5 +1,5 @@
 #include "cli/commands.h"
-#include "cli/version.h"
+#include "cli/workbench.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
 #include "portfolio/kinds.h"
@@ -39,6 +39,7 @@ constexpr const char* about =
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n"
     "  toft papers my-job.json -o papers/   what to hand to client, wholesaler, digger, tester\n"
+    "  toft prices --csv > my-prices.csv    a price book to fill in; then --prices my-prices.csv\n"
     "  toft batch jobs.jsonl -o answers.jsonl   many jobs, one a line, on all cores\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
     "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
@@ -67,6 +68,8 @@ struct Arguments {
     DarkArguments dark;
     DrawArguments draw;
     PapersArguments papers;
+    PricesArguments prices;
+    std::string book;  ///< file of the user's own prices; empty: the invented ones
     bool rules_json = false;
     std::string schema;
 };
@@ -225,6 +228,17 @@ void add_questions(CLI::App& app, Arguments& a) {
                a.later);
 }
 
+void add_prices(CLI::App& app, PricesArguments& a) {
+    auto* prices = app.add_subcommand(
+        "prices", "The price book: every item, its unit, its price and what it is used for");
+    auto* check = prices->add_option(
+        "--check", a.check, "a book of your own: its faults, what it lacks, what looks odd");
+    auto* json = prices->add_flag("--json", a.json, "print it as JSON")->excludes(check);
+    prices->add_flag("--csv", a.csv, "print it as a book to begin with")
+        ->excludes(check)
+        ->excludes(json);
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -272,6 +286,7 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     add_papers(app, a.papers);
+    add_prices(app, a.prices);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
@@ -284,7 +299,19 @@ void add_commands(CLI::App& app, Arguments& a) {
         ->required();
 }
 
+/// Of every command that prices.
+void add_price_books(CLI::App& app, std::string& book) {
+    for (CLI::App* command : app.get_subcommands([](CLI::App*) { return true; })) {
+        const std::string name = command->get_name();
+        if (name == "rules" || name == "sources" || name == "schema") continue;
+        command->add_option("--prices", book,
+                            "your own price book, a table of comma-separated cells (left out: "
+                            "invented prices)");
+    }
+}
+
 int run(const CLI::App& app, const Arguments& a) {
+    use_prices(a.book);
     if (app.got_subcommand("design") && a.design.job.empty() && a.design.facts.distance.empty()) {
         std::fputs("toft design needs a job file, or --distance, --load and --earthing\n", stderr);
         return wrong_usage;
@@ -302,6 +329,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("papers")) return papers(a.papers);
+    if (app.got_subcommand("prices")) return prices(a.prices);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();
     if (app.got_subcommand("schema")) return schema(a.schema);
@@ -318,6 +346,7 @@ int main(int argc, char** argv) {
         app.require_subcommand(0, 1);
         Arguments arguments;
         add_commands(app, arguments);
+        add_price_books(app, arguments.book);
         try {
             app.parse(argc, argv);
         } catch (const CLI::ParseError& error) {

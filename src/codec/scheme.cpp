@@ -30,6 +30,8 @@ Json price_json(const PriceAnswer& p) {
     return {{"net", rounded(p.net)},
             {"vat", rounded(p.vat)},
             {"total", rounded(p.total)},
+            {"low", {{"net", rounded(p.net_low)}, {"total", rounded(p.total_low)}}},
+            {"high", {{"net", rounded(p.net_high)}, {"total", rounded(p.total_high)}}},
             {"currency", p.currency},
             {"basis", p.basis},
             {"parts",

@@ -1,6 +1,7 @@
 #pragma once
-// A price book: items with a net price or a quantity each, from text `item,unit,net_gbp,note`. The
-// book that comes with the program is invented and only shows the shape.
+// A price book: items with a net price or a quantity each, from a table of comma-separated cells.
+// The book that comes with the program is invented and only shows the shape. How to keep one:
+// docs/price-book.md.
 
 #include "base/outcome.h"
 #include "base/units.h"
@@ -14,12 +15,16 @@
 
 namespace toft::price {
 
-/// Prices looked up once, in the order of the catalogue's rows.
+/// Prices looked up once, in the order of the catalogue's rows. Not a number where the book has
+/// none; nothing that needs such a price may be offered (price/offer.h).
 struct Prices {
     std::array<double, item_count> amounts{};  ///< pounds net, or hours, metres, per cent
     std::vector<PoundsPerMetre> cables;        ///< beside catalogue.cables
     std::vector<Pounds> devices;  ///< beside catalogue.devices; one pole, of a breaker up to 40 A
     std::vector<PoundsPerMetre> separates;  ///< beside catalogue.separates
+
+    /// Net pounds for each unit of that row; of hours, metres and the like so many.
+    double price(const BookRow& row) const;
 };
 
 /// With the book's margin in every price.
@@ -32,28 +37,25 @@ struct Book : Prices {
 
     /// One of it as a line of a price, to the penny.
     Pounds one(Item item) const { return penny(pounds(amount(item))); }
-
-    /// Net pounds for each unit of that row.
-    double price(const BookRow& row) const {
-        switch (row.of) {
-            case BookRow::Of::cable:
-                return cables[row.index].number();
-            case BookRow::Of::separate:
-                return separates[row.index].number();
-            case BookRow::Of::device:
-                return devices[row.index].number();
-            case BookRow::Of::item:
-                break;
-        }
-        return amounts[row.index];
-    }
 };
 
 /// The book with every price at its low end, or at its high.
 Book at_low(const Book& book);
 Book at_high(const Book& book);
 
-/// Reads a book and checks that it prices every cable and device of `catalogue`, and all labour.
+struct BookRead {
+    Book book;  ///< complete where there are no faults
+    Faults faults;
+};
+
+/// Reads a book of columns item, unit, net_gbp and perhaps low_gbp, high_gbp, note, in any order.
+/// At fault: what is no price, an item that is not known, has another unit or stands twice, a
+/// price outside its own range; an item missing that every job may need. Cables, separate
+/// conductors and devices may be missing, but for the thickest separate conductor.
+BookRead look_at_book(std::string_view name, std::string_view text,
+                      const tables::Catalogue& catalogue);
+
+/// The book, or all its faults.
 Outcome<Book> read_book(std::string_view name, std::string_view text,
                         const tables::Catalogue& catalogue);
 

@@ -296,7 +296,7 @@ private:
     BookRow single_core(SquareMillimetres section) const {
         const auto& sold = s_.catalogue->separates;
         std::size_t i = 0;
-        while (i + 1 < sold.size() && sold[i].section < section) ++i;
+        while (i + 1 < sold.size() && (sold[i].section < section || !sold[i].offered)) ++i;
         return BookRow::separate(i);
     }
 

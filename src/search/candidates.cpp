@@ -92,6 +92,7 @@ private:
             if (pick.parallel > 1) continue;
             pick.laid = study::Laid::kept;
             kept.push_back(pick);
+            if (!cable.offered) continue;
             pick.laid = study::Laid::doubled;
             pick.parallel = 2;
             kept.push_back(pick);
@@ -202,14 +203,16 @@ Shop shop_for(const study::Setting<Silent>& setting) {
                       BuildingEarthing::own_electrode};
     for (const tables::Cable& cable : catalogue.cables) {
         const tables::Make& make = tables::make_of(catalogue, cable);
-        if (big_enough(setting.job->wishes, cable) && cores_fit(make, cable, setting.phases) &&
-            tabulated(cable, setting.phases)) {
+        if (cable.offered && big_enough(setting.job->wishes, cable) &&
+            cores_fit(make, cable, setting.phases) && tabulated(cable, setting.phases)) {
             shop.cables.push_back(&cable);
         }
     }
-    for (const tables::Conductor& c : catalogue.separates) shop.separates.push_back(&c);
+    for (const tables::Conductor& c : catalogue.separates) {
+        if (c.offered) shop.separates.push_back(&c);
+    }
     for (const tables::Device& device : catalogue.devices) {
-        if (wished(setting.job->wishes, device) && named(*setting.run, device)) {
+        if (device.offered && wished(setting.job->wishes, device) && named(*setting.run, device)) {
             shop.devices.push_back(&device);
         }
     }

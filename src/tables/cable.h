@@ -77,6 +77,7 @@ struct Conductor {
     Metal metal = Metal::copper;
     SquareMillimetres section;
     Cited<OhmsPerMetre> r20;  ///< largest d.c. resistance at 20 °C
+    bool offered = true;      ///< it may be bought: the price book in use has a price for it
 };
 
 /// What the tables say of a cable with so many loaded cores. A figure without a citation is not
@@ -104,6 +105,7 @@ struct Cable {
     Cited<Metres> overall;  ///< outer diameter; armoured families only
     Duty two;               ///< two loaded cores: single phase
     Duty three;             ///< three loaded cores; nothing in it below three cores
+    bool offered = true;    ///< it may be bought: the price book in use has a price for it
 
     const Duty& duty(int phases) const { return phases == 3 ? three : two; }
 };

@@ -68,6 +68,7 @@ struct Device {
     std::optional<Cited<double>> fuse_ratio;  ///< rated currents of gG fuses that are selective
     Cited<double> i2;                         ///< I2 over In, for I2 <= 1.45 Iz (433.1.1 (iii))
     std::optional<Residual> residual;         ///< of an RCBO
+    bool offered = true;  ///< it may be bought: the price book in use has a price for it
 
     /// A fuse of any sort.
     bool fuse() const { return kind == Kind::fuse || kind == Kind::rewirable; }

@@ -1,6 +1,7 @@
 // The bill of a scheme is its price, line by line; the bills of a tree's runs that of the whole.
 
 #include "answer/recorded.h"
+#include "price/offer.h"
 #include "support/examples.h"
 #include "support/jobs.h"
 #include "support/questions.h"
@@ -9,6 +10,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <string>
 
 namespace toft::answer {
 namespace {
@@ -41,6 +44,35 @@ TEST(BillOfScheme, OfEveryExampleOfOneRunAddsUpToItsPrice) {
         }
     }
     EXPECT_GT(seen, 50);
+}
+
+TEST(BillOfScheme, WhatTheBookDoesNotPriceIsLeftOutAndSaid) {
+    tables::Catalogue catalogue =
+        support::need(tables::load_catalogue(tables::embedded_files()), "the tables");
+    const site::Job job = support::example_job("demo", catalogue);
+    const Answer before = design({catalogue, support::demo_book(), job});
+    const std::string cable = price::cable_item(*before.schemes.front().scheme.first().cable);
+    std::string text(tables::embedded_text("price/demo.csv"));
+    const std::size_t at = text.find(cable + ",");
+    text.erase(at, text.find('\n', at) + 1 - at);
+    const auto book = price::read_book("my-book.csv", text, catalogue);
+    ASSERT_TRUE(book);
+    price::offer_only_priced(*book, catalogue);
+    const Answer after = design({catalogue, *book, job});
+    ASSERT_FALSE(after.schemes.empty());
+    for (const SchemeAnswer& s : after.schemes) {
+        for (const price::BillLine& line : s.bill) EXPECT_NE(line.item, cable);
+        EXPECT_TRUE(std::isfinite(s.price.total));
+        expect_to_be(s.bill, s.price, *book);
+    }
+    EXPECT_GE(after.schemes.front().price.total, before.schemes.front().price.total);
+    const auto said = [](const Answer& answer) {
+        return std::count_if(
+            answer.assumed.begin(), answer.assumed.end(),
+            [](const std::string& line) { return line.find("my-book.csv") != std::string::npos; });
+    };
+    EXPECT_EQ(said(after), 1);
+    EXPECT_EQ(said(before), 0);
 }
 
 class TreeBills : public testing::Test {

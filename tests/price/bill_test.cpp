@@ -172,8 +172,8 @@ RC_GTEST_PROP(Bill, RaisingAnyOnePriceNeverLowersASchemesPrice, ()) {
     const auto item = *rc::gen::inRange<std::size_t>(0, item_count);
     dearer.amounts[item] += more;
     RC_ASSERT(price_of(silent, dearer, setting, scheme, extras).total >= before);
-    for (PoundsPerMetre& price : dearer.cables) price = price + pounds_per_metre(more);
-    for (Pounds& price : dearer.devices) price = price + pounds(more);
+    for (PoundsPerMetre& price : dearer.cables) price = price + pounds_per_metre(more + 1);
+    for (Pounds& price : dearer.devices) price = price + pounds(more + 1);
     RC_ASSERT(price_of(silent, dearer, setting, scheme, extras).total > before);
 }
 

@@ -1,9 +1,13 @@
 #include "price/book.h"
 
 #include "support/catalogue.h"
+#include "support/draws.h"
 #include "support/examples.h"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
 
 namespace toft::price {
 namespace {
@@ -24,11 +28,15 @@ Outcome<Book> read(const std::string& text) {
 
 /// What the reader says against it; empty when it accepts.
 std::string refusal(const std::string& text) {
-    const auto book = read(text);
-    if (book) return "";
     std::string says;
-    for (const Fault& fault : book.error()) says += fault.pointer + " " + fault.says + "\n";
+    for (const Fault& fault : look_at_book("a book", text, support::catalogue()).faults) {
+        says += fault.says + (fault.nearest.empty() ? "" : " (" + fault.nearest + "?)") + "\n";
+    }
     return says;
+}
+
+bool holds(const std::string& text, const char* words) {
+    return text.find(words) != std::string::npos;
 }
 
 TEST(Book, PricesEveryCableAndDeviceOfTheTables) {
@@ -67,31 +75,105 @@ TEST(Book, PricesStandBesideTheirRows) {
     EXPECT_DOUBLE_EQ(device(support::breaker("C", 32, 10)), 10.20);
 }
 
-TEST(Book, AMissingPriceIsAFaultThatNamesTheItem) {
-    EXPECT_NE(refusal(changed("cable 3x10,", "cable 3x11,")).find("cable 3x10"), std::string::npos);
-    EXPECT_NE(refusal(changed("cable flat twin and earth 2x4,", "cable flat 2x4,"))
-                  .find("cable flat twin and earth 2x4"),
-              std::string::npos);
-    EXPECT_NE(refusal(changed("fuse 32,", "fuse 33,")).find("fuse 32"), std::string::npos);
-    EXPECT_NE(refusal(changed("labour hour,", "labour,")).find("labour hour"), std::string::npos);
-    EXPECT_NE(refusal(changed("breaker C 10 kA,", "breaker C,")).find("breaker C 10 kA"),
-              std::string::npos);
+TEST(Book, ACableOrDeviceWithoutAPriceIsNoFaultAndHasNone) {
+    const auto book = read(changed("cable 3x10,m,7.10,6.39,8.17,invented\n", ""));
+    ASSERT_TRUE(book);
+    const auto index =
+        static_cast<std::size_t>(&support::cable(3, 10) - support::catalogue().cables.data());
+    EXPECT_TRUE(std::isnan(book->cables[index].number()));
+    EXPECT_TRUE(std::isnan(book->low.cables[index].number()));
 }
 
-TEST(Book, WhatIsNoPriceIsRefusedWithItsLine) {
-    for (const char* wrong : {"cheap", "-1", "", "nan", "inf", "1.30 pounds"}) {
-        const std::string says =
-            refusal(changed("cable 2x1.5,m,1.30", std::string("cable 2x1.5,m,") + wrong));
-        EXPECT_NE(says.find("a book:2"), std::string::npos) << wrong;
-        EXPECT_NE(says.find("not a price"), std::string::npos) << wrong;
+TEST(Book, WhatEveryJobMayNeedIsAFaultThatNamesAllThatIsMissing) {
+    const std::string header = "item,unit,net_gbp\n";
+    const std::string says = refusal(header);
+    for (const char* item : {"labour hour", "outbuilding board", "VAT percent", "separate 35"}) {
+        EXPECT_TRUE(holds(says, item)) << item;
+    }
+    EXPECT_FALSE(holds(says, "cable 2x1.5"));
+    EXPECT_FALSE(holds(says, "margin percent")) << "none is none";
+    EXPECT_EQ(refusal(changed("margin percent,%,0.00", "years counted,years,20")),
+              "a book, line 247: years counted stands on line 227 already; keep one of them\n");
+}
+
+TEST(Book, WhatIsNoPriceIsRefusedWithItsLineAndTheRemedy) {
+    const std::pair<const char*, const char*> cases[] = {
+        {"cheap", "bare number"},     {"-1", "below nothing"},
+        {"", "nothing is written"},   {"nan", "bare number"},
+        {"inf", "bare number"},       {"1.30 pounds", "bare number"},
+        {"£1.30", "sums are pounds"}, {"\"1,300.00\"", "without a comma"},
+        {"1e2", "bare number"},       {"1.2.3", "bare number"},
+        {"2000000", "million"},       {".", "bare number"}};
+    for (const auto& [wrong, remedy] : cases) {
+        const std::string says = refusal(
+            changed("cable 2x1.5,m,1.30,1.17,1.50", std::string("cable 2x1.5,m,") + wrong + ",,"));
+        EXPECT_TRUE(holds(says, "a book, line 2:")) << wrong << says;
+        EXPECT_TRUE(holds(says, "not a price")) << wrong << says;
+        EXPECT_TRUE(holds(says, remedy)) << wrong << says;
     }
 }
 
-TEST(Book, AllFaultsComeAtOnce) {
-    const std::string says = refusal("item,unit,net_gbp,note\n");
-    EXPECT_NE(says.find("cable 2x1.5"), std::string::npos);
-    EXPECT_NE(says.find("fuse 5"), std::string::npos);
-    EXPECT_NE(says.find("VAT percent"), std::string::npos);
+TEST(Book, WrongItemsUnitsAndRangesAreSaidAllAtOnce) {
+    std::string text = changed("duct,m,3.60,3.24,4.32", "duct,roll,3.60,4.24,4.32");
+    text += "labour hours,h,46,,,\nclips,m,1,,,\n";
+    const std::string says = refusal(text);
+    EXPECT_TRUE(holds(says, "duct goes by the unit m, not by roll")) << says;
+    EXPECT_TRUE(holds(says, "duct: low_gbp is at most the price")) << says;
+    EXPECT_TRUE(holds(says, "“labour hours”")) << says;
+    EXPECT_TRUE(holds(says, "(labour hour?)")) << says;
+    EXPECT_TRUE(holds(says, "clips stands on line")) << says;
+    EXPECT_TRUE(holds(refusal("item,net_gbp\n"), "no column unit"));
+    EXPECT_TRUE(holds(refusal(changed("VAT percent,%,20.00,,", "VAT percent,%,20.00,17,22")),
+                      "has no low and high"));
+}
+
+TEST(Book, HabitsOfSpreadsheetsAreTakenAsTheyCome) {
+    std::string text = "\xEF\xBB\xBF" + demo() + ",,,,,\n\r\n \n";
+    for (std::size_t at = 0; (at = text.find('\n', at)) != std::string::npos; at += 2) {
+        text.insert(at, "\r");
+    }
+    text.replace(text.find("cable 2x1.5"), 11, "\" cable 2x1.5 \"");
+    const auto book = read(text);
+    EXPECT_EQ(refusal(text), "");
+    ASSERT_TRUE(book);
+    EXPECT_EQ(book->cables, read(demo())->cables);
+    const std::string semicolons = refusal("item;unit;net_gbp\nduct;m;3,60\n");
+    EXPECT_TRUE(holds(semicolons, "semicolons")) << semicolons;
+    EXPECT_FALSE(holds(semicolons, "labour hour")) << "of a table that is not read";
+}
+
+TEST(Book, ColumnsStandInAnyOrderAndTheRangeMayBeLeftOut) {
+    const auto narrow =
+        look_at_book("a book", "net_gbp,note,item,unit\n3.60,x,duct,m\n", support::catalogue());
+    EXPECT_DOUBLE_EQ(narrow.book.amount(Item::duct), 3.60);
+    EXPECT_DOUBLE_EQ(at_low(narrow.book).amount(Item::duct), 3.60);
+    const auto book = read(demo());
+    ASSERT_TRUE(book);
+    EXPECT_DOUBLE_EQ(at_low(*book).amount(Item::duct), 3.24);
+    EXPECT_DOUBLE_EQ(at_high(*book).amount(Item::duct), 4.32);
+    EXPECT_DOUBLE_EQ(at_high(*book).amount(Item::vat_percent), 20);
+}
+
+RC_GTEST_PROP(Book, AMarginRaisesEachPriceToWithinHalfAPennyAndNothingElse, ()) {
+    const double margin = *rc::gen::inRange(1, 400) / 10.0;
+    const auto plain = read(demo());
+    const auto book =
+        read(changed("margin percent,%,0.00", "margin percent,%," + std::to_string(margin)));
+    RC_ASSERT(plain && book);
+    for (std::size_t i = 0; i < item_count; ++i) {
+        const auto item = static_cast<Item>(i);
+        if (item == Item::margin_percent) continue;
+        const double share = facts_of(item).bought ? margin / 100 : 0;
+        RC_ASSERT(std::fabs(book->amount(item) - plain->amount(item) * (1 + share)) <= 0.00501);
+        RC_ASSERT(book->cost.amounts[i] == plain->amounts[i]);
+    }
+    for (std::size_t i = 0; i < book->cables.size(); ++i) {
+        const double cost = plain->cables[i].number();
+        RC_ASSERT(std::fabs(book->cables[i].number() - cost * (1 + margin / 100)) <= 0.00501);
+        RC_ASSERT(book->cost.cables[i] == plain->cables[i]);
+        RC_ASSERT(book->low.cables[i] <= book->cables[i]);
+        RC_ASSERT(book->high.cables[i] >= book->cables[i]);
+    }
 }
 
 }  // namespace

@@ -20,9 +20,6 @@ struct Draft {
     int count = 0;                        ///< of what is fixed: cleats or clips
 };
 
-/// Cables of the stretch that are bought; 0 where the one that is there stays.
-int bought_of(const answer::StretchAnswer& stretch);
-
 /// One or more for each material line of the part's bill.
 std::vector<Draft> drafts_of(const tables::Catalogue& catalogue, const site::Job& job,
                              const RunBill& part);

@@ -1,8 +1,8 @@
 #include "ware/handling.h"
 
 #include "base/text.h"
+#include "ware/at_run.h"
 #include "ware/cable_of.h"
-#include "ware/draft.h"
 #include "ware/fixing.h"
 #include "ware/pull.h"
 

@@ -24,6 +24,11 @@ bool fuse(const answer::DeviceAnswer& device) {
 
 std::string amperes_words(double rating) { return significant(rating, 4) + " A"; }
 
+std::string residual_words(const answer::RcdAnswer& rcd) {
+    return fmt::format(", {} mA{}", significant(rcd.sensitivity_ma, 3),
+                       rcd.type.empty() ? "" : " type " + rcd.type);
+}
+
 /// One of the devices that the line counts.
 Draft one_of(const price::BillLine& line, std::string what, std::string size) {
     Draft draft;
@@ -70,7 +75,9 @@ Draft head_row(const RunBill& part, const price::BillLine& line) {
     draft.row.quantity = line.quantity;
     draft.row.amount = line.amount;
     draft.row.lines = 1;
-    draft.row.note = "at the head of the run to " + part.scheme.building.name;
+    if (run.device.kind == "RCBO" && run.rcd) draft.row.what += residual_words(*run.rcd);
+    draft.row.note = fmt::format("at the head of the run to {}, in {}", part.scheme.building.name,
+                                 run.feeder.empty() ? "the house" : run.feeder);
     if (run.phases != 3) return draft;
     if (!fuse(run.device)) draft.row.what += ", three-pole";
     draft.row.quantity = fuse(run.device) ? 3 : 1;

@@ -171,7 +171,11 @@ private:
         const bool of_circuit = line.part == price::Part::far_end;
         const StretchAnswer* stretch = of_circuit ? nullptr : at_.stretch(line.number);
         cut(draft, line.quantity, stretch ? std::max(1, bought_of(*stretch)) : 1);
-        if (of_circuit) draft.row.group = Group::circuits;
+        if (of_circuit) {
+            draft.row.group = Group::circuits;
+            draft.bought = Bought::reel;
+            draft.row.note = "lengths as stated, nothing for waste";
+        }
         const tables::Cable* cable = cable_of_item(c_, line.item);
         if (!cable) {
             draft.row.what = line.item;
@@ -210,7 +214,7 @@ private:
         const auto place = gland_place(job_, part_.run, *stretch);
         const GlandChoice choice = gland_for(c_, *cable, place);
         draft.row.what = fmt::format("gland kit type {} for armoured cable", choice.type->type);
-        if (choice.row) draft.row.size = choice.row->size;
+        if (choice.row) draft.row.size = "size " + choice.row->size;
         draft.row.note =
             fmt::format("{}; {}; a kit is two glands with locknuts, earth tags, shrouds",
                         choice.why, choice.type->seals);

@@ -9,7 +9,7 @@
 namespace toft::ware {
 
 /// What a row is bought by, so that its order can be worded once all of it is together.
-enum class Bought { as_counted, cut, coupled, fixed, sand };
+enum class Bought { as_counted, cut, reel, coupled, fixed, sand };
 
 struct Draft {
     Row row;

@@ -71,7 +71,7 @@ bool is_device(const std::string& item) {
 Draft head_row(const RunBill& part, const price::BillLine& line) {
     const answer::RunAnswer& run = part.scheme.run;
     Draft draft = one_of(line, device_words(run.device), amperes_words(run.device.rating_a));
-    draft.row.group = Group::house_end;
+    draft.row.group = Group::near_end;
     draft.row.quantity = line.quantity;
     draft.row.amount = line.amount;
     draft.row.lines = 1;

@@ -37,7 +37,7 @@ constexpr std::pair<const char*, const char*> surcharges[] = {
 Group group_of(price::Part part) {
     switch (part) {
         case price::Part::house_end:
-            return Group::house_end;
+            return Group::near_end;
         case price::Part::run:
             return Group::run;
         case price::Part::ground:

@@ -13,10 +13,10 @@
 
 namespace toft::ware {
 
-enum class Group { house_end, run, ground, far_end, circuits, put_right, other };
+enum class Group { near_end, run, ground, far_end, circuits, put_right, other };
 inline constexpr int groups = 7;
 
-/// "house end", "run", …
+/// "near end" (the house, or the board that feeds the run), "run", …
 const char* group_word(Group group);
 
 struct Row {

@@ -37,7 +37,7 @@ TEST(Draft, GlandsGoByTheStretchsCable) {
     made.line(Part::run, "gland pair medium", 1, 13.5);
     const auto rows = drafts(made);
     EXPECT_EQ(rows[0].row.what, "gland kit type CW for armoured cable");
-    EXPECT_EQ(rows[0].row.size, "20");
+    EXPECT_EQ(rows[0].row.size, "size 20");
     EXPECT_NE(rows[0].row.note.find("a 20 gland takes 12.5 to 20.9 mm"), std::string::npos);
 }
 

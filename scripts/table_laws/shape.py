@@ -5,9 +5,9 @@ from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS, WARE
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
     AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUIT_KINDS, CIRCUITS, CITED, CONDITIONS,
-    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS, LOADS,
-    LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SKINS, SOILS, SURFACES, USES,
-    ZONE_LINES)
+    CLIENT_TERMS, EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS,
+    LABEL_PLACES, LOADS, LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SITUATIONS, SKINS,
+    SOILS, SURFACES, USES, ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -164,6 +164,17 @@ TABLES = {
     "ware/constant.csv": (1, dict(
         key=Words(tuple(WARE)), value=Number(0.01, 1000), unit=UNIT)),
     "ware/item.csv": (1, dict(item=TEXT, what=TEXT)),
+    "label/label.csv": (1, dict(
+        key=TEXT, when=Words(SITUATIONS), at=Words(LABEL_PLACES),
+        style=Words(("warning", "plain", "chart")), width_mm=Number(30, 176), big=TEXT, small=TEXT,
+        fields=TEXT, clause=TEXT)),
+    "client/notice.csv": (3, dict(
+        list=Words(("excluded", "earth", "tripped", "ask", "button")), when=Words(SITUATIONS),
+        says=TEXT)),
+    "client/word.csv": (1, dict(word=TEXT, means=TEXT)),
+    "client/term.csv": (1, dict(
+        key=Words(CLIENT_TERMS), value=Number(0.5, 1000),
+        unit=Words(("day", "%", "month", "mm", "V")))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),

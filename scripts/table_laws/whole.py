@@ -53,7 +53,7 @@ def wanted_rows(tables):
                          ("rules/earthing_basis.csv", "key"),
                          ("rules/depth_advice.csv", "surface"), ("rules/circuit_kind.csv", "kind"),
                          ("guard/need.csv", "key"), ("guard/basis.csv", "key"),
-                         ("guard/type.csv", "kind"), ("lever/worth.csv", "key"), ("guard/leakage.csv", "kind"),
+                         ("guard/type.csv", "kind"), ("lever/worth.csv", "key"), ("client/term.csv", "key"), ("guard/leakage.csv", "kind"),
                          ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),

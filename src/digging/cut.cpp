@@ -31,7 +31,8 @@ public:
         things();
         sizes();
         parts();
-        out_.box = {left() - cut_left, top() - cut_above, right() + cut_right, floor() + cut_below};
+        out_.box = {left() - cut_left, top() - cut_above, right() + cut_right,
+                    floor() + shown() + cut_below};
         return std::move(out_);
     }
 
@@ -126,27 +127,27 @@ private:
                           dashed(palette::ink, 3, {9, 3})}});
     }
 
+    /// What is too short for its figure is told in words alone.
     void size(Point from, Point to, double offset, Metres figure) {
+        constexpr double least = 24;
+        if (distance(from, to) < least) return;
         put("dimensions", dimension({from, to, mm_figure(figure), offset, 10}));
     }
 
-    /// Depth and cover left; sand, tape and cable right; width below.
+    /// From the trench outwards: sand, tape, cover, depth; width below. Words have the right side.
     void sizes() {
         const double l = left() - shown();
-        const double r = right() + shown();
-        const Metres cable_top = s_.cover;
         const Metres sand_top = s_.depth - s_.sand;
-        size({l, floor()}, {l, top()}, 46, s_.depth);
-        size({l, y(cable_top)}, {l, top()}, 18, s_.cover);
-        if (sand_top < cable_top) {
-            size({r, y(cable_top)}, {r, y(sand_top)}, -18, cable_top - sand_top);
+        if (sand_top < s_.cover) {
+            size({l, y(s_.cover)}, {l, y(sand_top)}, 16, s_.cover - sand_top);
         }
-        size({r, floor()}, {r, y(s_.depth - s_.below)}, -18, s_.below);
-        size({r, y(cable_top)}, {r, y(s_.tape)}, -48, cable_top - s_.tape);
+        size({l, floor()}, {l, y(s_.depth - s_.below)}, 16, s_.below);
+        size({l, y(s_.cover)}, {l, y(s_.tape)}, 42, s_.cover - s_.tape);
+        size({l, y(s_.cover)}, {l, top()}, 68, s_.cover);
+        size({l, floor()}, {l, top()}, 94, s_.depth);
         size({left(), floor() + shown()}, {right(), floor() + shown()}, -20, s_.width);
     }
 
-    /// Thin lines from the things to their sizes are left to the words; see `parts`.
     void parts() {
         const double middle = (left() + right()) / 2;
         const tables::MadeGood& layer = trench::made_good(tables_, t_.surface);

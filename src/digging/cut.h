@@ -27,12 +27,12 @@ Cut cut(const tables::Trench& tables, const trench::Trench& trench, drawing::Poi
         double one_to);
 
 /// What the drawing needs beside and above the trench itself, user units.
-inline constexpr double cut_left = 74;
-inline constexpr double cut_right = 70;
+inline constexpr double cut_left = 112;
+inline constexpr double cut_right = 20;
 inline constexpr double cut_above = 16;
-inline constexpr double cut_below = 40;
+inline constexpr double cut_below = 32;
 
 /// Undisturbed ground drawn on either side and below, metres.
-inline constexpr double ground_shown = 0.06;
+inline constexpr double ground_shown = 0.05;
 
 }  // namespace toft::digging

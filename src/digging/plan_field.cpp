@@ -9,16 +9,20 @@
 #include "trench/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace toft::digging {
 
 namespace {
 
 constexpr double letters = 10.5;
-constexpr double largest_sign = 24;
+constexpr double largest_sign = 24;  // of few buildings
+constexpr double usual_sign = 14;    // of many
+constexpr std::size_t few_buildings = 3;
+constexpr double over_and_under = 46;  // room for words above and below the buildings
 constexpr double smallest_sign = 6;
 constexpr double foot_room = 44;       // for scale bar and north arrow
-constexpr std::size_t many_legs = 16;  // from here on labels have one line
+constexpr std::size_t many_legs = 10;  // from here on labels have one line
 
 double half_room(const FieldRoom& room) { return std::min(92.0, 0.17 * (room.right - room.left)); }
 
@@ -33,9 +37,9 @@ public:
         draw_legs();
         draw_buildings();
         draw_scale();
-        Labels words = labelled(callouts(), {frame_, taken_, 3});
+        Labels words = labelled(labels(), {frame_, taken_, 3});
         put("words", std::move(words.items));
-        out_.left_out = words.left_out;
+        out_.all_said = words.left_out == 0 && plan_.legs.size() <= many_legs;
         return std::move(out_);
     }
 
@@ -56,10 +60,10 @@ private:
         }
         const double side = half_room(room_);
         const double wide = room_.right - room_.left - 2 * side;
-        const double high = room_.most_high - 2 * 70 - foot_room;
+        const double high = room_.most_high - 2 * over_and_under - foot_room;
         out_.one_to = fitting(plan_scales(), {metres.width(), metres.height(), wide, high});
         const double k = units_a_metre(out_.one_to);
-        const double used = std::max(metres.height() * k + 2 * 70, 210.0) + foot_room;
+        const double used = std::max(metres.height() * k + 2 * over_and_under, 160.0) + foot_room;
         frame_ = {room_.left, room_.top, room_.right, room_.top + used};
         const Point middle{(room_.left + room_.right) / 2, room_.top + (used - foot_room) / 2};
         out_.zero = middle - metres.centre() * k;
@@ -71,7 +75,8 @@ private:
                 if (d > 0) nearest = std::min(nearest, d);
             }
         }
-        sign_ = std::clamp(0.5 * nearest, smallest_sign, largest_sign);
+        const bool few = plan_.buildings.size() <= few_buildings;
+        sign_ = std::clamp(0.5 * nearest, smallest_sign, few ? largest_sign : usual_sign);
     }
 
     void put(const char* kind, Items items) {
@@ -126,7 +131,7 @@ private:
         for (const trench::BuildingSpot& b : plan_.buildings) {
             const Point middle = at(b.at);
             append(signs, building_sign(middle, sign_, b.building->origin));
-            const double reach = sign_ / 2 + (b.building->origin ? 4 : 1);
+            const double reach = reach_of(b);
             taken_.push_back(
                 Box{middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
             if (electrode_at(b).empty()) continue;
@@ -165,57 +170,73 @@ private:
         return plain(parts::shortened(words, label_wide(), letters, weight));
     }
 
-    Callout building_label(const trench::BuildingSpot& spot) const {
-        Callout label{at(spot.at), {}, letters, sign_ / 2 + 8};
-        label.lines.push_back(fitted(
-            parts::capital(trench::place_words(works_.job, spot.building->id)), Weight::bold));
+    double reach_of(const trench::BuildingSpot& spot) const {
+        return sign_ / 2 + (spot.building->origin ? 4 : 1);
+    }
+
+    Label building_label(const trench::BuildingSpot& spot) const {
+        Label label{{{}, {}, letters, 7}, {}};
+        const double reach = reach_of(spot);
+        for (const Point side : {Point{1, -1}, Point{-1, -1}, Point{1, 1}, Point{-1, 1}}) {
+            label.targets.push_back(at(spot.at) + side * reach);
+        }
+        std::vector<Spans>& lines = label.callout.lines;
+        lines.push_back(fitted(parts::capital(trench::place_words(works_.job, spot.building->id)),
+                               Weight::bold));
         const std::string rods = electrode_at(spot);
-        if (!rods.empty()) label.lines.push_back(fitted(rods));
+        if (!rods.empty()) lines.push_back(fitted(rods));
         for (const site::Metalwork& metal : spot.building->metalwork) {
-            if (label.lines.size() == 3) break;
-            label.lines.push_back(fitted(site::word(metal.what)));
+            if (lines.size() == 3) break;
+            lines.push_back(fitted(site::word(metal.what)));
         }
         return label;
     }
 
     /// Where the leg can be seen, not under a building.
-    Point seen(const trench::LegSpot& spot) const {
+    std::vector<Point> seen(const trench::LegSpot& spot) const {
         const Point a = at(spot.from) + aside(spot);
         const Point b = at(spot.to) + aside(spot);
-        for (const double share : {0.5, 0.7, 0.3, 0.9, 0.1}) {
+        std::vector<Point> points;
+        for (const double share : {0.5, 0.65, 0.35, 0.8, 0.2, 0.92, 0.08}) {
             const Point p = between(a, b, share);
-            const bool hidden = std::any_of(plan_.buildings.begin(), plan_.buildings.end(),
-                                            [&](const trench::BuildingSpot& s) {
-                                                return distance(at(s.at), p) < sign_ * 0.75;
-                                            });
-            if (!hidden) return p;
+            const bool hidden = std::any_of(
+                plan_.buildings.begin(), plan_.buildings.end(), [&](const auto& building) {
+                    const double reach = reach_of(building);
+                    const Point off = p - at(building.at);
+                    return std::fabs(off.x) < reach && std::fabs(off.y) < reach;
+                });
+            if (!hidden) points.push_back(p);
         }
-        return between(a, b, 0.5);
+        return points;
     }
 
-    Callout leg_label(const trench::LegSpot& spot) const {
-        const trench::LegWork& leg = work(spot);
-        Callout label{seen(spot), {}, letters, 14};
-        label.lines.push_back(plain(leg.sign + "  " + trench::length_words(leg.leg.length)));
-        if (plan_.legs.size() > many_legs) return label;
+    std::string leg_more(const trench::LegWork& leg) const {
         std::string more = site::word(leg.leg.method);
-        if (site::buried(leg.leg.method)) {
-            more = leg.leg.surface ? site::word(*leg.leg.surface) : "surface not stated";
-            if (leg.trench) {
-                const trench::Cover& cover = works_.trenches[*leg.trench].cover;
-                more += cover.stated ? ", " + trench::metre_words(cover.depth) + " deep"
-                                     : ", depth not stated";
-            }
-        } else if (leg.leg.method == site::LegMethod::overhead) {
-            more += leg.leg.height.known ? ", " + trench::length_words(leg.leg.height) + " high"
-                                         : ", height not known";
+        if (leg.leg.method == site::LegMethod::overhead) {
+            return more + (leg.leg.height.known
+                               ? ", " + trench::length_words(leg.leg.height) + " high"
+                               : ", height not known");
         }
-        label.lines.push_back(fitted(more));
+        if (!site::buried(leg.leg.method)) return more;
+        more = leg.leg.surface ? site::word(*leg.leg.surface) : "surface not stated";
+        if (!leg.trench) return more;
+        const trench::Cover& cover = works_.trenches[*leg.trench].cover;
+        return more + (cover.stated ? ", " + trench::metre_words(cover.depth) + " deep"
+                                    : ", depth not stated");
+    }
+
+    Label leg_label(const trench::LegSpot& spot) const {
+        const trench::LegWork& leg = work(spot);
+        Label label{{{}, {}, letters, 14}, seen(spot)};
+        label.callout.lines.push_back(
+            plain(leg.sign + "  " + trench::length_words(leg.leg.length)));
+        if (plan_.legs.size() > many_legs) return label;
+        label.callout.lines.push_back(fitted(leg_more(leg)));
         return label;
     }
 
-    std::vector<Callout> callouts() const {
-        std::vector<Callout> all;
+    std::vector<Label> labels() const {
+        std::vector<Label> all;
         for (const trench::BuildingSpot& spot : plan_.buildings) {
             all.push_back(building_label(spot));
         }

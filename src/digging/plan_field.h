@@ -9,9 +9,9 @@ namespace toft::digging {
 struct PlanField {
     drawing::Items items;
     double one_to = 1;
-    drawing::Point zero;  ///< where the house's 0, 0 stands
-    double foot = 0;      ///< nothing reaches below
-    int left_out = 0;     ///< words without room
+    drawing::Point zero;   ///< where the house's 0, 0 stands
+    double foot = 0;       ///< nothing reaches below
+    bool all_said = true;  ///< everything found room for its words
 };
 
 /// Where the field may be, user units.

@@ -51,18 +51,36 @@ void add_key(const trench::Works& works, parts::WordColumn& column) {
     column.placed(std::move(items), column.y() + 20 * rows + 4);
 }
 
+void add_run(const trench::Works& works, std::size_t r, parts::WordColumn& column) {
+    column.words(trench::run_words(works, r), {.size = 11, .weight = Weight::bold}, 3);
+    std::string legs;
+    for (const trench::LegWork& leg : works.legs) {
+        if (leg.run != r) continue;
+        legs += (legs.empty() ? "" : "; ") + leg.sign + " " + trench::length_words(leg.leg.length) +
+                " " + trench::leg_words(works, leg);
+    }
+    say(column, legs + ".");
+}
+
+/// All legs in words, in two columns where the sheet is wide.
 void add_lists(const trench::Works& works, parts::WordColumn& column) {
     column.heading("runs and legs");
-    for (std::size_t r = 0; r < works.job.runs.size(); ++r) {
-        column.words(trench::run_words(works, r), {.size = 11, .weight = Weight::bold}, 3);
-        std::string legs;
-        for (const trench::LegWork& leg : works.legs) {
-            if (leg.run != r) continue;
-            legs += (legs.empty() ? "" : "; ") + leg.sign + " " +
-                    trench::length_words(leg.leg.length) + " " + trench::leg_words(works, leg);
+    const std::size_t columns = column.width() >= 560 && works.job.runs.size() > 2 ? 2 : 1;
+    const std::size_t half = (works.job.runs.size() + columns - 1) / columns;
+    const double wide =
+        (column.width() - 16.0 * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    double foot = column.y();
+    Items items;
+    for (std::size_t c = 0; c < columns; ++c) {
+        const double left = column.left() + static_cast<double>(c) * (wide + 16);
+        parts::WordColumn one(left, left + wide, column.y());
+        for (std::size_t r = c * half; r < std::min(works.job.runs.size(), (c + 1) * half); ++r) {
+            add_run(works, r, one);
         }
-        say(column, legs + ".");
+        foot = std::max(foot, one.y());
+        append(items, one.take());
     }
+    column.placed(std::move(items), foot);
 }
 
 std::string description(const trench::Works& works) {
@@ -73,20 +91,16 @@ std::string description(const trench::Works& works) {
     return words;
 }
 
-}  // namespace
-
-Measured route_plan(const trench::Works& works, const Wanted& wanted) {
+/// The sheet with the plan as high as it may be beside a list of legs, or without the list.
+Measured with_list(const trench::Works& works, const trench::Plan& plan, const Wanted& wanted,
+                   bool& list) {
     const double wide = width_of(wanted);
     const double margin = wanted.alone ? edge : 0;
-    const trench::Plan plan = trench::plan_of(works);
     parts::WordColumn column(margin, wide - margin, margin);
     parts::WordColumn below(margin, wide - margin, 0);
-    if (wanted.alone) {
-        sheet_head(column, "Route plan", works.job.title);
-        add_lists(works, below);
-        sheet_foot(below);
-    }
-    const double left = sheet_high - column.y() - below.y() - 150;
+    if (wanted.alone) sheet_head(column, "Route plan", works.job.title);
+    if (list) add_lists(works, below);
+    const double left = sheet_high - column.y() - below.y() - 190;
     const double high = wanted.alone ? std::clamp(left, least_field, paper_field) : paper_field;
     PlanField field = plan_field(works, plan, {margin, wide - margin, column.y(), high});
     Measured out{{}, field.one_to, field.zero};
@@ -94,19 +108,27 @@ Measured route_plan(const trench::Works& works, const Wanted& wanted) {
     column.words(scale_words(field.one_to, wide), {.size = 11, .weight = Weight::bold});
     add_key(works, column);
     for (const std::string& words : plan.says) say_small(column, words);
-    if (field.left_out > 0) {
+    if (!field.all_said) {
         say_small(column, "Words that found no room on the plan stand in the list of legs.");
     }
-    if (wanted.alone) {
-        add_lists(works, column);
-        sheet_foot(column);
-    }
+    if (list) add_lists(works, column);
+    if (wanted.alone) sheet_foot(column);
+    list = wanted.alone && !field.all_said;
     out.scene.width = wide;
     out.scene.height = column.y() + std::max(margin, 2.0);
     out.scene.title = "Route plan: " + works.job.title;
     out.scene.description = description(works);
     out.scene.items = column.take();
     return out;
+}
+
+}  // namespace
+
+Measured route_plan(const trench::Works& works, const Wanted& wanted) {
+    const trench::Plan plan = trench::plan_of(works);
+    bool list = false;
+    Measured out = with_list(works, plan, wanted, list);
+    return list ? with_list(works, plan, wanted, list) : out;
 }
 
 }  // namespace toft::digging

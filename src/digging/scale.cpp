@@ -24,7 +24,7 @@ double fitting(const std::vector<double>& ladder, const Fit& fit) {
 }
 
 const std::vector<double>& plan_scales() {
-    static const std::vector<double> all{50,   100,  200,  250,   500,   1000,
+    static const std::vector<double> all{50,   100,  200,  250,   500,   1000, 1250,
                                          2000, 2500, 5000, 10000, 20000, 25000};
     return all;
 }

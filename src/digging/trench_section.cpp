@@ -15,20 +15,23 @@ namespace toft::digging {
 
 namespace {
 
-constexpr double most_cut_high = 480;
+constexpr double most_high_alone = 600;
+constexpr double most_high = 450;     // of several
 constexpr double cut_share = 0.56;    // of the sheet's width, for the trench and its ground
 constexpr double words_beside = 480;  // from this width on words stand beside the drawing
 constexpr double disc = 7.5;
+constexpr double gutter = 24;  // between two columns
 
 double scale_for(const trench::Works& works, const std::vector<trench::Sort>& sorts, double wide) {
     double one_to = section_scales().front();
     for (const trench::Sort& sort : sorts) {
         const trench::Section& s = works.trenches[sort.trenches.front()].section;
+        const double high = sorts.size() == 1 ? most_high_alone : most_high;
         const double room =
             wide >= words_beside ? cut_share * wide : wide - cut_left - cut_right - 3 * disc;
-        one_to = std::max(one_to, fitting(section_scales(),
-                                          {s.width.number() + 2 * ground_shown,
-                                           s.depth.number() + ground_shown, room, most_cut_high}));
+        one_to = std::max(one_to,
+                          fitting(section_scales(), {s.width.number() + 2 * ground_shown,
+                                                     s.depth.number() + ground_shown, room, high}));
     }
     return one_to;
 }
@@ -61,7 +64,7 @@ std::vector<double> levels(const std::vector<Pointed>& parts, double step, doubl
 void add_cut(const tables::Trench& tables, const trench::Trench& trench, double one_to,
              parts::WordColumn& column, Point& zero) {
     const double shown = ground_shown * units_a_metre(one_to);
-    zero = {column.left() + cut_left - 8 + shown, column.y() + cut_above};
+    zero = {column.left() + cut_left + shown, column.y() + cut_above};
     Cut one = cut(tables, trench, zero, one_to);
     std::stable_sort(one.parts.begin(), one.parts.end(),
                      [](const Pointed& a, const Pointed& b) { return a.at.y < b.at.y; });
@@ -113,6 +116,31 @@ void add_sort(const tables::Trench& tables, const trench::Works& works, const tr
                         1000 * sizes.data_apart.value.number()));
     }
     column.gap(8);
+}
+
+/// Many sorts stand in two columns.
+double cell_width(const trench::Works& works, double wide) {
+    return works.sorts.size() > 2 && wide >= 600 ? (wide - gutter) / 2 : wide;
+}
+
+void add_sorts(const tables::Trench& tables, const trench::Works& works, Measured& out,
+               parts::WordColumn& column) {
+    const double cell = cell_width(works, column.width());
+    const std::size_t across = cell < column.width() ? 2 : 1;
+    for (std::size_t i = 0; i < works.sorts.size(); i += across) {
+        double foot = column.y();
+        Items row;
+        for (std::size_t k = i; k < std::min(works.sorts.size(), i + across); ++k) {
+            const double left = column.left() + static_cast<double>(k - i) * (cell + gutter);
+            parts::WordColumn one(left, left + cell, column.y());
+            Point zero;
+            add_sort(tables, works, works.sorts[k], out.one_to, one, zero);
+            if (k == 0) out.zero = zero;
+            foot = std::max(foot, one.y());
+            append(row, one.take());
+        }
+        column.placed(std::move(row), foot);
+    }
 }
 
 void add_fixed(const trench::Works& works, parts::WordColumn& column) {
@@ -180,13 +208,9 @@ Measured trench_sheet(const tables::Trench& tables, const trench::Works& works,
     const double margin = wanted.alone ? edge : 0;
     parts::WordColumn column(margin, wide - margin, margin);
     Measured out;
-    out.one_to = scale_for(works, works.sorts, wide - 2 * margin);
+    out.one_to = scale_for(works, works.sorts, cell_width(works, wide - 2 * margin));
     if (wanted.alone) sheet_head(column, "Trench section", works.job.title);
-    for (std::size_t i = 0; i < works.sorts.size(); ++i) {
-        Point zero;
-        add_sort(tables, works, works.sorts[i], out.one_to, column, zero);
-        if (i == 0) out.zero = zero;
-    }
+    add_sorts(tables, works, out, column);
     if (!works.sorts.empty()) add_scale(out.one_to, wide, tables.sizes, column);
     column.gap(6);
     if (!all_dug(works)) add_fixed(works, column);

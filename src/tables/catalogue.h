@@ -17,6 +17,7 @@
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 #include "tables/tolerance.h"
+#include "tables/trench.h"
 #include "tables/ware.h"
 
 #include <deque>
@@ -74,6 +75,7 @@ struct Catalogue {
     std::vector<TestStep> tests;  ///< in the order they are made
     Trench trench;
     Ware ware;
+    Handover handover;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

@@ -1,9 +1,8 @@
 #pragma once
-// The tests of a new run, in their order: what, how, and where it is asked. What a trench for cable
-// is like by the habits of the trade.
+// What is handed over with the work: the tests of a new run in their order; labels to fix; what a
+// client and a householder are told.
 
 #include "base/citation.h"
-#include "base/units.h"
 
 #include <string>
 #include <string_view>
@@ -20,44 +19,57 @@ struct TestStep {
     const Citation* citation = nullptr;
 };
 
-/// Shares are of 1.
-struct TrenchSizes {
-    Cited<Metres> width;          ///< of a trench with one or two cables
-    Cited<Metres> bedding_below;  ///< sand
-    Cited<Metres> bedding_above;
-    Cited<Metres> tape_above;   ///< the cable
-    Cited<Metres> tape_width;   ///< of the tape itself
-    Cited<Metres> tape_covers;  ///< width of cables that one tape warns of
-    Cited<Metres> power_apart;  ///< clear, between cables with power
-    Cited<Metres> data_apart;   ///< clear, of data from power
-    Cited<Metres> pipe_apart;   ///< clear, of cable from water, gas and the like
-    Cited<Metres> side_clear;   ///< of the outermost thing from the trench's side
-    Cited<double> bulking;
-    Cited<double> sand_kg_m3;
-    Cited<double> sand_waste, tape_waste, duct_waste;
-    Cited<double> small_bag_kg, bulk_bag_kg;
-    Cited<Metres> data_duct;       ///< outer diameter
-    Cited<Metres> position_doubt;  ///< of services on plans, sideways
+/// What may hold of a building as a scheme builds it; rows of words go by these.
+inline constexpr const char* situations[] = {
+    "always",   "own electrode", "shared electrode", "combined earth", "separate earth", "bonded",
+    "residual", "buried",        "sources",          "high voltage",   "fuse",           "breaker",
 };
 
-/// What a surface is made good with.
-struct MadeGood {
-    std::string surface;
-    Metres layer;
+/// A label to print, cut out and fix. {building}, {feeder}, {device}, {cable}, {part}, {sources},
+/// {voltage} and {months} in its words stand for those of the place.
+struct LabelRow {
+    std::string key;
+    std::string when;   ///< one of the situations
+    std::string at;     ///< outbuilding board, near board, house board, origin, bond, rod, route
+    std::string style;  ///< warning, plain, chart
+    double width_mm = 0;
+    std::string big;                  ///< words to be read at arm's length
+    std::string small;                ///< words below them
+    std::vector<std::string> fields;  ///< to be written in
+    std::string clause;
+    const Citation* citation = nullptr;
+};
+
+/// A sentence for a client or a householder, with the same words in braces.
+struct Notice {
+    std::string list;  ///< excluded, earth, tripped, ask, button
+    std::string when;  ///< one of the situations
     std::string says;
     const Citation* citation = nullptr;
 };
 
-/// What is photographed; `when` is a word of the table: always, duct, joint …
-struct PhotoStep {
-    std::string key, says, when;
+/// A word of the trade in plain English.
+struct TradeWord {
+    std::string word;
+    std::string means;
     const Citation* citation = nullptr;
 };
 
-struct Trench {
-    TrenchSizes sizes;
-    std::vector<MadeGood> made_good;
-    std::vector<PhotoStep> photos;  ///< in the order they are taken
+struct ClientTerms {
+    Cited<double> offer_days;
+    Cited<double> choice_dearer;   ///< per cent more than the cheapest, for more headroom
+    Cited<double> test_months;     ///< between two presses of a test button
+    Cited<double> big_letters;     ///< height of capitals on a label, mm
+    Cited<double> small_letters;   ///< the same of its other words, mm
+    Cited<double> voltage_notice;  ///< to earth, V; above it a label says so
+};
+
+/// What clients and householders are told.
+struct Handover {
+    std::vector<LabelRow> labels;
+    std::vector<Notice> notices;
+    std::vector<TradeWord> words;
+    ClientTerms terms;
 };
 
 }  // namespace toft::tables

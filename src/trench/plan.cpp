@@ -133,8 +133,8 @@ private:
         }
         if (apart(a, b).number() > 1.001 * whole.number()) {
             plan_.says.push_back(fmt::format(
-                "{}: its legs add up to {} m, but its buildings stand {} m apart. One of the two "
-                "is wrong: measure again.",
+                "{}: its legs add up to {} m, and the stated positions are {} m apart: check both "
+                "(a position may be the middle of a building).",
                 run_sign(r), significant(whole.number(), 3), significant(apart(a, b).number(), 3)));
         }
     }

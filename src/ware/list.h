@@ -36,7 +36,7 @@ struct Row {
 struct Handling {
     std::string to;     ///< the building its run feeds
     std::string cable;  ///< in words
-    std::string cut;    ///< "36.9 m", "2 pieces of 36.9 m"
+    std::string cut;    ///< "37 m", "2 pieces of 37 m"
     std::string bend;   ///< smallest radius
     std::string pull;   ///< through ducts; empty where it meets none
 };

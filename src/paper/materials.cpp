@@ -24,16 +24,18 @@ std::string capital(std::string word) {
 
 std::string quantity_words(const ware::Row& row) {
     const std::string figure = significant(std::round(row.quantity * 100) / 100, 8);
-    return row.unit == "each" ? figure : figure + " " + row.unit;
+    if (row.unit == "each") return figure;
+    const bool pairs = row.unit == "pair" && row.quantity > 1;
+    return figure + " " + row.unit + (pairs ? "s" : "");
 }
 
 /// The rows of a group, numbered on from `number`; what is to be said of one stands below.
 void add_group(page::Paper& paper, const ware::List& list, ware::Group group, int& number) {
-    Table table{{{"No.", 0.7, page::Side::right},
-                 {"What", 5},
-                 {"Size", 2.6},
-                 {"Quantity", 1.6, page::Side::right},
-                 {"To ask for", 4}},
+    Table table{{{"No.", 0.6, page::Side::right},
+                 {"What", 5.6},
+                 {"Size", 2.7},
+                 {"Quantity", 1.5, page::Side::right},
+                 {"To ask for", 3.8}},
                 {}};
     std::vector<Words> notes;
     for (const ware::Row& row : list.rows) {
@@ -72,7 +74,8 @@ void add_handling(page::Paper& paper, const ware::List& list) {
 
 std::string rests_on(const char* name, const Citation* citation) {
     if (!citation) return "";
-    return fmt::format("{}: {}, {}. ", name, basis_word(citation->basis), citation->locator);
+    return fmt::format("{}: {}, {}, {}. ", name, basis_word(citation->basis), citation->source,
+                       citation->locator);
 }
 
 void add_grounds(page::Paper& paper, const tables::Ware& ware) {
@@ -110,7 +113,7 @@ page::Paper materials_of(const Subject& s, const ware::List& list) {
     paper.blocks.push_back(Heading{"How to read it"});
     paper.blocks.push_back(
         Words{"Quantities are those the price counts: cable with its tails and allowance. What the "
-              "price has nothing for says so. Spoil, plant and surfaces stand in the trench sheet, "
+              "price has nothing for says so. Spoil, plant and surfaces stand on the ground sheet, "
               "prices in the client's paper."});
     add_grounds(paper, s.catalogue.ware);
     return paper;

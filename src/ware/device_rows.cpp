@@ -24,6 +24,11 @@ bool fuse(const answer::DeviceAnswer& device) {
 
 std::string amperes_words(double rating) { return significant(rating, 4) + " A"; }
 
+std::string residual_words(const answer::RcdAnswer& rcd) {
+    return fmt::format(", {} mA{}", significant(rcd.sensitivity_ma, 3),
+                       rcd.type.empty() ? "" : " type " + rcd.type);
+}
+
 /// One of the devices that the line counts.
 Draft one_of(const price::BillLine& line, std::string what, std::string size) {
     Draft draft;
@@ -66,11 +71,13 @@ bool is_device(const std::string& item) {
 Draft head_row(const RunBill& part, const price::BillLine& line) {
     const answer::RunAnswer& run = part.scheme.run;
     Draft draft = one_of(line, device_words(run.device), amperes_words(run.device.rating_a));
-    draft.row.group = Group::house_end;
+    draft.row.group = Group::near_end;
     draft.row.quantity = line.quantity;
     draft.row.amount = line.amount;
     draft.row.lines = 1;
-    draft.row.note = "at the head of the run to " + part.scheme.building.name;
+    if (run.device.kind == "RCBO" && run.rcd) draft.row.what += residual_words(*run.rcd);
+    draft.row.note = fmt::format("at the head of the run to {}, in {}", part.scheme.building.name,
+                                 run.feeder.empty() ? "the house" : run.feeder);
     if (run.phases != 3) return draft;
     if (!fuse(run.device)) draft.row.what += ", three-pole";
     draft.row.quantity = fuse(run.device) ? 3 : 1;

@@ -1,13 +1,12 @@
 #include "ware/draft.h"
 
-#include "base/pi.h"
 #include "base/text.h"
-#include "study/scheme.h"
+#include "ware/at_run.h"
 #include "ware/cable_of.h"
 #include "ware/device_rows.h"
-#include "ware/duct.h"
 #include "ware/fixing.h"
 #include "ware/gland.h"
+#include "ware/ground_rows.h"
 #include "ware/pence.h"
 #include "ware/place.h"
 
@@ -38,7 +37,7 @@ constexpr std::pair<const char*, const char*> surcharges[] = {
 Group group_of(price::Part part) {
     switch (part) {
         case price::Part::house_end:
-            return Group::house_end;
+            return Group::near_end;
         case price::Part::run:
             return Group::run;
         case price::Part::ground:
@@ -56,7 +55,7 @@ Group group_of(price::Part part) {
 class Drafter {
 public:
     Drafter(const tables::Catalogue& catalogue, const site::Job& job, const RunBill& part)
-        : c_(catalogue), job_(job), part_(part) {}
+        : c_(catalogue), job_(job), part_(part), at_(catalogue, part) {}
 
     std::vector<Draft> all() {
         for (const BillLine& line : part_.bill) {
@@ -74,7 +73,8 @@ private:
         if (begins(item, "gland pair")) return put(gland(line), item);
         if (item == "duct") return duct(line);
         if (item == "clips") return put(clips(line), item);
-        if (item == "sand and tape") return put(sand(line), item);
+        if (item == "sand and tape")
+            return put(sand_row(named(line), c_, across_at(c_, at_, line.number)), item);
         if (item == residual_item) return residual(line);
         if (is_device(item)) return put(head_row(part_, line), "device");
         put(named(line), begins(item, "new board") || item == "outbuilding board" ? "board" : item);
@@ -125,7 +125,7 @@ private:
             return fmt::format("{} mA{}", significant(rcd.sensitivity_ma, 3),
                                rcd.type.empty() ? "" : " type " + rcd.type);
         }
-        return line.part == price::Part::ground ? thickness_words(line.number) : "";
+        return line.part == price::Part::ground ? at_.thickness_words(line.number) : "";
     }
 
     std::string ways_words() const {
@@ -134,14 +134,6 @@ private:
             return fmt::format("at least {} ways", significant(line.quantity, 3));
         }
         return "";
-    }
-
-    /// Of the cable on that leg: "for 19.5 mm", or its cores where its diameter is not known.
-    std::string thickness_words(int leg) const {
-        const tables::Cable* cable = cable_in(stretch_at_leg(leg));
-        if (!cable) return "";
-        const Metres overall = cable->overall.value;
-        return "for " + (overall > metres(0) ? mm_words(overall) : size_words(*cable));
     }
 
     /// Money on top of the last row that it goes with; false where there is none in the same part.
@@ -165,24 +157,6 @@ private:
         return begins(item, "three-phase") ? "for three phases and neutral" : "four poles";
     }
 
-    const StretchAnswer* stretch_of(const BillLine& line) const {
-        const auto& stretches = part_.scheme.run.stretches;
-        const auto i = static_cast<std::size_t>(std::max(1, line.number) - 1);
-        return i < stretches.size() ? &stretches[i] : nullptr;
-    }
-
-    const StretchAnswer* stretch_at_leg(int leg) const {
-        for (const StretchAnswer& s : part_.scheme.run.stretches) {
-            if (s.first_leg <= leg && leg <= s.last_leg) return &s;
-        }
-        return nullptr;
-    }
-
-    const tables::Cable* cable_in(const StretchAnswer* stretch) const {
-        if (!stretch) return nullptr;
-        return find_cable(c_, stretch->family, stretch->cores, stretch->live_mm2);
-    }
-
     /// The line's metres in so many equal pieces.
     void cut(Draft& draft, double quantity, int count) const {
         draft.bought = Bought::cut;
@@ -195,9 +169,13 @@ private:
     Draft cable(const BillLine& line) const {
         Draft draft = plain(line);
         const bool of_circuit = line.part == price::Part::far_end;
-        const StretchAnswer* stretch = of_circuit ? nullptr : stretch_of(line);
+        const StretchAnswer* stretch = of_circuit ? nullptr : at_.stretch(line.number);
         cut(draft, line.quantity, stretch ? std::max(1, bought_of(*stretch)) : 1);
-        if (of_circuit) draft.row.group = Group::circuits;
+        if (of_circuit) {
+            draft.row.group = Group::circuits;
+            draft.bought = Bought::reel;
+            draft.row.note = "lengths as stated, nothing for waste";
+        }
         const tables::Cable* cable = cable_of_item(c_, line.item);
         if (!cable) {
             draft.row.what = line.item;
@@ -219,7 +197,7 @@ private:
         draft.row.what = "single-core copper cable, PVC, green-and-yellow";
         draft.row.size = significant(section, 4) + " mm²";
         const bool bond = line.part == price::Part::far_end;
-        const StretchAnswer* stretch = bond ? nullptr : stretch_of(line);
+        const StretchAnswer* stretch = bond ? nullptr : at_.stretch(line.number);
         cut(draft, line.quantity, stretch ? std::max(1, stretch->parallel) : 1);
         draft.row.note =
             bond ? "bonding conductors" : "beside the run; sheathed where it lies in the ground";
@@ -230,100 +208,32 @@ private:
         Draft draft = plain(line);
         draft.row.what = "gland kit for armoured cable";
         draft.row.size = "by the cable in hand";
-        const StretchAnswer* stretch = stretch_of(line);
-        const tables::Cable* cable = cable_in(stretch);
+        const StretchAnswer* stretch = at_.stretch(line.number);
+        const tables::Cable* cable = at_.cable(stretch);
         if (!cable) return draft;
         const auto place = gland_place(job_, part_.run, *stretch);
         const GlandChoice choice = gland_for(c_, *cable, place);
         draft.row.what = fmt::format("gland kit type {} for armoured cable", choice.type->type);
-        if (choice.row) draft.row.size = choice.row->size;
+        if (choice.row) draft.row.size = "size " + choice.row->size;
         draft.row.note =
             fmt::format("{}; {}; a kit is two glands with locknuts, earth tags, shrouds",
                         choice.why, choice.type->seals);
         return draft;
     }
 
-    std::vector<Metres> in_duct(const StretchAnswer& stretch, const tables::Cable& cable) const {
-        std::vector<Metres> all{cable.overall.value};
-        if (!stretch.separate_mm2) return all;
-        Metres single;
-        for (const tables::SingleRow& row : c_.ware.singles) {
-            if (row.section == square_millimetres(*stretch.separate_mm2)) single = row.overall;
-        }
-        all.push_back(single);
-        return all;
-    }
-
     void duct(const BillLine& line) {
-        Draft draft = plain(line);
-        draft.bought = Bought::coupled;
-        draft.row.what = "duct for cable, twin-wall, smooth inside";
-        draft.row.size = "by the cable in hand";
-        const StretchAnswer* stretch = stretch_at_leg(line.number);
-        if (const tables::Cable* cable = cable_in(stretch)) {
-            const DuctChoice choice = duct_for(c_, in_duct(*stretch, *cable));
-            draft.row.note = choice.why;
-            if (choice.row) {
-                draft.row.size = fmt::format("{}, bore {}", mm_words(choice.row->outside),
-                                             mm_words(choice.row->bore));
-            }
-        }
-        Draft cord = plain(line);
-        cord.row.what = "draw cord";
-        cord.row.each = cord.row.amount = std::nullopt;
-        cord.row.lines = 0;
-        cord.row.note = "stays in the duct; a new one goes in with each cable";
-        put(std::move(draft), line.item);
-        put(std::move(cord), "cord");
+        put(duct_row(plain(line), c_, at_.pulled_in(line.number)), line.item);
+        put(cord_row(plain(line)), "cord");
     }
 
     Draft clips(const BillLine& line) const {
-        Draft draft = plain(line);
-        draft.bought = Bought::fixed;
-        const bool of_circuit = line.part == price::Part::far_end;
-        draft.row.what = "cable clips with fixings";
-        if (of_circuit) {
+        if (line.part == price::Part::far_end) {
+            Draft draft = clip_row(plain(line), c_, nullptr);
             draft.row.group = Group::circuits;
-            draft.row.size = "by the cable in hand";
             return draft;
         }
-        const tables::Cable* cable = cable_in(stretch_at_leg(line.number));
-        if (!cable) return draft;
-        const bool armoured = tables::make_of(c_, *cable).armoured;
-        if (armoured) draft.row.what = "cable cleats with fixings";
-        draft.row.size = thickness_words(line.number);
-        const Metres spacing = spacing_of(c_, *cable);
-        draft.count = fixings_on(metres(line.quantity), spacing);
-        draft.row.note = fmt::format("every {} where it lies level", mm_words(spacing));
-        return draft;
-    }
-
-    /// What lies in the leg's trench: the cable, or its duct.
-    Metres across_at(int leg) const {
-        const StretchAnswer* stretch = stretch_at_leg(leg);
-        const tables::Cable* cable = cable_in(stretch);
-        if (!cable) return metres(0);
-        const auto at = static_cast<std::size_t>(leg - 1);
-        const bool ducted = at < part_.run.legs.size() &&
-                            part_.run.legs[at].method == site::LegMethod::buried_in_duct;
-        if (!ducted) return cable->overall.value;
-        const DuctChoice choice = duct_for(c_, in_duct(*stretch, *cable));
-        return choice.row ? choice.row->outside : metres(0);
-    }
-
-    Draft sand(const BillLine& line) const {
-        Draft draft = named(line);
-        draft.bought = Bought::sand;
-        const tables::TrenchSizes& sizes = c_.trench.sizes;
-        const Metres across = across_at(line.number);
-        if (!(across > metres(0))) return draft;
-        const Metres high = sizes.bedding_below.value + across + sizes.bedding_above.value;
-        const auto area = sizes.width.value * high - squared(across) * (pi / 4);
-        draft.tonnes = area.number() * line.quantity * sizes.sand_kg_m3.value *
-                       (1 + sizes.sand_waste.value) / 1000;
-        draft.row.note =
-            "sand below, beside and above in a trench of the usual width; the trench "
-            "sheet reckons each";
+        Draft draft = clip_row(plain(line), c_, at_.cable(at_.at_leg(line.number)));
+        draft.row.size = at_.thickness_words(line.number);
         return draft;
     }
 
@@ -334,17 +244,12 @@ private:
     const tables::Catalogue& c_;
     const site::Job& job_;
     const RunBill& part_;
+    AtRun at_;
     std::vector<Draft> drafts_;
     std::vector<std::string> hosts_;  ///< beside drafts_: what surcharges know them by
 };
 
 }  // namespace
-
-int bought_of(const StretchAnswer& stretch) {
-    const bool old = stretch.laid == study::laid_word(study::Laid::kept) ||
-                     stretch.laid == study::laid_word(study::Laid::doubled);
-    return old ? stretch.parallel - 1 : stretch.parallel;
-}
 
 std::vector<Draft> drafts_of(const tables::Catalogue& catalogue, const site::Job& job,
                              const RunBill& part) {

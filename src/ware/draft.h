@@ -9,7 +9,7 @@
 namespace toft::ware {
 
 /// What a row is bought by, so that its order can be worded once all of it is together.
-enum class Bought { as_counted, cut, coupled, fixed, sand };
+enum class Bought { as_counted, cut, reel, coupled, fixed, sand };
 
 struct Draft {
     Row row;
@@ -19,9 +19,6 @@ struct Draft {
     double tonnes = 0;                    ///< of sand
     int count = 0;                        ///< of what is fixed: cleats or clips
 };
-
-/// Cables of the stretch that are bought; 0 where the one that is there stays.
-int bought_of(const answer::StretchAnswer& stretch);
 
 /// One or more for each material line of the part's bill.
 std::vector<Draft> drafts_of(const tables::Catalogue& catalogue, const site::Job& job,

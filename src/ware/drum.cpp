@@ -65,11 +65,12 @@ Drums coils_for(const std::vector<tables::SoldRow>& sold, const std::string& wha
     return best;
 }
 
-std::string drums_words(const Drums& drums) {
-    if (drums.count == 0) return "longer than any usual drum";
+std::string drums_words(const Drums& drums, const char* noun) {
+    if (drums.count == 0) return fmt::format("longer than any usual {}", noun);
     const double left = std::max(0.0, drums.left.number());
-    return fmt::format("{} × {} m, {} m left over", drums.count,
-                       significant(drums.sold.number(), 4), significant(left, 3));
+    return fmt::format("{} {}{} of {} m, {} m left over", drums.count, noun,
+                       drums.count == 1 ? "" : "s", significant(drums.sold.number(), 4),
+                       significant(left, 3));
 }
 
 Metres whole_metres(Metres length) {

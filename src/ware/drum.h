@@ -22,8 +22,8 @@ Drums drums_for(const std::vector<tables::SoldRow>& sold, const std::string& wha
 /// The same for what may be coupled.
 Drums coils_for(const std::vector<tables::SoldRow>& sold, const std::string& what, Metres total);
 
-/// "2 × 50 m, 12 m left over".
-std::string drums_words(const Drums& drums);
+/// "2 drums of 50 m, 12 m left over"; `noun` for one of them.
+std::string drums_words(const Drums& drums, const char* noun);
 
 /// The next whole metre.
 Metres whole_metres(Metres length);

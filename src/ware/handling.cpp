@@ -1,8 +1,9 @@
 #include "ware/handling.h"
 
 #include "base/text.h"
+#include "ware/at_run.h"
 #include "ware/cable_of.h"
-#include "ware/draft.h"
+#include "ware/drum.h"
 #include "ware/fixing.h"
 #include "ware/pull.h"
 
@@ -41,7 +42,8 @@ std::string cut_of(const RunBill& part, std::size_t stretch, int pieces) {
         const bool here = line.part == price::Part::run && line.sort == price::Sort::material &&
                           line.item.rfind("cable ", 0) == 0 && line.number == number;
         if (!here) continue;
-        const std::string one = significant(line.quantity / pieces, 4) + " m";
+        const Metres whole = whole_metres(metres(line.quantity / pieces));
+        const std::string one = significant(whole.number(), 6) + " m";
         return pieces == 1 ? one : fmt::format("{} pieces of {}", pieces, one);
     }
     return "";

@@ -15,7 +15,7 @@ namespace toft::ware {
 namespace {
 
 constexpr const char* group_words[groups] = {
-    "house end", "run", "ground", "far end", "circuits", "put right first", "other"};
+    "near end", "run", "ground", "far end", "circuits", "put right first", "other"};
 
 constexpr const char* glands = "gland kit";
 

@@ -13,10 +13,10 @@
 
 namespace toft::ware {
 
-enum class Group { house_end, run, ground, far_end, circuits, put_right, other };
+enum class Group { near_end, run, ground, far_end, circuits, put_right, other };
 inline constexpr int groups = 7;
 
-/// "house end", "run", …
+/// "near end" (the house, or the board that feeds the run), "run", …
 const char* group_word(Group group);
 
 struct Row {
@@ -36,7 +36,7 @@ struct Row {
 struct Handling {
     std::string to;     ///< the building its run feeds
     std::string cable;  ///< in words
-    std::string cut;    ///< "36.9 m", "2 pieces of 36.9 m"
+    std::string cut;    ///< "37 m", "2 pieces of 37 m"
     std::string bend;   ///< smallest radius
     std::string pull;   ///< through ducts; empty where it meets none
 };

@@ -42,11 +42,14 @@ std::string cut_words(const tables::Ware& ware, const Draft& draft) {
     std::vector<Metres> whole;
     for (const Metres& piece : draft.pieces) whole.push_back(whole_metres(piece));
     if (whole.empty()) return "";
+    if (draft.bought == Bought::reel) {
+        return drums_words(drums_for(ware.sold, "cable", whole), "reel");
+    }
     const std::string pieces =
         whole.size() > most_pieces
             ? fmt::format("cut {} pieces, {} together", whole.size(), metres_words(total_of(whole)))
             : pieces_words(draft, whole);
-    return pieces + "; or " + drums_words(drums_for(ware.sold, "cable", whole));
+    return pieces + "; or " + drums_words(drums_for(ware.sold, "cable", whole), "drum");
 }
 
 std::string sand_words(const tables::Ware& ware, const Draft& draft) {
@@ -62,9 +65,10 @@ std::string sand_words(const tables::Ware& ware, const Draft& draft) {
 std::string order_words(const tables::Ware& ware, const Draft& draft) {
     switch (draft.bought) {
         case Bought::cut:
+        case Bought::reel:
             return cut_words(ware, draft);
         case Bought::coupled:
-            return drums_words(coils_for(ware.sold, "duct", metres(draft.row.quantity)));
+            return drums_words(coils_for(ware.sold, "duct", metres(draft.row.quantity)), "coil");
         case Bought::fixed:
             return draft.count > 0 ? fmt::format("about {}", draft.count) : "";
         case Bought::sand:

@@ -22,7 +22,9 @@ constexpr int most_turns = 99;
 
 Newtons least_of(Newtons a, Newtons b) { return a.newtons < b.newtons ? a : b; }
 
-std::string force(Newtons pull) { return significant(pull.newtons, 2) + " N"; }
+/// To ten newtons: what is needed upwards, what is borne downwards.
+std::string needed(Newtons pull) { return fixed(10 * std::ceil(pull.newtons / 10), 0) + " N"; }
+std::string borne(Newtons pull) { return fixed(10 * std::floor(pull.newtons / 10), 0) + " N"; }
 
 std::string turns(int count) {
     if (count < 0) return "not even straight";
@@ -94,8 +96,8 @@ std::string pull_words(const tables::Catalogue& catalogue, const tables::Cable& 
     return fmt::format(
         "{} m straight: about {} dry, {} with lubricant; a stocking may pull {}, an eye on all "
         "cores {}; {}",
-        significant(length.number(), 3), force(pull->dry), force(pull->wet), force(pull->stocking),
-        force(pull->eye), turns_words(*pull));
+        significant(length.number(), 3), needed(pull->dry), needed(pull->wet),
+        borne(pull->stocking), borne(pull->eye), turns_words(*pull));
 }
 
 }  // namespace toft::ware

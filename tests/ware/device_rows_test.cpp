@@ -41,6 +41,17 @@ TEST(DeviceRows, ThreePhasesTakeThreeFusesOrOneBreaker) {
     EXPECT_EQ(pence(*row.amount), 1170);
 }
 
+TEST(DeviceRows, TheHeadIsToldByWhereItStandsAndWhatItSenses) {
+    HandMade made("Gym");
+    made.scheme.run.device = {"BS EN 61009", "B", "RCBO", 40, 6};
+    made.scheme.run.rcd = answer::RcdAnswer{100, "A", true, {}, ""};
+    made.scheme.run.feeder = "Garage";
+    made.line(Part::house_end, "RCBO B 6 kA", 1, 27);
+    const Row row = head_row(made.part(), made.bill[0]).row;
+    EXPECT_EQ(row.what, "RCBO BS EN 61009, type B, 6 kA, 100 mA type A");
+    EXPECT_EQ(row.note, "at the head of the run to Gym, in Garage");
+}
+
 TEST(DeviceRows, EachCircuitHasItsRating) {
     HandMade made;
     made.scheme.building.circuits = {circuit(6), circuit(32)};

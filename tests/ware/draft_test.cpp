@@ -1,6 +1,5 @@
 #include "ware/draft.h"
 
-#include "study/scheme.h"
 #include "ware/bills.h"
 #include "ware/pence.h"
 
@@ -31,11 +30,6 @@ TEST(Draft, APairOfCablesIsTwoPieces) {
     made.stretch().parallel = 2;
     made.line(Part::run, "cable 3x10", 73.84, 7.10);
     EXPECT_EQ(drafts(made)[0].pieces.size(), 2u);
-    made.stretch().laid = study::laid_word(study::Laid::doubled);
-    EXPECT_EQ(bought_of(made.stretch()), 1);
-    made.stretch().parallel = 1;
-    made.stretch().laid = study::laid_word(study::Laid::kept);
-    EXPECT_EQ(bought_of(made.stretch()), 0);
 }
 
 TEST(Draft, GlandsGoByTheStretchsCable) {
@@ -43,29 +37,8 @@ TEST(Draft, GlandsGoByTheStretchsCable) {
     made.line(Part::run, "gland pair medium", 1, 13.5);
     const auto rows = drafts(made);
     EXPECT_EQ(rows[0].row.what, "gland kit type CW for armoured cable");
-    EXPECT_EQ(rows[0].row.size, "20");
+    EXPECT_EQ(rows[0].row.size, "size 20");
     EXPECT_NE(rows[0].row.note.find("a 20 gland takes 12.5 to 20.9 mm"), std::string::npos);
-}
-
-TEST(Draft, DuctBringsACordThatThePriceHasNothingFor) {
-    HandMade made;
-    made.run().legs[0].method = site::LegMethod::buried_in_duct;
-    made.line(Part::ground, "duct", 30, 3.6, 1);
-    const auto rows = drafts(made);
-    ASSERT_EQ(rows.size(), 2u);
-    EXPECT_EQ(rows[0].row.size, "50 mm, bore 38 mm");
-    EXPECT_EQ(rows[1].row.what, "draw cord");
-    EXPECT_FALSE(rows[1].row.amount);
-    EXPECT_EQ(rows[1].row.lines, 0);
-}
-
-TEST(Draft, CleatsAreSpacedByTheCable) {
-    HandMade made;
-    made.line(Part::ground, "clips", 4, 1.1, 1);
-    const auto row = drafts(made)[0];
-    EXPECT_EQ(row.row.what, "cable cleats with fixings");
-    EXPECT_EQ(row.row.size, "for 19.5 mm");
-    EXPECT_EQ(row.count, 11);  // every 400 mm
 }
 
 TEST(Draft, CablesOfCircuitsStandWithTheirClips) {
@@ -110,21 +83,6 @@ TEST(Draft, AnItemWithoutWordsGoesByItsNameInTheBook) {
     const auto rows = drafts(made);
     EXPECT_EQ(rows[0].row.what, "bridge of sighs");
     EXPECT_EQ(rows[0].row.group, Group::put_right);
-}
-
-TEST(Draft, SandFillsTheTrenchAroundTheCable) {
-    HandMade made;
-    made.line(Part::ground, "sand and tape", 20, 4.2, 1);
-    // By hand: 0.3 m wide, 75 mm below, 100 mm above a cable of 19.5 mm, less the cable itself; 1.6
-    // t a cubic metre and a tenth more. An estimator's sheet has 1.4 t for 150 mm in all without
-    // waste.
-    const double by_hand =
-        (0.3 * (0.075 + 0.0195 + 0.1) - 3.14159265 / 4 * 0.0195 * 0.0195) * 20 * 1.6 * 1.1;
-    EXPECT_NEAR(drafts(made)[0].tonnes, by_hand, 1e-6);
-    made.run().legs.clear();
-    EXPECT_NEAR(drafts(made)[0].tonnes, by_hand, 1e-6);
-    made.scheme.run.stretches.clear();  // what lies there is not known
-    EXPECT_EQ(drafts(made)[0].tonnes, 0);
 }
 
 TEST(Draft, SizesAreTakenFromTheAnswerWhereItHasThem) {

@@ -22,7 +22,7 @@ TEST(Handling, TellsLengthAndRadius) {
     const auto all = handling(with_cable());
     ASSERT_EQ(all.size(), 1u);
     EXPECT_EQ(all[0].to, "Garage");
-    EXPECT_EQ(all[0].cut, "36.92 m");
+    EXPECT_EQ(all[0].cut, "37 m");
     EXPECT_EQ(all[0].bend, "117 mm (6 × 19.5 mm)");
     EXPECT_EQ(all[0].pull, "");  // nothing to pull through
 }

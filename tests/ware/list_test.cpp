@@ -71,7 +71,7 @@ TEST(List, TwoRunsOfTheSameAreOneOrder) {
     const List both = list_of(support::catalogue(), garage.job, {garage.part(), gym.part()});
     const Row cable = row_of(both, "armoured cable");
     EXPECT_NEAR(cable.quantity, 68.64, 1e-9);
-    EXPECT_EQ(cable.order, "cut 35 m (Garage), 35 m (Gym); or 1 × 100 m, 30 m left over");
+    EXPECT_EQ(cable.order, "cut 35 m (Garage), 35 m (Gym); or 1 drum of 100 m, 30 m left over");
     EXPECT_EQ(both.rows.size(), garage.list().rows.size());
     EXPECT_EQ(both.handling.size(), 2u);
     EXPECT_EQ(of_list(both).pence, 2 * of_bill(garage.bill).pence);
@@ -83,7 +83,7 @@ TEST(List, OneSparePairOfGlandsIsOrderedAndNotPriced) {
     for (const Row& row : list.rows) {
         if (row.what.find("spare") != std::string::npos) spare = row;
     }
-    EXPECT_EQ(spare.size, "20");
+    EXPECT_EQ(spare.size, "size 20");
     EXPECT_EQ(spare.quantity, 1);
     EXPECT_FALSE(spare.amount);
 }

@@ -20,14 +20,20 @@ Draft cut(std::vector<double> lengths) {
 }
 
 TEST(Order, CableIsCutInPiecesOfWholeMetres) {
-    EXPECT_EQ(words(cut({36.92})), "cut 37 m (Gym); or 1 × 50 m, 13 m left over");
+    EXPECT_EQ(words(cut({36.92})), "cut 37 m (Gym); or 1 drum of 50 m, 13 m left over");
     EXPECT_EQ(words(cut({36.92, 36.92, 22})),
-              "cut 2 × 37 m (Gym), 22 m (Gym); or 1 × 100 m, 4 m left over");
+              "cut 2 × 37 m (Gym), 22 m (Gym); or 1 drum of 100 m, 4 m left over");
+}
+
+TEST(Order, CableOfCircuitsComesOnReels) {
+    Draft reel = cut({9, 8});
+    reel.bought = Bought::reel;
+    EXPECT_EQ(words(reel), "1 reel of 25 m, 8 m left over");
 }
 
 TEST(Order, ManyPiecesAreToldTogether) {
     EXPECT_EQ(words(cut(std::vector<double>(9, 10))),
-              "cut 9 pieces, 90 m together; or 1 × 100 m, 10 m left over");
+              "cut 9 pieces, 90 m together; or 1 drum of 100 m, 10 m left over");
 }
 
 TEST(Order, SandIsByTheTonneAndTapeByTheRoll) {
@@ -48,7 +54,7 @@ TEST(Order, CleatsAreCountedAndDuctComesInCoils) {
     Draft duct;
     duct.bought = Bought::coupled;
     duct.row.quantity = 30;
-    EXPECT_EQ(words(duct), "1 × 50 m, 20 m left over");
+    EXPECT_EQ(words(duct), "1 coil of 50 m, 20 m left over");
     EXPECT_EQ(words(Draft{}), "");
 }
 

@@ -148,8 +148,9 @@ private:
         const Point left{frame_.left + 8, frame_.bottom - bar_high - 8};
         put("scale", scale_bar(out_.one_to, left, most));
         taken_.push_back({left.x, left.y - 4, left.x + most + 30, frame_.bottom});
-        if (!std::any_of(plan_.buildings.begin(), plan_.buildings.end(),
-                         [](const trench::BuildingSpot& b) { return b.stated; })) {
+        if (!std::any_of(
+                plan_.buildings.begin(), plan_.buildings.end(),
+                [](const trench::BuildingSpot& b) { return b.stated && !b.building->origin; })) {
             return;
         }
         const Point top{frame_.right - 16, frame_.bottom - 52};

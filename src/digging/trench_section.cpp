@@ -159,17 +159,15 @@ bool all_dug(const trench::Works& works) {
                        [](const trench::LegWork& leg) { return leg.trench.has_value(); });
 }
 
-void add_scale(double one_to, double wide, const tables::TrenchSizes& sizes,
-               parts::WordColumn& column) {
-    column.words("Sizes in millimetres. " + scale_words(one_to, wide),
+void add_scale(double one_to, double wide, bool alone, parts::WordColumn& column) {
+    column.words("Sizes in millimetres. " + scale_words(one_to, wide, alone),
                  {.size = 11, .weight = Weight::bold});
-    column.placed({Group{scale_bar(one_to, {column.left() + 2, column.y() + 4},
-                                   std::min(240.0, 0.5 * column.width())),
-                         {},
-                         "",
-                         "scale",
-                         ""}},
-                  column.y() + bar_high + 8);
+    const double most = std::min(240.0, 0.5 * column.width());
+    Items bar = scale_bar(one_to, {column.left() + 2, column.y() + 4}, most);
+    column.placed({Group{std::move(bar), {}, "", "scale", ""}}, column.y() + bar_high + 8);
+}
+
+void add_services(const tables::TrenchSizes& sizes, parts::WordColumn& column) {
     say_small(
         column,
         fmt::format("Keep {} mm from water, gas and other services at the least, more where "
@@ -211,7 +209,10 @@ Measured trench_sheet(const tables::Trench& tables, const trench::Works& works,
     out.one_to = scale_for(works, works.sorts, cell_width(works, wide - 2 * margin));
     if (wanted.alone) sheet_head(column, "Trench section", works.job.title);
     add_sorts(tables, works, out, column);
-    if (!works.sorts.empty()) add_scale(out.one_to, wide, tables.sizes, column);
+    if (!works.sorts.empty()) {
+        add_scale(out.one_to, wide, wanted.alone, column);
+        add_services(tables.sizes, column);
+    }
     column.gap(6);
     if (!all_dug(works)) add_fixed(works, column);
     for (const std::string& words : works.says) say(column, words);
@@ -224,9 +225,9 @@ Measured trench_section(const tables::Trench& tables, const trench::Works& works
                         double width) {
     parts::WordColumn column(0, width, 0);
     Measured out;
-    out.one_to = scale_for(works, {works.sorts[sort]}, width);
+    out.one_to = scale_for(works, works.sorts, width);
     add_sort(tables, works, works.sorts[sort], out.one_to, column, out.zero);
-    add_scale(out.one_to, width, tables.sizes, column);
+    add_scale(out.one_to, width, false, column);
     finish(out, sort_words(works, works.sorts[sort]), width, column);
     return out;
 }

@@ -34,7 +34,7 @@ TEST(LoadHandover, TapeLiesWellAboveTheSandThatCoversTheCable) {
 }
 
 TEST(LoadHandover, EverySurfaceIsMadeGood) {
-    for (const std::string& surface :
+    for (const char* surface :
          {"lawn", "bed", "path", "drive", "patio", "field", "shared path", "road"}) {
         int rows = 0;
         for (const MadeGood& row : support::catalogue().trench.made_good) {

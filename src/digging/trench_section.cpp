@@ -101,11 +101,13 @@ void add_cut(const tables::Trench& tables, const trench::Trench& trench, double 
     }
 }
 
-void add_sort(const tables::Trench& tables, const trench::Works& works, const trench::Sort& sort,
-              double one_to, parts::WordColumn& column, Point& zero) {
+/// Gives where the trench's upper left corner stands.
+Point add_sort(const tables::Trench& tables, const trench::Works& works, const trench::Sort& sort,
+               double one_to, parts::WordColumn& column) {
     const trench::Trench& trench = works.trenches[sort.trenches.front()];
     column.words(sort_words(works, sort), {.size = 13, .weight = Weight::bold}, 4);
     column.gap(2);
+    Point zero;
     add_cut(tables, trench, one_to, column, zero);
     const tables::TrenchSizes& sizes = tables.sizes;
     if (trench.lying.size() > 1) {
@@ -116,6 +118,7 @@ void add_sort(const tables::Trench& tables, const trench::Works& works, const tr
                         1000 * sizes.data_apart.value.number()));
     }
     column.gap(8);
+    return zero;
 }
 
 /// Many sorts stand in two columns.
@@ -133,8 +136,7 @@ void add_sorts(const tables::Trench& tables, const trench::Works& works, Measure
         for (std::size_t k = i; k < std::min(works.sorts.size(), i + across); ++k) {
             const double left = column.left() + static_cast<double>(k - i) * (cell + gutter);
             parts::WordColumn one(left, left + cell, column.y());
-            Point zero;
-            add_sort(tables, works, works.sorts[k], out.one_to, one, zero);
+            const Point zero = add_sort(tables, works, works.sorts[k], out.one_to, one);
             if (k == 0) out.zero = zero;
             foot = std::max(foot, one.y());
             append(row, one.take());
@@ -226,7 +228,7 @@ Measured trench_section(const tables::Trench& tables, const trench::Works& works
     parts::WordColumn column(0, width, 0);
     Measured out;
     out.one_to = scale_for(works, works.sorts, width);
-    add_sort(tables, works, works.sorts[sort], out.one_to, column, out.zero);
+    out.zero = add_sort(tables, works, works.sorts[sort], out.one_to, column);
     add_scale(out.one_to, width, false, column);
     finish(out, sort_words(works, works.sorts[sort]), width, column);
     return out;

@@ -106,15 +106,20 @@ TEST(Works, NothingIsDugForAnOverheadRun) {
     EXPECT_EQ(works.total.dug, cubic_metres(0));
 }
 
-TEST(Works, ACableThatStaysIsNotDugFor) {
+TEST(Works, BesideACableThatStaysIsDugByHandAndForItAloneNot) {
     const picture::Example& one = picture::example("old-garage-cable");
-    bool kept = false;
-    for (const answer::SchemeAnswer& scheme : one.answer.schemes) {
-        if (!stays(scheme.run.stretches.front())) continue;
-        kept = true;
-        EXPECT_TRUE(works_of({shop(), one.job, &scheme}).trenches.empty());
-    }
-    EXPECT_TRUE(kept);
+    answer::SchemeAnswer scheme = one.answer.schemes.front();
+    ASSERT_TRUE(scheme.run.stretches.front().separate_mm2);
+    const Works beside = works_of({shop(), one.job, &scheme});
+    ASSERT_EQ(beside.trenches.size(), 1u);
+    EXPECT_EQ(beside.trenches[0].lying.size(), 2u);
+    EXPECT_TRUE(beside.trenches[0].lying[0].there);
+    EXPECT_FALSE(beside.trenches[0].lying[1].there);
+    EXPECT_TRUE(says(beside, "an old cable lies there and stays"));
+    scheme.run.stretches.front().separate_mm2.reset();
+    const Works alone = works_of({shop(), one.job, &scheme});
+    EXPECT_TRUE(alone.trenches.empty());
+    EXPECT_TRUE(alone.legs[1].stays);
 }
 
 TEST(Works, SignsOfRunsGoOnAfterZ) {

@@ -38,7 +38,7 @@ Set set_at(const Box& box, Point target) {
 
 class Setter {
 public:
-    explicit Setter(Room room) : room_(std::move(room)) {}
+    Setter(Room room, std::vector<Box> solid) : room_(std::move(room)), solid_(std::move(solid)) {}
 
     /// Words and their line; none where there is no room for the words.
     std::optional<Items> place(Label label) {
@@ -62,8 +62,11 @@ private:
 
     /// No line through words, neither this one nor one that is there.
     bool lines_clear(const Set& one) const {
-        return std::none_of(set_.begin(), set_.end(), [&](const Set& other) {
+        const bool words = std::any_of(set_.begin(), set_.end(), [&](const Set& other) {
             return through(one.from, one.to, other.box) || through(other.from, other.to, one.box);
+        });
+        return !words && std::none_of(solid_.begin(), solid_.end(), [&](const Box& box) {
+            return through(one.from, one.to, box);
         });
     }
 
@@ -91,14 +94,15 @@ private:
     }
 
     Room room_;
+    std::vector<Box> solid_;
     std::vector<Set> set_;
 };
 
 }  // namespace
 
-Labels labelled(const std::vector<Label>& labels, const Room& room) {
+Labels labelled(const std::vector<Label>& labels, const Room& room, const std::vector<Box>& solid) {
     Labels done;
-    Setter setter(room);
+    Setter setter(room, solid);
     std::vector<Label> behind;
     const auto place = [&](const Label& label) {
         std::optional<Items> words = setter.place(label);

@@ -37,7 +37,7 @@ public:
         draw_legs();
         draw_buildings();
         draw_scale();
-        Labels words = labelled(labels(), {frame_, taken_, 3});
+        Labels words = labelled(labels(), {frame_, taken_, 3}, solid_);
         put("words", std::move(words.items));
         out_.all_said = words.left_out == 0 && plan_.legs.size() <= many_legs;
         return std::move(out_);
@@ -132,8 +132,9 @@ private:
             const Point middle = at(b.at);
             append(signs, building_sign(middle, sign_, b.building->origin));
             const double reach = reach_of(b);
-            taken_.push_back(
-                Box{middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+            solid_.push_back(
+                {middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+            taken_.push_back(solid_.back());
             if (electrode_at(b).empty()) continue;
             const Point hung = middle + Point{0, reach};
             append(rods, electrode_sign(hung));
@@ -257,6 +258,7 @@ private:
     PlanField out_;
     Box frame_;
     std::vector<Box> taken_;
+    std::vector<Box> solid_;  ///< buildings
     double sign_ = largest_sign;
 };
 

@@ -31,7 +31,7 @@ public:
         things();
         sizes();
         parts();
-        out_.box = {left() - cut_left, top() - cut_above, right() + cut_right,
+        out_.box = {left() - shown() - cut_left, top() - cut_above, right() + shown() + cut_right,
                     floor() + shown() + cut_below};
         return std::move(out_);
     }

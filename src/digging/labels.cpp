@@ -3,65 +3,123 @@
 #include "digging/ink.h"
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 
 namespace toft::digging {
 
 namespace {
 
-Wish wish_of(const Label& label) {
-    const Box box = callout_box(label.callout);
-    Wish wish;
-    for (const double times : {1.0, 2.0, 4.0}) {
-        for (const Point target : label.targets) {
-            const double reach = times * label.callout.reach;
-            const std::vector<Box> some = around(target, box.width(), box.height(), reach);
-            wish.preferred.insert(wish.preferred.end(), some.begin(), some.end());
-        }
-    }
-    return wish;
+/// True where the line from `a` to `b` has some part inside the box.
+bool through(Point a, Point b, const Box& box) {
+    double from = 0;
+    double to = 1;
+    const auto cut = [&](double start, double step, double low, double high) {
+        if (std::fabs(step) < 1e-12) return start > low && start < high;
+        const double one = (low - start) / step;
+        const double other = (high - start) / step;
+        from = std::max(from, std::min(one, other));
+        to = std::min(to, std::max(one, other));
+        return from < to;
+    };
+    return cut(a.x, b.x - a.x, box.left, box.right) && cut(a.y, b.y - a.y, box.top, box.bottom);
 }
 
-/// The target that is nearest to the words where they stand.
-Point best_target(const Label& label, const Box& box) {
-    return *std::min_element(label.targets.begin(), label.targets.end(), [&](Point a, Point b) {
-        return distance(nearest(box, a), a) < distance(nearest(box, b), b) - 1e-6;
-    });
+/// Where words stand, and the line from them to what they tell of.
+struct Set {
+    Box box;
+    Point from, to;
+};
+
+Set set_at(const Box& box, Point target) {
+    const double x = target.x <= box.centre().x ? box.left : box.right;
+    return {box, {x, std::clamp(target.y, box.top, box.bottom)}, target};
 }
 
-/// A place for each label with the rest of the room as it is; those that found none stay behind.
-std::vector<Label> place_all(std::vector<Label> labels, Room& room, Items& items) {
-    std::vector<Wish> wishes;
-    for (const Label& label : labels) wishes.push_back(wish_of(label));
-    const std::vector<Place> places = placed(wishes, room);
-    std::vector<Label> behind;
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        if (!places[i].free) {
-            behind.push_back(std::move(labels[i]));
-            continue;
-        }
-        labels[i].callout.target = best_target(labels[i], places[i].box);
-        append(items, callout_at(labels[i].callout, places[i].box));
-        room.taken.push_back(places[i].box);
+class Setter {
+public:
+    Setter(Room room, std::vector<Box> solid) : room_(std::move(room)), solid_(std::move(solid)) {}
+
+    /// Words and their line; none where there is no room for the words.
+    std::optional<Items> place(Label label) {
+        const Box box = callout_box(label.callout);
+        std::optional<Set> best = clear_place(label, box);
+        if (!best) best = any_place(label, box);
+        if (!best) return std::nullopt;
+        set_.push_back(*best);
+        room_.taken.push_back(best->box);
+        label.callout.target = best->to;
+        return callout_at(label.callout, best->box);
     }
-    return behind;
-}
+
+private:
+    bool is_free(const Box& box) const {
+        if (!contains(room_.frame, box)) return false;
+        const Box wide = grown(box, room_.gap);
+        return std::none_of(room_.taken.begin(), room_.taken.end(),
+                            [&](const Box& other) { return overlap(wide, other); });
+    }
+
+    /// No line through words, neither this one nor one that is there.
+    bool lines_clear(const Set& one) const {
+        const bool words = std::any_of(set_.begin(), set_.end(), [&](const Set& other) {
+            return through(one.from, one.to, other.box) || through(other.from, other.to, one.box);
+        });
+        return !words && std::none_of(solid_.begin(), solid_.end(), [&](const Box& box) {
+            return through(one.from, one.to, box);
+        });
+    }
+
+    std::optional<Set> clear_place(const Label& label, const Box& box) const {
+        for (const double times : {1.0, 2.0, 3.0, 5.0}) {
+            for (const Point target : label.targets) {
+                const double reach = times * label.callout.reach;
+                for (const Box& there : around(target, box.width(), box.height(), reach)) {
+                    const Set one = set_at(there, target);
+                    if (is_free(there) && lines_clear(one)) return one;
+                }
+            }
+        }
+        return std::nullopt;
+    }
+
+    std::optional<Set> any_place(const Label& label, const Box& box) const {
+        const Point target = label.targets.front();
+        const double reach = label.callout.reach;
+        const Place found =
+            placed({{around(target, box.width(), box.height(), reach)}}, room_).front();
+        if (!found.free) return std::nullopt;
+        const Set one = set_at(found.box, target);
+        return lines_clear(one) ? std::optional<Set>(one) : std::nullopt;
+    }
+
+    Room room_;
+    std::vector<Box> solid_;
+    std::vector<Set> set_;
+};
 
 }  // namespace
 
-Labels labelled(const std::vector<Label>& labels, const Room& room) {
+Labels labelled(const std::vector<Label>& labels, const Room& room, const std::vector<Box>& solid) {
     Labels done;
-    Room left = room;
-    std::vector<Label> pointing;
+    Setter setter(room, solid);
+    std::vector<Label> behind;
+    const auto place = [&](const Label& label) {
+        std::optional<Items> words = setter.place(label);
+        if (words) append(done.items, std::move(*words));
+        return words.has_value();
+    };
     for (const Label& label : labels) {
         if (label.targets.empty()) {
             ++done.left_out;
-        } else {
-            pointing.push_back(label);
+        } else if (!place(label)) {
+            behind.push_back(label);
         }
     }
-    std::vector<Label> behind = place_all(std::move(pointing), left, done.items);
-    for (Label& label : behind) label.callout.lines.resize(1);
-    done.left_out += static_cast<int>(place_all(std::move(behind), left, done.items).size());
+    for (Label& label : behind) {
+        label.callout.lines.resize(1);
+        if (!place(label)) ++done.left_out;
+    }
     return done;
 }
 

@@ -20,8 +20,9 @@ struct Labels {
     int left_out = 0;
 };
 
-/// The first in the list have the best places.
-Labels labelled(const std::vector<Label>& labels, const drawing::Room& room);
+/// The first in the list have the best places. Lines to what the words tell of go round `solid`.
+Labels labelled(const std::vector<Label>& labels, const drawing::Room& room,
+                const std::vector<drawing::Box>& solid = {});
 
 /// Boxes that cover a line, each at most so long.
 std::vector<drawing::Box> boxes_along(drawing::Point from, drawing::Point to, double half);

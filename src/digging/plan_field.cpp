@@ -37,7 +37,7 @@ public:
         draw_legs();
         draw_buildings();
         draw_scale();
-        Labels words = labelled(labels(), {frame_, taken_, 3});
+        Labels words = labelled(labels(), {frame_, taken_, 3}, solid_);
         put("words", std::move(words.items));
         out_.all_said = words.left_out == 0 && plan_.legs.size() <= many_legs;
         return std::move(out_);
@@ -132,8 +132,9 @@ private:
             const Point middle = at(b.at);
             append(signs, building_sign(middle, sign_, b.building->origin));
             const double reach = reach_of(b);
-            taken_.push_back(
-                Box{middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+            solid_.push_back(
+                {middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach});
+            taken_.push_back(solid_.back());
             if (electrode_at(b).empty()) continue;
             const Point hung = middle + Point{0, reach};
             append(rods, electrode_sign(hung));
@@ -148,8 +149,9 @@ private:
         const Point left{frame_.left + 8, frame_.bottom - bar_high - 8};
         put("scale", scale_bar(out_.one_to, left, most));
         taken_.push_back({left.x, left.y - 4, left.x + most + 30, frame_.bottom});
-        if (!std::any_of(plan_.buildings.begin(), plan_.buildings.end(),
-                         [](const trench::BuildingSpot& b) { return b.stated; })) {
+        if (!std::any_of(
+                plan_.buildings.begin(), plan_.buildings.end(),
+                [](const trench::BuildingSpot& b) { return b.stated && !b.building->origin; })) {
             return;
         }
         const Point top{frame_.right - 16, frame_.bottom - 52};
@@ -256,6 +258,7 @@ private:
     PlanField out_;
     Box frame_;
     std::vector<Box> taken_;
+    std::vector<Box> solid_;  ///< buildings
     double sign_ = largest_sign;
 };
 

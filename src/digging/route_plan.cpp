@@ -105,7 +105,8 @@ Measured with_list(const trench::Works& works, const trench::Plan& plan, const W
     PlanField field = plan_field(works, plan, {margin, wide - margin, column.y(), high});
     Measured out{{}, field.one_to, field.zero};
     column.placed(std::move(field.items), field.foot);
-    column.words(scale_words(field.one_to, wide), {.size = 11, .weight = Weight::bold});
+    column.words(scale_words(field.one_to, wide, wanted.alone),
+                 {.size = 11, .weight = Weight::bold});
     add_key(works, column);
     for (const std::string& words : plan.says) say_small(column, words);
     if (!field.all_said) {

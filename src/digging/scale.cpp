@@ -60,10 +60,12 @@ Items scale_bar(double one_to, Point left, double most) {
     return items;
 }
 
-std::string scale_words(double one_to, double sheet_width) {
-    return fmt::format(
-        "Scale 1:{} where this sheet is printed {} mm wide; at any other size go by the bar.",
-        significant(one_to, 6), significant(std::round(mm_of_units(sheet_width)), 5));
+std::string scale_words(double one_to, double sheet_width, bool alone) {
+    const std::string on = alone ? fmt::format("where this sheet is printed {} mm wide",
+                                               significant(std::round(mm_of_units(sheet_width)), 5))
+                                 : std::string("on A4");
+    return fmt::format("Scale 1:{} {}; at any other size go by the bar.", significant(one_to, 6),
+                       on);
 }
 
 }  // namespace toft::digging

@@ -24,7 +24,8 @@ const std::vector<double>& section_scales();
 drawing::Items scale_bar(double one_to, drawing::Point left, double most);
 inline constexpr double bar_high = 26;
 
-/// "Scale 1:200 where this sheet is printed 176 mm wide; else go by the bar."
-std::string scale_words(double one_to, double sheet_width);
+/// "Scale 1:200 where this sheet is printed 176 mm wide; at any other size go by the bar." Of a
+/// drawing on a paper, whose size is known: "Scale 1:200 on A4; …".
+std::string scale_words(double one_to, double sheet_width, bool alone);
 
 }  // namespace toft::digging

@@ -20,7 +20,8 @@ constexpr double most_high = 450;     // of several
 constexpr double cut_share = 0.56;    // of the sheet's width, for the trench and its ground
 constexpr double words_beside = 480;  // from this width on words stand beside the drawing
 constexpr double disc = 7.5;
-constexpr double gutter = 24;  // between two columns
+constexpr double least_cell = 306;  // of a section with its numbers
+constexpr double gutter = 24;       // between columns
 
 double scale_for(const trench::Works& works, const std::vector<trench::Sort>& sorts, double wide) {
     double one_to = section_scales().front();
@@ -101,40 +102,70 @@ void add_cut(const tables::Trench& tables, const trench::Trench& trench, double 
     }
 }
 
-void add_sort(const tables::Trench& tables, const trench::Works& works, const trench::Sort& sort,
-              double one_to, parts::WordColumn& column, Point& zero) {
+/// How far from each other things are kept, where there are several.
+std::string clear_words(const tables::TrenchSizes& sizes, const std::vector<trench::Lying>& lying) {
+    int power = 0;
+    int data = 0;
+    for (const trench::Lying& one : lying) {
+        power += one.kind == trench::Kind::cable || one.kind == trench::Kind::duct;
+        data += one.kind == trench::Kind::data;
+    }
+    std::string words;
+    if (power > 1) {
+        words += fmt::format("Clear between cables with power: {} mm. ",
+                             1000 * sizes.power_apart.value.number());
+    }
+    if (power > 0 && data > 0) {
+        words += fmt::format("Clear between power and data: {} mm.",
+                             1000 * sizes.data_apart.value.number());
+    }
+    return words;
+}
+
+/// Gives where the trench's upper left corner stands.
+Point add_sort(const tables::Trench& tables, const trench::Works& works, const trench::Sort& sort,
+               double one_to, parts::WordColumn& column) {
     const trench::Trench& trench = works.trenches[sort.trenches.front()];
     column.words(sort_words(works, sort), {.size = 13, .weight = Weight::bold}, 4);
     column.gap(2);
+    Point zero;
     add_cut(tables, trench, one_to, column, zero);
-    const tables::TrenchSizes& sizes = tables.sizes;
-    if (trench.lying.size() > 1) {
-        say_small(
-            column,
-            fmt::format("Clear between cables with power {} mm, between power and data {} mm.",
-                        1000 * sizes.power_apart.value.number(),
-                        1000 * sizes.data_apart.value.number()));
-    }
+    const std::string clear = clear_words(tables.sizes, trench.lying);
+    if (!clear.empty()) say_small(column, clear);
     column.gap(8);
+    return zero;
 }
 
-/// Many sorts stand in two columns.
+/// Many sorts stand side by side, as many as have room.
+std::size_t sorts_across(const trench::Works& works, double wide) {
+    if (works.sorts.size() <= 2) return 1;
+    const auto room = static_cast<std::size_t>((wide + gutter) / (least_cell + gutter));
+    return std::clamp<std::size_t>(room, 1, works.sorts.size());
+}
+
 double cell_width(const trench::Works& works, double wide) {
-    return works.sorts.size() > 2 && wide >= 600 ? (wide - gutter) / 2 : wide;
+    const auto across = static_cast<double>(sorts_across(works, wide));
+    return (wide - (across - 1) * gutter) / across;
+}
+
+/// Left to itself, a sheet of many sorts is wide enough for three side by side.
+double sheet_width(const trench::Works& works, const Wanted& wanted) {
+    const bool free = wanted.alone && !(wanted.width > 0);
+    if (!free || works.sorts.size() <= 4) return width_of(wanted);
+    return 2 * edge + 3 * least_cell + 2 * gutter + 1;
 }
 
 void add_sorts(const tables::Trench& tables, const trench::Works& works, Measured& out,
                parts::WordColumn& column) {
     const double cell = cell_width(works, column.width());
-    const std::size_t across = cell < column.width() ? 2 : 1;
+    const std::size_t across = sorts_across(works, column.width());
     for (std::size_t i = 0; i < works.sorts.size(); i += across) {
         double foot = column.y();
         Items row;
         for (std::size_t k = i; k < std::min(works.sorts.size(), i + across); ++k) {
             const double left = column.left() + static_cast<double>(k - i) * (cell + gutter);
             parts::WordColumn one(left, left + cell, column.y());
-            Point zero;
-            add_sort(tables, works, works.sorts[k], out.one_to, one, zero);
+            const Point zero = add_sort(tables, works, works.sorts[k], out.one_to, one);
             if (k == 0) out.zero = zero;
             foot = std::max(foot, one.y());
             append(row, one.take());
@@ -159,17 +190,15 @@ bool all_dug(const trench::Works& works) {
                        [](const trench::LegWork& leg) { return leg.trench.has_value(); });
 }
 
-void add_scale(double one_to, double wide, const tables::TrenchSizes& sizes,
-               parts::WordColumn& column) {
-    column.words("Sizes in millimetres. " + scale_words(one_to, wide),
+void add_scale(double one_to, double wide, bool alone, parts::WordColumn& column) {
+    column.words("Sizes in millimetres. " + scale_words(one_to, wide, alone),
                  {.size = 11, .weight = Weight::bold});
-    column.placed({Group{scale_bar(one_to, {column.left() + 2, column.y() + 4},
-                                   std::min(240.0, 0.5 * column.width())),
-                         {},
-                         "",
-                         "scale",
-                         ""}},
-                  column.y() + bar_high + 8);
+    const double most = std::min(240.0, 0.5 * column.width());
+    Items bar = scale_bar(one_to, {column.left() + 2, column.y() + 4}, most);
+    column.placed({Group{std::move(bar), {}, "", "scale", ""}}, column.y() + bar_high + 8);
+}
+
+void add_services(const tables::TrenchSizes& sizes, parts::WordColumn& column) {
     say_small(
         column,
         fmt::format("Keep {} mm from water, gas and other services at the least, more where "
@@ -204,16 +233,23 @@ std::string sort_words(const trench::Works& works, const trench::Sort& sort) {
 
 Measured trench_sheet(const tables::Trench& tables, const trench::Works& works,
                       const Wanted& wanted) {
-    const double wide = width_of(wanted);
+    const double wide = sheet_width(works, wanted);
     const double margin = wanted.alone ? edge : 0;
     parts::WordColumn column(margin, wide - margin, margin);
     Measured out;
     out.one_to = scale_for(works, works.sorts, cell_width(works, wide - 2 * margin));
     if (wanted.alone) sheet_head(column, "Trench section", works.job.title);
     add_sorts(tables, works, out, column);
-    if (!works.sorts.empty()) add_scale(out.one_to, wide, tables.sizes, column);
+    if (!works.sorts.empty()) {
+        add_scale(out.one_to, wide, wanted.alone, column);
+        add_services(tables.sizes, column);
+    }
     column.gap(6);
     if (!all_dug(works)) add_fixed(works, column);
+    if (!works.says.empty()) {
+        column.gap(6);
+        column.words("Before anything else", {.size = 13, .weight = Weight::bold}, 1);
+    }
     for (const std::string& words : works.says) say(column, words);
     if (wanted.alone) sheet_foot(column);
     finish(out, "Trench section: " + works.job.title, wide, column);
@@ -224,9 +260,9 @@ Measured trench_section(const tables::Trench& tables, const trench::Works& works
                         double width) {
     parts::WordColumn column(0, width, 0);
     Measured out;
-    out.one_to = scale_for(works, {works.sorts[sort]}, width);
-    add_sort(tables, works, works.sorts[sort], out.one_to, column, out.zero);
-    add_scale(out.one_to, width, tables.sizes, column);
+    out.one_to = scale_for(works, works.sorts, width);
+    out.zero = add_sort(tables, works, works.sorts[sort], out.one_to, column);
+    add_scale(out.one_to, width, false, column);
     finish(out, sort_words(works, works.sorts[sort]), width, column);
     return out;
 }

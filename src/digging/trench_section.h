@@ -11,7 +11,7 @@ namespace toft::digging {
 Measured trench_sheet(const tables::Trench& tables, const trench::Works& works,
                       const Wanted& wanted);
 
-/// One sort, for a paper; the sort must exist.
+/// One sort, for a paper, at the scale of all of them; the sort must exist.
 Measured trench_section(const tables::Trench& tables, const trench::Works& works, std::size_t sort,
                         double width);
 

@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <map>
 
 namespace toft::paper {
@@ -29,11 +30,13 @@ public:
 
     page::Paper write() {
         plan();
-        sections();
         legs();
+        sections();
         quantities();
-        before_digging();
-        who_digs();
+        if (digs()) {
+            before_digging();
+            who_digs();
+        }
         photographs();
         return std::move(paper_);
     }
@@ -41,7 +44,9 @@ public:
 private:
     void put(page::Block block) { paper_.blocks.push_back(std::move(block)); }
     void heading(const std::string& words) { put(page::Heading{words, page::Level::part}); }
-    static std::string mm(Metres m) { return significant(1000 * m.number(), 4) + " mm"; }
+    static std::string mm(Metres m) {
+        return significant(std::round(1000 * m.number()), 6) + " mm";
+    }
 
     void plan() {
         put(page::Heading{"Ground works of " + s_.answer.job, page::Level::chapter});
@@ -50,13 +55,18 @@ private:
         for (const std::string& words : works_.says) put(page::Caution{words});
     }
 
+    /// Trenches, or an electrode to be driven.
+    bool digs() const { return !works_.trenches.empty() || !works_.electrodes.empty(); }
+
     void sections() {
-        put(page::NewPage{});
         if (works_.sorts.empty()) {
-            heading("Nothing is dug");
-            put(page::Words{"No leg of this scheme lies in ground that is to be opened."});
+            heading("No trench is dug");
+            put(
+                page::Words{"No leg of this scheme lies in ground that is to be opened: the table "
+                            "says how each is fixed."});
             return;
         }
+        put(page::NewPage{});
         heading(works_.sorts.size() == 1 ? "The trench" : "The trenches");
         for (std::size_t i = 0; i < works_.sorts.size(); ++i) {
             const digging::Measured cut =
@@ -76,7 +86,6 @@ private:
     }
 
     void legs() {
-        put(page::NewPage{});
         heading("Every leg, from the house outwards");
         Table table{{{"Leg", 1}, {"Length", 1.6}, {"How it lies", 4}, {"What lies or holds it", 5}},
                     {}};
@@ -95,6 +104,7 @@ private:
 
     void quantities() {
         if (works_.trenches.empty()) return;
+        put(page::NewPage{});
         heading("Trenches");
         Table table{{{"Legs in it", 2},
                      {"Surface", 2},
@@ -268,7 +278,7 @@ private:
     }
 
     void photographs() {
-        put(page::NewPage{});
+        if (digs()) put(page::NewPage{});
         heading(works_.trenches.empty() ? "Photograph as it is done"
                                         : "Photograph before it is covered");
         put(
@@ -280,7 +290,7 @@ private:
         }
         put(std::move(table));
         depths();
-        for (const char* name : {"Remarks", "Covered on", "Name and signature"}) {
+        for (const char* name : {"Remarks", "Finished on", "Name and signature"}) {
             put(page::Field{name});
         }
     }

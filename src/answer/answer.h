@@ -4,6 +4,7 @@
 
 #include "answer/guarding.h"
 #include "finding/rule.h"
+#include "price/bill.h"
 #include "search/search.h"
 #include "special/advice.h"
 #include "walk/walk.h"
@@ -20,6 +21,8 @@ namespace toft::answer {
 struct PriceAnswer {
     double house_end = 0, run = 0, ground = 0, far_end = 0, test_and_paper = 0, put_right_first = 0;
     double net = 0, vat = 0, total = 0;
+    /// Of the same scheme with every price of the book at its low end, and at its high.
+    double net_low = 0, net_high = 0, total_low = 0, total_high = 0;
     std::string currency = "GBP";
     std::string basis;
 };
@@ -252,6 +255,9 @@ struct SchemeAnswer {
     std::vector<std::string> not_built;  ///< ids of runs that this way leaves out
     std::vector<TrenchAnswer> trenches;  ///< shared by runs of this way
     study::RunScheme scheme;  ///< for whoever wants to work on it further; not part of the document
+    price::Bill bill;         ///< of its own run, line by line; not part of the document
+    /// What runs before it buy once for the whole place; not part of the document.
+    std::vector<price::Item> bought_before;
 };
 
 struct DroppedAnswer {
@@ -415,6 +421,9 @@ struct Question {
     std::function<bool(const Progress&)> go_on = {};
     /// How many jobs or readings of several runs are solved, after each; says whether to go on.
     std::function<bool(long)> told = {};
+    /// What runs before buy once for the whole place: the run asked about does not pay for it
+    /// again.
+    std::vector<price::Item> bought_before = {};
 };
 
 /// The run that is asked about, with so many phases.

@@ -56,6 +56,8 @@ public:
         out_.rank = rank;
         out_.key = c_.key;
         out_.scheme = c_.scheme;
+        out_.bill = recorded_.bill();
+        out_.bought_before = q_.bought_before;
         out_.conditional_on = c_.conditional_on;
         out_.headroom = c_.headroom;
         out_.governed_by = c_.governed_by ? c_.governed_by->name : "";
@@ -93,6 +95,10 @@ private:
                       p.net.number(),
                       p.vat.number(),
                       p.total.number(),
+                      recorded_.price_low().net.number(),
+                      recorded_.price_high().net.number(),
+                      recorded_.price_low().total.number(),
+                      recorded_.price_high().total.number(),
                       "GBP",
                       q_.book.name};
     }

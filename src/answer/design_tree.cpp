@@ -201,9 +201,11 @@ private:
         const std::vector<std::string> hangs =
             answer_.sound ? std::vector<std::string>() : hangs_on(schemes_of(found), layout);
         std::vector<SchemeAnswer> parts;
+        std::vector<price::Item> bought;
         for (std::size_t i = 0; i < way.runs.size(); ++i) {
-            parts.push_back(part(way.runs[i], layout.tree.order[i].run, layout));
+            parts.push_back(part(way.runs[i], {layout.tree.order[i].run, bought}, layout));
             parts.back().conditional_on = hangs;
+            add_new(bought, way.runs[i].judged.once);
         }
         SchemeAnswer whole = parts.front();
         whole.further.assign(parts.begin() + 1, parts.end());
@@ -211,8 +213,16 @@ private:
         return whole;
     }
 
-    SchemeAnswer part(const FollowedRun& run, std::size_t index, const Layout& layout) {
-        Question of_run{q_.catalogue, q_.book, layout.job, q_.all, q_.milliseconds, q_.memo, index};
+    /// Place of a run in the job, and what runs before it buy once for the whole place.
+    struct After {
+        std::size_t run;
+        const std::vector<price::Item>& bought;
+    };
+
+    SchemeAnswer part(const FollowedRun& run, const After& after, const Layout& layout) {
+        Question of_run{q_.catalogue,    q_.book, layout.job, q_.all,
+                        q_.milliseconds, q_.memo, after.run};
+        of_run.bought_before = after.bought;
         of_run.incoming = run.behind ? &run.incoming : nullptr;
         of_run.bonds_beyond = run.bonds_beyond;
         Silent silent;
@@ -322,16 +332,24 @@ private:
         return part.run.id + ": " + said;
     }
 
+    /// All are whole pennies, and so is their sum.
     static void add_price(PriceAnswer& sum, const PriceAnswer& more) {
-        sum.house_end += more.house_end;
-        sum.run += more.run;
-        sum.ground += more.ground;
-        sum.far_end += more.far_end;
-        sum.test_and_paper += more.test_and_paper;
-        sum.put_right_first += more.put_right_first;
-        sum.net += more.net;
-        sum.vat += more.vat;
-        sum.total += more.total;
+        const auto add = [](double& to, double amount) {
+            to = penny(pounds(to + amount)).number();
+        };
+        add(sum.house_end, more.house_end);
+        add(sum.run, more.run);
+        add(sum.ground, more.ground);
+        add(sum.far_end, more.far_end);
+        add(sum.test_and_paper, more.test_and_paper);
+        add(sum.put_right_first, more.put_right_first);
+        add(sum.net, more.net);
+        add(sum.vat, more.vat);
+        add(sum.total, more.total);
+        add(sum.net_low, more.net_low);
+        add(sum.net_high, more.net_high);
+        add(sum.total_low, more.total_low);
+        add(sum.total_high, more.total_high);
     }
 
     /// Facts that at their worse end alone break the way, all others at their better.

@@ -13,9 +13,16 @@ namespace {
 
 using rules::Verdict;
 
-std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>>& findings) {
+std::vector<price::Item> remedies_of(const std::vector<rules::Finding<Recording>>& findings,
+                                     const std::vector<price::Item>& bought_before) {
     std::vector<price::Item> items;
     for (const auto& finding : findings) search::add_remedy(finding, items);
+    items.erase(std::remove_if(items.begin(), items.end(),
+                               [&](price::Item item) {
+                                   return std::find(bought_before.begin(), bought_before.end(),
+                                                    item) != bought_before.end();
+                               }),
+                items.end());
     return items;
 }
 
@@ -47,11 +54,18 @@ Recorded::Recorded(const Question& q, const study::RunScheme& scheme) {
                        limit * factor),
            1, "Ω");
     figures_of_loss(q.book);
+    price(q, scheme);
+}
+
+void Recorded::price(const Question& q, const study::RunScheme& scheme) {
     Silent silent;
-    const auto plain_setting =
+    const auto setting =
         study::prepare(silent, q.catalogue, q.job, run_at(q, scheme.phases), study::Corner{});
-    figures_of_price(price::price_of(ledger_, q.book, plain_setting, scheme,
-                                     {remedies_of(findings_), price::wired(figures_)}));
+    const price::Extras extras{remedies_of(findings_, q.bought_before), price::wired(figures_)};
+    figures_of_price(price::price_of(ledger_, q.book, setting, scheme, extras));
+    bill_ = price::bill_of(q.book, setting, scheme, extras);
+    price_low_ = price::price_of(silent, price::at_low(q.book), setting, scheme, extras);
+    price_high_ = price::price_of(silent, price::at_high(q.book), setting, scheme, extras);
 }
 
 template <class T>

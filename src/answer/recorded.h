@@ -3,6 +3,7 @@
 
 #include "answer/answer.h"
 #include "earthing/touch_figures.h"
+#include "price/bill.h"
 #include "rules/rulebook.h"
 #include "study/selectivity.h"
 
@@ -50,6 +51,13 @@ public:
     /// The working of a rule or figure by name; none when there is no such name.
     std::optional<Working> working(const std::string& asked) const;
 
+    /// What the price is the sum of.
+    const price::Bill& bill() const { return bill_; }
+
+    /// The price by the low and by the high end of the book.
+    const price::Price<Silent>& price_low() const { return price_low_; }
+    const price::Price<Silent>& price_high() const { return price_high_; }
+
     /// Every citation on which any figure rests, each once.
     std::vector<const Citation*> citations() const;
 
@@ -72,6 +80,7 @@ private:
     void figures_of_pairs(const study::RunScheme& scheme);
     void figures_of_loss(const price::Book& book);
     void figures_of_price(const price::Price<Recording>& price);
+    void price(const Question& question, const study::RunScheme& scheme);
 
     Recording ledger_;
     study::Setting<Recording> setting_;
@@ -81,6 +90,8 @@ private:
     std::vector<study::FarDevice> far_;
     std::vector<study::SelectivePair<Recording>> pairs_;
     std::vector<Figure> named_;
+    price::Bill bill_;
+    price::Price<Silent> price_low_, price_high_;
 };
 
 }  // namespace toft::answer

@@ -108,6 +108,10 @@ inline Traced<double> ln(const Traced<double>& a) {
     return traced(ln(a.value), call("ln", a.expression));
 }
 
+inline Traced<Pounds> penny(const Traced<Pounds>& a) {
+    return traced(penny(a.value), call("penny", a.expression));
+}
+
 template <class A, class B>
 requires EitherTraced<A, B> Traced<double> power(const A& a, const B& b) {
     return traced(power(plain(a), plain(b)),

@@ -58,4 +58,10 @@ constexpr HeatConstant heat_constant(double v) { return HeatConstant(v); }
 constexpr Pounds pounds(double v) { return Pounds(v); }
 constexpr PoundsPerMetre pounds_per_metre(double v) { return PoundsPerMetre(v); }
 
+/// To the whole penny; half a penny goes up, and so does what misses half a penny by less than a
+/// millionth of one, as a sum in binary may.
+inline Pounds penny(Pounds amount) {
+    return Pounds(std::floor(amount.number() * 100 + (0.5 + 1e-6)) / 100);
+}
+
 }  // namespace toft

@@ -30,8 +30,12 @@ std::optional<Picked> pick(const answer::Question& question, const std::string& 
         const answer::SchemeAnswer* part = run.empty() ? &way : answer::part_of(way, run);
         left_out = !part;
         if (left_out) return std::nullopt;
-        Picked picked{answer::as_built(question.job, way), 0, part->scheme, part->incoming,
-                      part->bonds_beyond};
+        Picked picked{answer::as_built(question.job, way),
+                      0,
+                      part->scheme,
+                      part->incoming,
+                      part->bonds_beyond,
+                      part->bought_before};
         picked.run = place_of(picked.job, part->run.id);
         if (!by_key) return picked;
         answer::Question of_run{question.catalogue, question.book, picked.job};

@@ -22,6 +22,7 @@ struct Picked {
     study::RunScheme scheme;
     std::optional<study::Incoming> incoming;
     bool bonds_beyond = false;
+    std::vector<price::Item> bought_before = {};  ///< once for the place, by runs before it
 };
 
 /// The scheme of that rank in the answer's list, or of that key among all buildable ones; the

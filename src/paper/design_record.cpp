@@ -42,19 +42,18 @@ Blocks opening(const Subject& s) {
     return blocks;
 }
 
-/// The pictures of the runs that leave the house; of others they would show a house that is not
-/// there.
+/// Of runs from the house all; of others those that know such runs.
 Blocks drawings(const Subject& s) {
     Blocks blocks;
     const SchemeAnswer& way = s.answer.schemes[s.scheme];
     const site::Job built = answer::as_built(s.job, way);
     for (const SchemeAnswer* part : runs_of(s)) {
-        if (!part->run.feeder.empty()) continue;
         const bool alone = built.runs.size() == 1;
         const site::Job job = alone ? built : answer::seen_from(built, part->run.id);
         const answer::Answer answer = alone ? s.answer : answer::for_run(s.answer, part->run.id);
         for (const char* name : {"place", "single-line", "curves"}) {
             const gallery::Picture* picture = gallery::find_picture(name);
+            if (!part->run.feeder.empty() && !picture->from_building) continue;
             blocks.push_back(page::WholePage{picture->draw({s.catalogue, job, answer, s.scheme})});
         }
     }

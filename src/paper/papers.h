@@ -1,6 +1,7 @@
 #pragma once
 // Every paper there is, by name.
 
+#include "paper/ground_sheet.h"
 #include "paper/subject.h"
 
 #include <string_view>
@@ -9,7 +10,11 @@ namespace toft::paper {
 
 page::Paper design_record(const Subject& subject);
 page::Paper test_sheet(const Subject& subject);
+page::Paper materials(const Subject& subject);
 page::Paper installers_sheet(const Subject& subject);
+page::Paper clients_choice(const Subject& subject);  ///< the scheme need not exist
+page::Paper users_sheet(const Subject& subject);
+page::Paper labels(const Subject& subject);
 
 struct Kind {
     const char* file;  ///< of its file, without ending

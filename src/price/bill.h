@@ -2,20 +2,13 @@
 // What a scheme is made of and what is done for it, line by line: the very lines its price is the
 // sum of. Page: docs/price-book.md.
 
+#include "price/part.h"
 #include "price/price.h"
 
 #include <string>
 #include <vector>
 
 namespace toft::price {
-
-enum class Part { house_end, run, ground, far_end, test_and_paper, remedies };
-inline constexpr int parts = 6;
-
-/// "house end", "run", …
-const char* part_word(Part part);
-
-enum class Sort { material, labour, service };
 
 struct BillLine {
     Part part = Part::house_end;
@@ -34,5 +27,18 @@ using Bill = std::vector<BillLine>;
 /// The bill of one scheme; quantities of nothing are left out.
 Bill bill_of(const Book& book, const study::Setting<Silent>& setting,
              const study::RunScheme& scheme, const Extras& extras);
+
+/// Parts, net, tax and total of a bill, as price_of gives them.
+Price<Silent> price_of_bill(const Bill& bill, const Book& book);
+
+/// Work of one kind in a bill.
+struct TaskHours {
+    std::string task;  ///< "labour on the glands"
+    double hours = 0;
+    Pounds amount;
+};
+
+/// Labour by task, in order of the bill; the same task of several legs or circuits together.
+std::vector<TaskHours> hours_by_task(const Bill& bill);
 
 }  // namespace toft::price

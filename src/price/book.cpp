@@ -1,7 +1,7 @@
 #include "price/book.h"
 
-#include "base/text.h"
 #include "base/csv.h"
+#include "base/text.h"
 
 #include <fmt/format.h>
 
@@ -54,34 +54,19 @@ private:
     std::vector<Entry> entries_;
 };
 
-/// Armoured XLPE copper goes without its family: "cable 2x10", "cable flat twin and earth 2x2.5".
-std::string cable_item(const tables::Cable& cable) {
-    const bool plain = cable.family == tables::Family::armoured_xlpe_copper;
-    return fmt::format("cable {}{}{}x{}", plain ? "" : tables::family_word(cable.family),
-                       plain ? "" : " ", cable.cores, significant(cable.section.number(), 6));
-}
-
-/// The item that prices a device: a fuse by its rating (and its standard, unless it is the
-/// household one), a breaker by its type and what it can break.
-std::string device_item(const tables::Device& device) {
-    const std::string rating = significant(device.rating.number(), 6);
-    const std::string breaking = significant(device.breaking.value.number() / 1000, 4);
-    switch (device.kind) {
-        case tables::Kind::fuse:
-        case tables::Kind::rewirable:
-            if (device.standard == "BS 88-3") return "fuse " + rating;
-            return fmt::format("fuse {} {}", device.standard, rating);
-        case tables::Kind::breaker:
-            return fmt::format("breaker {} {} kA", device.curve, breaking);
-        case tables::Kind::rcbo:
-            return fmt::format("RCBO {} {} kA", device.curve, breaking);
-        case tables::Kind::moulded:
-            return fmt::format("moulded breaker {} kA", breaking);
-    }
-    return "";
-}
-
 }  // namespace
+
+Book at_low(const Book& book) {
+    Book low = book;
+    static_cast<Prices&>(low) = book.low;
+    return low;
+}
+
+Book at_high(const Book& book) {
+    Book high = book;
+    static_cast<Prices&>(high) = book.high;
+    return high;
+}
 
 Outcome<Book> read_book(std::string_view name, std::string_view text,
                         const tables::Catalogue& catalogue) {
@@ -98,15 +83,13 @@ Outcome<Book> read_book(std::string_view name, std::string_view text,
         book.cables.push_back(pounds_per_metre(reader.need(cable_item(cable))));
     }
     for (const tables::Conductor& sold : catalogue.separates) {
-        book.separates.push_back(
-            pounds_per_metre(reader.need("separate " + significant(sold.section.number(), 6))));
+        book.separates.push_back(pounds_per_metre(reader.need(separate_item(sold))));
     }
     for (const tables::Device& device : catalogue.devices) {
-        const bool large = !device.fuse() && device.rating > amperes(40);
-        book.devices.push_back(pounds(reader.need(device_item(device)) +
-                                      (large ? reader.need("breaker over 40 A extra") : 0)));
+        book.devices.push_back(pounds(reader.need(device_item(device))));
     }
     if (!reader.faults.empty()) return failed(std::move(reader.faults));
+    book.low = book.high = book.cost = book;
     return book;
 }
 

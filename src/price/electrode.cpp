@@ -10,13 +10,9 @@ double rod_pieces(Metres length, Metres section) {
 
 template <class L>
 ValueIn<L, Pounds> electrode_price(L& ledger, const Book& book, double pieces) {
-    const auto stated = [&](const Name& name, Item item) {
-        return ledger.stated(name, pounds(book.amount(item)), book.name.c_str());
-    };
-    return stated({"p.rod", "rods, by the piece"}, Item::rod) * pieces +
-           stated({"p.pit", "connection and inspection pit"}, Item::rod_connection_and_pit) +
-           stated({"p.rodlabour", "labour on the electrode"}, Item::labour_hour) *
-               (book.amount(Item::hours_rod) * pieces);
+    NoSink silent;
+    Lines<L, NoSink> lines(ledger, book, silent);
+    return electrode_lines(lines, pieces);
 }
 
 template Pounds electrode_price(Silent&, const Book&, double);

@@ -1,5 +1,6 @@
 #pragma once
-// The items every price book must price, besides cables and devices. Each has a word in the book.
+// The items every price book must price, besides cables and devices. Each has a word in the book,
+// a unit, and something it is used for.
 
 #include <cstddef>
 #include <string_view>
@@ -70,10 +71,24 @@ enum class Item {
     hours_old_cable_off,
     parting_two_earths,
     parting_neutral_and_earth,
-    tracing_a_borrowed_neutral
+    tracing_a_borrowed_neutral,
+    margin_percent
 };
 
-inline constexpr std::size_t item_count = 64;
+inline constexpr std::size_t item_count = 65;
+
+/// What is paid for: a thing, an hour's work, a job done for a sum.
+enum class Sort { material, labour, service };
+
+struct ItemFacts {
+    const char* word;  ///< in the book
+    const char* unit;  ///< m, each, h, pair, set, job, %, …
+    Sort sort;         ///< of what is bought
+    bool bought;       ///< pounds for each unit; else a quantity: hours, metres, per cent
+    const char* use;   ///< what toft uses it for
+};
+
+const ItemFacts& facts_of(Item item);
 
 /// The item's word in the book.
 const char* item_word(Item item);

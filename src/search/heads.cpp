@@ -47,7 +47,7 @@ Span span_of_route(const Judge& judge, const price::Book& book, const study::Run
     study::Figures<Silent> figures;
     study::work_out(silent, *better, scheme, study::Stage::circuits, figures);
     const auto price = price::price_of(silent, book, *better, scheme, {{}, price::wired(figures)});
-    return route_span(book, finding.price, price);
+    return widened(route_span(book, finding.price, price), out_of_step(book, *better));
 }
 
 HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vector<Head>& heads,

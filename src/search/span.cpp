@@ -54,18 +54,20 @@ long parts_to_bond(const Setting<Silent>& s) {
                          [](const study::MetalPart& part) { return part.extraneous; });
 }
 
-/// With tax; no other part of a price counts.
+double tax(const price::Book& book) { return 1 + book.amount(price::Item::vat_percent) / 100; }
+
+/// With tax, which is not rounded: spans of route and head add up.
 double total_of(const price::Book& book, Pounds laid, Pounds far_end, Pounds first) {
-    price::Price<Silent> price;
-    price.run = laid;
-    price.far_end = far_end;
-    price.remedies = first;
-    price::add_up(price, book);
-    return price.total.number();
+    return (laid + far_end + first).number() * tax(book);
 }
 
-/// Sums of money that differ by less are told apart by nothing but rounding.
-constexpr double rounding = 1e-6;
+/// Of two totals the tax is rounded, each by half a penny at the most.
+constexpr double rounding = 0.01 + 1e-6;
+
+/// Lines of a price that move with the length of a stretch (cable, separate conductor and its
+/// labour) and of a leg (trench or fixings, bed, duct, labour).
+constexpr std::size_t lines_of_stretch = 3;
+constexpr std::size_t lines_of_leg = 4;
 
 }  // namespace
 
@@ -83,6 +85,17 @@ bool Span::surely_above(const Span& other) const {
 Span operator+(const Span& a, const Span& b) {
     return {a.far_low + b.far_low, a.far_high + b.far_high, a.near_low + b.near_low,
             a.near_high + b.near_high};
+}
+
+double out_of_step(const price::Book& book, const Setting<Silent>& setting) {
+    const std::size_t lines =
+        lines_of_stretch * setting.stretches.size() + lines_of_leg * setting.legs.size();
+    // Half a penny a line where it is looked at, and as much where the lengths end.
+    return 0.01 * static_cast<double>(lines) * tax(book);
+}
+
+Span widened(const Span& span, double by) {
+    return {span.far_low - by, span.far_high + by, span.near_low - by, span.near_high + by};
 }
 
 Span route_span(const price::Book& book, const price::Price<Silent>& worse,

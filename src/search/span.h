@@ -19,6 +19,13 @@ struct Span {
 
 Span operator+(const Span& a, const Span& b);
 
+/// Every line of a price is rounded to the penny, so that a price does not move quite in step with
+/// the lengths: by at most this, pounds with tax.
+double out_of_step(const price::Book& book, const study::Setting<Silent>& setting);
+
+/// Wider by so much at every end.
+Span widened(const Span& span, double by);
+
 /// Whether both settings price every scheme of that earthing alike, but for what is to be put right
 /// first: the same lengths, metal to bond and feed of the final circuits.
 bool priced_alike(const study::Setting<Silent>& a, const study::Setting<Silent>& b,

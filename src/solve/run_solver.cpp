@@ -13,8 +13,8 @@ using rules::rule_count;
 using study::End;
 using study::Setting;
 
-/// Sums of money that differ by less are told apart by nothing but rounding.
-constexpr double rounding = 1e-6;
+/// Tax is rounded by half a penny at the most.
+constexpr double rounding = 0.005 + 1e-6;
 
 const Setting<Silent>& with_phases(const std::vector<Setting<Silent>>& settings, int phases) {
     for (const Setting<Silent>& s : settings) {

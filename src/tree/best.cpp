@@ -5,6 +5,7 @@
 #include "tree/tighten.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace toft::tree {
 
@@ -88,7 +89,14 @@ private:
     }
 
     double price_of(const Items& bought) const {
-        return price_once(at_.book, bought) * (1 + at_.book.amount(price::Item::vat_percent) / 100);
+        const double tax = at_.book.amount(price::Item::vat_percent) / 100;
+        double sum = price_once(at_.book, bought) * (1 + tax);
+        for (const price::Item item : bought) {
+            // Unless its tax is whole pennies the run that buys it may round a penny less.
+            const Pounds more = at_.book.one(item) * tax;
+            if (std::fabs((more - penny(more)).number()) > penny_part) sum -= 0.01;
+        }
+        return sum;
     }
 
     /// No way that buys those once costs less: each run by its cheapest choice.

@@ -93,7 +93,6 @@ public:
           own_(place < manner.wanted.own_electrode.size() ? manner.wanted.own_electrode[place]
                                                           : std::nullopt),
           run_(tree.order[place].run),
-          tax_(1 + at.book.amount(price::Item::vat_percent) / 100),
           feeds_others_(std::any_of(tree.order.begin(), tree.order.end(),
                                     [&](const Place& p) { return p.parent == place; })) {}
 
@@ -289,8 +288,10 @@ private:
 
     void pair(RunChoices& out, const RouteParts& route, const HeadParts& head,
               const Judges& judges) {
-        const double net = route.price + head.price;
-        HeadMark mark{net * tax_ + route.lost, head.head.device->rating,
+        price::Price<Silent> p = route.parts;
+        p.house_end = head.house_end;
+        price::add_up(p, at_.book);
+        HeadMark mark{p.total.number() + route.lost, head.head.device->rating,
                       head.head.fed_from == site::FedFrom::spare_way, route.choice.once};
         mark.once.insert(mark.once.end(), head.once.begin(), head.once.end());
         if (beaten(mark)) return;
@@ -302,10 +303,7 @@ private:
         c.scheme.head_stays = head.head.stays;
         c.leaves.device = depth_ == Depth::quick ? strongest_ : head.head.device;
         c.once = mark.once;
-        price::Price<Silent> p = route.parts;
-        p.house_end = head.house_end;
-        price::add_up(p, at_.book);
-        c.price = p.total.number() + route.lost;
+        c.price = mark.price;
         study::Figures<Silent> figures = route.figures;
         if (!judges.best.meets(Sees::both, c.scheme, floor_, figures)) return;
         passed_.push_back(head.head);
@@ -328,7 +326,6 @@ private:
     Floor floor_;
     std::optional<bool> own_;  ///< whether it is to have an electrode of its own
     std::size_t run_;
-    double tax_;  ///< price with tax over price without
     bool feeds_others_;
     Earth earth_ = Earth::supply;
     std::vector<Accepted> accepted_;  ///< sound whatever arrives, but for drop

@@ -39,7 +39,7 @@ void add_up(const Workplace& at, Followed& all) {
         for (const price::Item item : run.judged.once) {
             if (std::find(all.once.begin(), all.once.end(), item) != all.once.end()) continue;
             all.once.push_back(item);
-            run.judged.price.remedies = run.judged.price.remedies + pounds(at.book.amount(item));
+            run.judged.price.remedies = run.judged.price.remedies + at.book.one(item);
         }
         price::add_up(run.judged.price, at.book);
         all.net += run.judged.price.net.number();

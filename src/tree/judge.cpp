@@ -89,7 +89,7 @@ Judged RunJudge::priced(const RunScheme& scheme, const study::Figures<Silent>& f
 
 double price_once(const price::Book& book, const std::vector<price::Item>& once) {
     double sum = 0;
-    for (const price::Item item : once) sum += book.amount(item);
+    for (const price::Item item : once) sum += book.one(item).number();
     return sum;
 }
 

@@ -53,7 +53,8 @@ double least_price(const Workplace& at, const RunJudge& judge, bool behind) {
         const auto scheme = search::scheme_of(routes.front(), head);
         end = std::min(end, judge.priced(scheme, {}, {}).price.house_end.number());
     }
-    return (way + end) * (1 + at.book.amount(price::Item::vat_percent) / 100);
+    constexpr double half_penny = 0.005;  // by which tax may be rounded down
+    return (way + end) * (1 + at.book.amount(price::Item::vat_percent) / 100) - half_penny;
 }
 
 /// Of any scheme: digging is the same for all.

@@ -19,8 +19,10 @@ struct Halvings {
 constexpr Halvings usual;
 constexpr Halvings where_dear{5, 8};
 
-/// Sums of money that differ by less are told apart by nothing but rounding.
-constexpr double rounding = 1e-6;
+/// Sums of money that differ by less are told apart by nothing but lines rounded to the penny.
+constexpr double rounding = 0.05;
+/// … nor does a price that goes straight leave its line by more.
+constexpr double beside_line = 0.25;
 
 bool yes_or_no(const study::OpenFact& fact) { return fact.unit == "no or yes"; }
 
@@ -73,7 +75,7 @@ private:
     bool steady(double low, double high, const Solution& best) const {
         if (!best.sound()) return true;
         const double mean = (total(low, best) + total(high, best)) / 2;
-        return std::abs(total((low + high) / 2, best) - mean) <= rounding;
+        return std::abs(total((low + high) / 2, best) - mean) <= beside_line;
     }
 
     /// Moves the ends of neighbours towards each other while the answer is theirs; what else comes

@@ -31,5 +31,13 @@ TEST(Units, ALowPowerFactorMeansMoreVoltAmperesForTheSameWatts) {
     EXPECT_DOUBLE_EQ(apparent(Watts{1000}, 0.8).number(), 1250);
 }
 
+TEST(Penny, HalvesGoUpEvenWhereBinaryFallsShort) {
+    EXPECT_EQ(penny(pounds(192.192)), pounds(192.19));
+    EXPECT_EQ(penny(pounds(0.125)), pounds(0.13));
+    EXPECT_EQ(penny(pounds(1.005)), pounds(1.01));  // a little less than that in binary
+    EXPECT_EQ(penny(pounds(0.0049)), pounds(0));
+    EXPECT_EQ(penny(pounds(1709.79)), pounds(1709.79));
+}
+
 }  // namespace
 }  // namespace toft

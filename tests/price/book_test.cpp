@@ -60,7 +60,10 @@ TEST(Book, PricesStandBesideTheirRows) {
               cable(support::cable(4, 95)));
     EXPECT_DOUBLE_EQ(device(support::fuse(32)), 3.90);
     EXPECT_DOUBLE_EQ(device(support::breaker("B", 40, 6)), 6.80);
-    EXPECT_DOUBLE_EQ(device(support::breaker("B", 50, 6)), 6.80 + 4.50);
+    EXPECT_DOUBLE_EQ(device(support::breaker("B", 50, 6)), 6.80);  // and an extra above 40 A
+    EXPECT_TRUE(over_40_a(support::breaker("B", 50, 6)));
+    EXPECT_FALSE(over_40_a(support::breaker("B", 40, 6)));
+    EXPECT_FALSE(over_40_a(support::fuse(63)));
     EXPECT_DOUBLE_EQ(device(support::breaker("C", 32, 10)), 10.20);
 }
 

@@ -23,7 +23,7 @@ TEST(Item, TheFirstAndTheLastStandWhereTheyShould) {
     EXPECT_STREQ(item_word(Item::gland_pair_small), "gland pair small");
     EXPECT_STREQ(item_word(Item::load_management), "load management unit");
     EXPECT_STREQ(item_word(Item::tracing_a_borrowed_neutral), "tracing a borrowed neutral");
-    EXPECT_EQ(static_cast<std::size_t>(Item::tracing_a_borrowed_neutral) + 1, item_count);
+    EXPECT_EQ(static_cast<std::size_t>(Item::margin_percent) + 1, item_count);
 }
 
 TEST(Item, UnknownWordsAreNotFound) {

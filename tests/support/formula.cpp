@@ -91,6 +91,12 @@ private:
             need(")");
             return x;
         }
+        if (take("penny(")) {
+            const double pennies = sum() * 100;
+            need(")");
+            // Half a penny goes up, also where the printed digits fall short of it.
+            return std::round(pennies + 1e-6) / 100;
+        }
         if (take("min(")) return pair([](double a, double b) { return b < a ? b : a; });
         if (take("max(")) return pair([](double a, double b) { return a < b ? b : a; });
         return std::isalpha(static_cast<unsigned char>(peek())) ? symbol() : number();

@@ -1,7 +1,7 @@
 #pragma once
 // Works out a printed formula: the language that base/traced.h writes. Numbers, symbols with dots,
-// + − × /, ^ and ², √( ), ln( ), min(a; b), max(a; b), brackets. Written apart from the code that
-// writes formulas, so that each checks the other.
+// + − × /, ^ and ², √( ), ln( ), penny( ) to the whole penny, min(a; b), max(a; b), brackets.
+// Written apart from the code that writes formulas, so that each checks the other.
 
 #include <functional>
 #include <string>

@@ -99,6 +99,8 @@ page::Paper installers_sheet(const Subject& s) {
         add_board(sheet, paper.blocks);
         add_work(sheet, paper.blocks);
     }
+    paper.blocks.push_back(page::Heading{"What goes for every job"});
+    for (Block& block : standing_cautions(s)) paper.blocks.push_back(std::move(block));
     return paper;
 }
 

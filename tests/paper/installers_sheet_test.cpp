@@ -83,6 +83,9 @@ TEST(InstallersSheet, EveryFigureThatIsBuiltIsTheAnswers) {
             }
             for (const std::string& work : part->house_work) EXPECT_TRUE(tells(sheets, work));
         }
+        for (const std::string& caution : one.answer.cautions) {
+            EXPECT_TRUE(tells(sheets, caution)) << caution;
+        }
     }
 }
 

@@ -176,16 +176,47 @@ private:
         return joined_lines(lines);
     }
 
-    std::string gives(std::size_t i) const {
-        const std::string room =
-            fmt::format("Room left in its tightest limit ({}): {}.",
-                        limit_plain(scheme(i).governed_by), percent_left(scheme(i).headroom));
-        const std::string current = by_run(i, [](const SchemeAnswer& part) {
-            return fmt::format("Up to {} amps; about {} amps are expected.",
-                               significant(part.run.device.rating_a, 6),
-                               significant(part.run.figures.design_current_a, 3));
+    static std::string current_words(const SchemeAnswer& part) {
+        return fmt::format("Up to {} amps; about {} amps are expected.",
+                           significant(part.run.device.rating_a, 6),
+                           significant(part.run.figures.design_current_a, 3));
+    }
+
+    std::string room_words(std::size_t i) const {
+        return fmt::format("Room left in its tightest limit ({}): {}.",
+                           limit_plain(scheme(i).governed_by), percent_left(scheme(i).headroom));
+    }
+
+    bool several_runs() const {
+        for (std::size_t i = 0; i < choices_.size(); ++i) {
+            if (!scheme(i).further.empty()) return true;
+        }
+        return false;
+    }
+
+    /// Ids of all buildings that any choice feeds, from the house outwards.
+    ChoiceLines fed_buildings() const {
+        ChoiceLines ids;
+        for (std::size_t i = 0; i < choices_.size(); ++i) {
+            for (const SchemeAnswer* part : parts(i)) {
+                if (std::find(ids.begin(), ids.end(), part->building.id) == ids.end()) {
+                    ids.push_back(part->building.id);
+                }
+            }
+        }
+        return ids;
+    }
+
+    /// One building in every choice.
+    Row building_row(const std::string& id) const {
+        return row(building_name(s_, id), [&](std::size_t i) -> std::string {
+            for (const SchemeAnswer* part : parts(i)) {
+                if (part->building.id == id) {
+                    return sentence_plain(*part) + "\n" + current_words(*part);
+                }
+            }
+            return "Not built.";
         });
-        return current + "\n" + room;
     }
 
     void what_it_is() {
@@ -195,10 +226,16 @@ private:
                 return capital(choices_[i].reason) + ".";
             }));
         }
-        all.rows.push_back(row("What it is", [&](std::size_t i) {
-            return by_run(i, [](const SchemeAnswer& part) { return sentence_plain(part); });
-        }));
-        all.rows.push_back(row("What it gives", [&](std::size_t i) { return gives(i); }));
+        if (several_runs()) {
+            for (const std::string& id : fed_buildings()) all.rows.push_back(building_row(id));
+            all.rows.push_back(row("In all", [&](std::size_t i) { return room_words(i); }));
+        } else {
+            all.rows.push_back(row(
+                "What it is", [&](std::size_t i) { return sentence_plain(*parts(i).front()); }));
+            all.rows.push_back(row("What it gives", [&](std::size_t i) {
+                return current_words(*parts(i).front()) + "\n" + room_words(i);
+            }));
+        }
         if (any_conditional()) {
             all.rows.push_back(row("Only if", [&](std::size_t i) {
                 const ChoiceLines& open = scheme(i).conditional_on;
@@ -285,7 +322,7 @@ private:
         add("At the house", &PriceAnswer::house_end);
         add("The cable", &PriceAnswer::run);
         add("In the ground", &PriceAnswer::ground);
-        add("In the building", &PriceAnswer::far_end);
+        add(several_runs() ? "In the buildings" : "In the building", &PriceAnswer::far_end);
         add("Tests and papers", &PriceAnswer::test_and_paper);
         for (std::size_t i = 0; i < choices_.size(); ++i) {
             if (pence(scheme(i).price.put_right_first) == 0) continue;

@@ -222,7 +222,20 @@ TEST(ClientsChoice, LostEnergyIsSaidWhereItChangesWhatIsCheapest) {
 TEST(ClientsChoice, ATreeIsToldBuildingByBuilding) {
     const auto& one = picture::example("garage-gym-stable");
     const page::Paper paper = paper_of("garage-gym-stable");
-    for (const char* name : {"Garage:", "Gym:", "Stable:"}) EXPECT_TRUE(reads(paper, name));
+    std::vector<std::string> rows;
+    for (const page::Block& block : paper.blocks) {
+        const auto* table = std::get_if<page::Table>(&block);
+        if (!table) continue;
+        for (const page::Row& row : table->rows) rows.push_back(row.cells.front());
+    }
+    for (const char* name : {"Garage", "Gym", "Stable", "In the buildings"}) {
+        EXPECT_EQ(std::count(rows.begin(), rows.end(), name), 1) << name;
+    }
+    for (const answer::SchemeAnswer* part : runs_of(subject_of(one))) {
+        EXPECT_TRUE(reads(paper, "Up to " + significant(part->run.device.rating_a, 6) +
+                                     " amps; about " +
+                                     significant(part->run.figures.design_current_a, 3)));
+    }
     EXPECT_TRUE(reads(paper, pence_words(one.answer.schemes.front().price.total)));
     expect_in_the_field(paper);
 }

@@ -69,6 +69,18 @@ std::string whose_plain(const RunAnswer& run) {
     return run.feeder.empty() ? "the house's" : "that of " + run.feeder;
 }
 
+/// What carries the earth out, over all stretches.
+std::string carrier(const RunAnswer& run) {
+    bool cable = false;
+    bool beside = false;
+    for (const StretchAnswer& s : run.stretches) {
+        beside = beside || s.separate_mm2.has_value();
+        cable = cable || s.protective_conductor != "separate conductor";
+    }
+    if (!beside) return "the cable";
+    return cable ? "the cable and a wire beside it" : "a wire beside the cable";
+}
+
 bool is_source(const site::Circuit& c) {
     return c.kind == site::CircuitKind::solar || c.kind == site::CircuitKind::battery;
 }
@@ -141,7 +153,7 @@ std::string sentence_plain(const SchemeAnswer& part) {
         text += count > 1 ? fmt::format("; {} earth rods of its own", count)
                           : std::string("; an earth rod of its own");
     } else {
-        text += fmt::format("; its earth is {}, brought by the cable", whose_plain(run));
+        text += fmt::format("; its earth is {}, brought by {}", whose_plain(run), carrier(run));
     }
     std::vector<std::string> bonded;
     for (const answer::BondAnswer& bond : part.building.bonding) bonded.push_back(bond.part);

@@ -30,6 +30,17 @@ TEST(PlainWords, WhoseEarthItIsIsSaid) {
               std::string::npos);
 }
 
+TEST(PlainWords, AWireBesideTheCableIsTold) {
+    bool met = false;
+    for (const answer::SchemeAnswer& scheme : picture::example("demo").answer.schemes) {
+        const std::string words = sentence_plain(scheme);
+        const bool beside = scheme.run.separate_mm2.has_value();
+        met = met || beside;
+        EXPECT_EQ(words.find("wire beside") != std::string::npos, beside) << words;
+    }
+    EXPECT_TRUE(met);
+}
+
 TEST(PlainWords, BondsAreNamed) {
     EXPECT_NE(sentence_plain(first_of("demo")).find("the water pipe tied to it"),
               std::string::npos);

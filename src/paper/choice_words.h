@@ -1,7 +1,6 @@
 #pragma once
-// The paper on which a client chooses: two or three schemes side by side in plain English, each
-// with its price in five parts to the penny, what it asks and what it risks; what is assumed and
-// left out; room to sign. Page: docs/papers/clients-choice.md.
+// What is said of choices: what all say alike, how one differs from the first, what a client must
+// do or know. Page: docs/papers/clients-choice.md.
 
 #include "paper/choices.h"
 
@@ -10,13 +9,27 @@
 
 namespace toft::paper {
 
+using ChoiceLines = std::vector<std::string>;
+
 /// What the schemes of the choices say alike, and what each says alone.
 struct Shared {
-    std::vector<std::string> common;
-    std::vector<std::vector<std::string>> own;  ///< beside the lists given
+    ChoiceLines common;
+    std::vector<ChoiceLines> own;  ///< beside the lists given
 };
 
-Shared shared_lines(const std::vector<std::vector<std::string>>& lists);
+Shared shared_lines(const std::vector<ChoiceLines>& lists);
+
+/// One under another in a cell; with dashes, where there are several.
+std::string joined_lines(const ChoiceLines& lines, bool dashes = false);
+
+/// Each with a capital first letter.
+ChoiceLines capitals(ChoiceLines lines);
+
+/// Whom the scheme asks to tell, when and why.
+ChoiceLines told_lines(const answer::SchemeAnswer& scheme);
+
+/// "45 %".
+std::string percent_left(double share);
 
 /// "Choice 2 costs £12.00 more than choice 1; …": how a choice differs from the first, by the
 /// figures of the answer.

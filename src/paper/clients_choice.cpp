@@ -1,3 +1,4 @@
+#include "page/pages.h"
 #include "paper/choice_table.h"
 #include "paper/client_picture.h"
 #include "paper/client_reasons.h"
@@ -184,29 +185,42 @@ private:
             "", false, true});
     }
 
+    /// On one page, so that nobody signs without what is signed.
     void decision() {
-        put(page::Heading{"Your decision"});
+        page::Paper with = paper_;
+        const std::vector<Block> blocks = decision_blocks();
+        with.blocks.insert(with.blocks.end(), blocks.begin(), blocks.end());
+        if (page::pages(with).size() > page::pages(paper_).size()) put(page::NewPage{});
+        for (const Block& block : blocks) put(block);
+    }
+
+    std::vector<Block> decision_blocks() const {
+        std::vector<Block> blocks{page::Heading{"Your decision"}};
         const long days = std::lround(s_.catalogue.handover.terms.offer_days.value);
         const std::string until = days_after(s_.date, days);
         const char* what = prices_invented(s_.answer)
                                ? "Once real prices stand here, they are good for"
                                : "The prices are good for";
-        put(page::Words{until.empty()
-                            ? fmt::format("{} {} days from the day they are given.", what, days)
-                            : fmt::format("{} {} days from {}: until {}.", what, days,
-                                          long_date(s_.date), long_date(until))});
+        blocks.push_back(page::Words{
+            until.empty() ? fmt::format("{} {} days from the day they are given.", what, days)
+                          : fmt::format("{} {} days from {}: until {}.", what, days,
+                                        long_date(s_.date), long_date(until))});
         page::Table ticks{
             {{"Tick one", 1}, {"Choice", 6}, {"Total", 2, page::Side::right}}, {}, true};
         for (std::size_t i = 0; i < choices_.size(); ++i) {
-            ticks.rows.push_back({{"", fmt::format("Choice {}: {}", i + 1, choices_[i].reason),
+            const bool sound = scheme(i).conditional_on.empty();
+            ticks.rows.push_back({{"",
+                                   fmt::format("Choice {}: {}{}", i + 1, choices_[i].reason,
+                                               sound ? "" : " – not yet known to be safe"),
                                    pence_words(scheme(i).price.total)}});
         }
         ticks.rows.push_back({{"", "None of them; I would like to talk about it", ""}});
-        put(std::move(ticks));
+        blocks.push_back(std::move(ticks));
         for (const char* name :
              {"Your name", "Signature", "Date", "For the firm: name, signature"}) {
-            put(page::Field{name});
+            blocks.push_back(page::Field{name});
         }
+        return blocks;
     }
 
     const Subject& s_;

@@ -123,6 +123,7 @@ TEST(ClientsChoice, WhatHangsOnOpenFactsIsSaidBeforeAnyPrice) {
     EXPECT_NE(words_of(paper.blocks[caution]).find("the electrode reads what the soil promises"),
               std::string::npos);
     EXPECT_TRUE(reads(paper, "and it is not yet known to be safe"));
+    EXPECT_TRUE(reads(paper, "Choice 1: the cheapest – not yet known to be safe"));
 }
 
 TEST(ClientsChoice, ASingleChoiceSaysWhyThereIsNoSecond) {
@@ -183,6 +184,24 @@ TEST(ClientsChoice, ThereIsRoomToChooseAndSign) {
     const page::Paper paper = paper_of("demo");
     for (const char* words : {"Tick one", "None of them", "Your name", "Signature", "Date"}) {
         EXPECT_TRUE(reads(paper, words)) << words;
+    }
+}
+
+TEST(ClientsChoice, WhatIsSignedStandsOnThePageOfTheSignature) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "tt-shed", "three-facts",
+                             "garage-gym-stable", "sunny-garage"}) {
+        std::set<std::size_t> sheets;
+        int met = 0;
+        for (const page::Read& one : page::read_field(page::pages(paper_of(name)))) {
+            for (const char* words :
+                 {"Your decision", "Tick one", "Signature", "For the firm: name, signature"}) {
+                if (one.words != words) continue;
+                sheets.insert(one.sheet);
+                ++met;
+            }
+        }
+        EXPECT_EQ(met, 4) << name;
+        EXPECT_EQ(sheets.size(), 1u) << name;
     }
 }
 

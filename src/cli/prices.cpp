@@ -37,6 +37,12 @@ std::string listing(const std::vector<std::string>& items) {
     return text;
 }
 
+std::string far_words(const price::FarRow& row) {
+    return fmt::format(
+        "{}: {} by the unit {}, where the invented book has {}: look again whether that is meant",
+        row.item, sum(row.here), row.unit, sum(row.there));
+}
+
 /// All that can be said of a book: faults, what it lacks, what stands far from the invented one.
 int check(const PricesArguments& arguments) {
     auto bench = load_workbench({});
@@ -47,22 +53,15 @@ int check(const PricesArguments& arguments) {
     const price::BookRead read = price::look_at_book(name, *text, bench->catalogue);
     std::string said;
     if (!read.faults.empty()) said += name + " cannot be used:\n" + faults_screen(read.faults);
-    if (!read.book.cables.empty() && read.faults.empty()) {
-        const auto missing = price::unpriced_items(read.book, bench->catalogue);
-        if (!missing.empty()) {
-            said += wrapped("",
-                            fmt::format("{} rows have no price: what needs them new is not "
-                                        "offered: {}",
-                                        missing.size(), listing(missing)),
-                            2);
-        }
+    const auto missing = read.readable ? price::unpriced_items(read.book, bench->catalogue)
+                                       : std::vector<std::string>();
+    if (!missing.empty()) {
+        said += wrapped(
+            "", "no price, so that what needs one of them new is not offered: " + listing(missing),
+            2);
     }
     for (const price::FarRow& row : price::far_from(read.book, bench->book, bench->catalogue)) {
-        said += wrapped("",
-                        fmt::format("{}: {} a {}, where the invented book has {}; look again "
-                                    "whether that is meant",
-                                    row.item, sum(row.here), row.unit, sum(row.there)),
-                        2);
+        said += wrapped("", far_words(row), 2);
     }
     if (said.empty()) said = name + ": every item is priced, and none stands far from usual\n";
     if (read.faults.empty()) {

@@ -92,7 +92,7 @@ private:
         }
         columns_of(table->header);
         if (!out_.faults.empty()) return;
-        readable_ = true;
+        out_.readable = true;
         for (const CsvRow& row : table->rows) take(row);
     }
 
@@ -145,7 +145,7 @@ private:
         if (entry.low > entry.net || entry.high < entry.net) {
             fault(row.line,
                   fmt::format("{}: low_gbp is at most the price and high_gbp at least", item));
-        } else if (!known.has_range && !(entry.low == entry.high)) {
+        } else if (!known.has_range && (entry.low < entry.net || entry.high > entry.net)) {
             fault(row.line, fmt::format("{} has no low and high: leave them empty", item));
         }
     }
@@ -155,7 +155,7 @@ private:
         if (!amount.wrong) return amount.value;
         fault(row.line,
               fmt::format("{}: “{}” is not a price: {}", item, cell(row, column), amount.wrong));
-        return 0;
+        return no_price;
     }
 
     double range_end(const CsvRow& row, std::size_t column, const std::string& item, double net) {
@@ -212,20 +212,23 @@ private:
         }
     }
 
+    bool stands(const std::string& item) const { return entries_.count(item) > 0; }
+
     /// Of a table that cannot be read everything would be missing: that is not said.
     void say_what_is_missing() {
-        if (!readable_) return;
+        if (!out_.readable) return;
         std::string items;
         const auto add = [&](const std::string& item) {
             items += (items.empty() ? "" : ", ") + item;
         };
         for (std::size_t i = 0; i < item_count; ++i) {
-            if (std::isnan(out_.book.amounts[i])) add(item_word(static_cast<Item>(i)));
+            const char* item = item_word(static_cast<Item>(i));
+            if (!stands(item) && static_cast<Item>(i) != Item::margin_percent) add(item);
         }
         // A bond takes the next thicker conductor that is priced.
-        const auto& separates = out_.book.separates;
-        if (!separates.empty() && std::isnan(separates.back().number())) {
-            add(separate_item(catalogue_.separates.back()));
+        if (!catalogue_.separates.empty()) {
+            const std::string thickest = separate_item(catalogue_.separates.back());
+            if (!stands(thickest)) add(thickest);
         }
         if (items.empty()) return;
         out_.faults.push_back(
@@ -240,7 +243,6 @@ private:
     const tables::Catalogue& catalogue_;
     Shelf shelf_;
     Columns columns_{};
-    bool readable_ = false;
     std::map<std::string, Entry> entries_;
     BookRead out_;
 };

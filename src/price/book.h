@@ -46,6 +46,7 @@ Book at_high(const Book& book);
 struct BookRead {
     Book book;  ///< complete where there are no faults
     Faults faults;
+    bool readable = false;  ///< as a table, whatever its rows say
 };
 
 /// Reads a book of columns item, unit, net_gbp and perhaps low_gbp, high_gbp, note, in any order.

@@ -84,7 +84,9 @@ std::vector<FarRow> far_from(const Book& book, const Book& other,
     for (const BookRow& row : rows_of(catalogue)) {
         const double here = book.price(row);
         const double there = other.price(row);
-        if (std::isnan(here) || std::isnan(there)) continue;
+        const bool margin = row.of == BookRow::Of::item &&
+                            row.index == static_cast<std::size_t>(Item::margin_percent);
+        if (margin || std::isnan(here) || std::isnan(there)) continue;
         if (here >= there / 2 && here <= there * 2) continue;
         far.push_back({row_item(catalogue, row), row_unit(row), here, there});
     }

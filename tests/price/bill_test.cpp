@@ -163,7 +163,8 @@ RC_GTEST_PROP(Bill, RaisingAnyOnePriceNeverLowersASchemesPrice, ()) {
     const support::Drawn drawn = *support::any_drawn();
     study::RunScheme scheme = support::scheme_of(drawn);
     if (scheme.first().separate) scheme.first().separate = &support::conductor(10);
-    const auto setting = support::prepared(support::job_of(drawn));
+    const site::Job job = support::job_of(drawn);
+    const auto setting = support::prepared(job);
     Silent silent;
     const Extras extras{{Item::house_bonding_upgrade}, {}};
     const Pounds before = price_of(silent, our_book(), setting, scheme, extras).total;

@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "paper/papers.h"
+#include "paper/plain_words.h"
 
 #include <fmt/format.h>
 
@@ -14,13 +15,6 @@ namespace {
 using page::Heading;
 using page::Table;
 using page::Words;
-
-std::string capital(std::string word) {
-    if (!word.empty() && word[0] >= 'a' && word[0] <= 'z') {
-        word[0] = static_cast<char>(word[0] - 'a' + 'A');
-    }
-    return word;
-}
 
 std::string quantity_words(const ware::Row& row) {
     const std::string figure = significant(std::round(row.quantity * 100) / 100, 8);

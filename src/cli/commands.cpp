@@ -18,7 +18,7 @@
 #include "codec/job.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
-#include "codec/rules.h"
+#include "codec/reference.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"

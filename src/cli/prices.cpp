@@ -1,6 +1,6 @@
 // toft prices: the price book, a book to begin with, and what is wrong with one's own.
 
-#include "codec/prices.h"
+#include "codec/reference.h"
 #include "base/text.h"
 #include "cli/command_parts.h"
 #include "cli/commands.h"

@@ -27,6 +27,11 @@ struct WordReader {
         read_words(b.scene.items, words);
         return words;
     }
+    std::string operator()(const page::WholePage& b) const {
+        std::string words;
+        read_words(b.scene.items, words);
+        return words;
+    }
     std::string operator()(const page::Table& b) const {
         std::string words;
         for (const page::Column& column : b.columns) words += column.head + "\n";

@@ -9,7 +9,6 @@ namespace toft::paper {
 page::Paper test_sheet(const Subject& subject);
 page::Paper materials(const Subject& subject);
 page::Paper installers_sheet(const Subject& subject);
-page::Paper clients_choice(const Subject& subject);  ///< the scheme need not exist
 page::Paper users_sheet(const Subject& subject);
 page::Paper labels(const Subject& subject);
 

@@ -1,5 +1,6 @@
 #include "portfolio/kinds.h"
 
+#include "client/clients_choice.h"
 #include "paper/papers.h"
 #include "record/design_record.h"
 

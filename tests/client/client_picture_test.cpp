@@ -1,6 +1,6 @@
 // The place as a householder knows it.
 
-#include "paper/client_picture.h"
+#include "client/client_picture.h"
 
 #include "paper/users_sheet.h"
 #include "paper/written.h"

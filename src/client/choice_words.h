@@ -2,7 +2,7 @@
 // What is said of choices: what all say alike, how one differs from the first, what a client must
 // do or know. Page: docs/papers/clients-choice.md.
 
-#include "paper/choices.h"
+#include "client/choices.h"
 
 #include <string>
 #include <vector>

@@ -1,6 +1,6 @@
 // Which schemes are laid before a client.
 
-#include "paper/choices.h"
+#include "client/choices.h"
 
 #include "paper/written.h"
 

@@ -1,5 +1,5 @@
 #pragma once
-// A price book as JSON text.
+// Lists to look things up in, as JSON text: the rulebook, a price book.
 
 #include "price/listing.h"
 
@@ -7,6 +7,9 @@
 #include <vector>
 
 namespace toft::codec {
+
+/// All rules, `toft-rules/1`.
+std::string write_rules();
 
 /// `toft-prices/1`, ending with a line feed; what the book does not price is null.
 std::string write_prices(const std::string& book, const std::vector<price::ListedRow>& rows);

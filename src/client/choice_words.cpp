@@ -1,4 +1,4 @@
-#include "paper/choice_words.h"
+#include "client/choice_words.h"
 
 #include "base/text.h"
 #include "paper/plain_words.h"

@@ -1,4 +1,4 @@
-#include "paper/client_picture.h"
+#include "client/client_picture.h"
 
 #include "drawing/measure.h"
 #include "drawing/scaled.h"

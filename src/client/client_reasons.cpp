@@ -1,4 +1,4 @@
-#include "paper/client_reasons.h"
+#include "client/client_reasons.h"
 
 #include "paper/plain_words.h"
 #include "walk/choice.h"

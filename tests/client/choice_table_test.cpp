@@ -1,6 +1,6 @@
 // Choices side by side, a column each.
 
-#include "paper/choice_table.h"
+#include "client/choice_table.h"
 
 #include "paper/plain_words.h"
 #include "paper/written.h"

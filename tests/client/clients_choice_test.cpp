@@ -1,7 +1,9 @@
+#include "client/clients_choice.h"
+
 // The paper on which a client chooses: every figure is the answer's, what is not safe is said in
 // front, nothing is promised where nothing is sound.
 
-#include "paper/choice_words.h"
+#include "client/choice_words.h"
 #include "paper/dates.h"
 #include "paper/written.h"
 #include "support/random_jobs.h"

@@ -1,9 +1,9 @@
+#include "client/clients_choice.h"
+#include "client/choice_table.h"
+#include "client/client_picture.h"
+#include "client/client_reasons.h"
 #include "page/pages.h"
-#include "paper/choice_table.h"
-#include "paper/client_picture.h"
-#include "paper/client_reasons.h"
 #include "paper/dates.h"
-#include "paper/papers.h"
 #include "paper/plain_words.h"
 
 #include <fmt/format.h>

@@ -1,7 +1,7 @@
 #pragma once
 // Choices side by side in tables, a column each. Page: docs/papers/clients-choice.md.
 
-#include "paper/choice_words.h"
+#include "client/choice_words.h"
 
 #include <string>
 #include <utility>

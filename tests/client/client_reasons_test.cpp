@@ -1,6 +1,6 @@
 // Why a client is offered one choice or none.
 
-#include "paper/client_reasons.h"
+#include "client/client_reasons.h"
 
 #include "paper/written.h"
 #include "walk/choice.h"

@@ -1,4 +1,4 @@
-#include "paper/choices.h"
+#include "client/choices.h"
 
 #include <fmt/format.h>
 

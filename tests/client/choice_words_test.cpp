@@ -1,6 +1,6 @@
 // What is said of choices.
 
-#include "paper/choice_words.h"
+#include "client/choice_words.h"
 
 #include "paper/written.h"
 

@@ -1,7 +1,7 @@
-#include "paper/choice_table.h"
+#include "client/choice_table.h"
 
 #include "base/text.h"
-#include "paper/client_reasons.h"
+#include "client/client_reasons.h"
 #include "paper/plain_words.h"
 
 #include <fmt/format.h>

@@ -1,6 +1,7 @@
-#include "codec/rules.h"
+#include "codec/reference.h"
 
 #include "codec/document.h"
+#include "codec/scheme.h"
 #include "rules/rulebook.h"
 
 namespace toft::codec {
@@ -21,6 +22,21 @@ std::string write_rules() {
                                  {"larger_device", rules::trend_word(r.larger)},
                                  {"reads", r.reads}});
     }
+    return json.dump(2) + "\n";
+}
+
+std::string write_prices(const std::string& book, const std::vector<price::ListedRow>& rows) {
+    Json items = Json::array();
+    for (const price::ListedRow& row : rows) {
+        const auto sum = [&](double amount) { return row.priced ? Json(rounded(amount)) : Json(); };
+        items.push_back({{"item", row.item},
+                         {"unit", row.unit},
+                         {"low", sum(row.low)},
+                         {"net", sum(row.net)},
+                         {"high", sum(row.high)},
+                         {"use", row.use}});
+    }
+    const Json json = {{"format", "toft-prices/1"}, {"book", book}, {"items", std::move(items)}};
     return json.dump(2) + "\n";
 }
 

@@ -28,8 +28,25 @@ def demand_faults(tables):
                         "kinds that draw current")
 
 
+def ware_faults(tables):
+    """What has a word at the counter is in the price book; armour lies over what is under it."""
+    priced = {row.cells["item"] for row in tables["price/demo.csv"]}
+    for row in tables["ware/item.csv"]:
+        if row.cells["item"] not in priced:
+            yield Fault("pair", row.file, row.line, f"no price for {row.cells['item']}",
+                        "an item of the price book")
+    sized = ("family", "cores", "section_mm2")
+    over = indexed(tables["cable/overall_diameter.csv"], *sized)
+    for row in tables["ware/build.csv"]:
+        whole = over.get(tuple(row.cells[n] for n in sized))
+        if not whole or row.cells["under_armour_mm"] >= whole["overall_mm"]:
+            yield Fault("pair", row.file, row.line, "no thinner than the cable",
+                        "less than its overall diameter")
+
+
 def pair_faults(tables):
     """Laws between two rows of one table that are no order along a column."""
+    yield from ware_faults(tables)
     rank = indexed(tables["rules/dependability.csv"], "protective", "earthing")
     for row in tables["rules/dependability.csv"]:
         place = EARTHINGS.index(row.cells["earthing"])

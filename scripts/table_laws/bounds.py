@@ -40,6 +40,14 @@ SHOCK = {
     "electrode.rise": ("K", 20, 80), "soil.conductivity.low": ("W/(m.K)", 0.3, 2),
     "soil.conductivity.high": ("W/(m.K)", 0.3, 2.5)}
 
+# key: (unit, least and greatest believable value), of glands, ducts and laying
+WARE = {
+    "diameter.spread": ("%", 1, 15), "duct.fill": ("%", 20, 45), "duct.ratio": ("ratio", 1.2, 2),
+    "duct.bends": ("degrees", 90, 360), "eye.copper": ("N/mm2", 30, 80),
+    "eye.aluminium": ("N/mm2", 15, 50), "stocking": ("N/mm2", 1, 12),
+    "friction.dry": ("ratio", 0.3, 0.8), "friction.wet": ("ratio", 0.1, 0.5),
+    "spare.pairs": ("pair", 1, 5)}
+
 # fact: (unit, least believable low, greatest believable high)
 UNKNOWNS = {
     "ze.tn-c-s": ("ohm", 0.005, 1), "ze.tn-s": ("ohm", 0.005, 2), "ln_loop.tt": ("ohm", 0.005, 2),

@@ -4,7 +4,7 @@ import csv
 import io
 import itertools
 
-from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
+from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS, WARE
 from table_laws.corruptions import BYTES, CELLS
 from table_laws.judge import Memory, judge
 from table_laws.reading import read_table
@@ -107,6 +107,7 @@ def stated_tries(blobs):
     for file, bounds, key, (low, high) in (
             ("rules/limit.csv", LIMITS, "key", ("value", "value")),
             ("shock/constant.csv", SHOCK, "key", ("value", "value")),
+            ("ware/constant.csv", WARE, "key", ("value", "value")),
             ("rules/unknown.csv", UNKNOWNS, "fact", ("low", "high"))):
         for word, (_, least, greatest) in bounds.items():
             changes = [("range", f"{high}={greatest * 1.1:.4f}"), ("unit", "unit=furlong")]

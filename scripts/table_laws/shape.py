@@ -1,13 +1,13 @@
 """Columns of every table, the kind of each cell, and the orders rows must keep."""
 import collections
 
-from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
+from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS, WARE
 from table_laws.shop import INSULATIONS, LAYINGS, METHODS, SHOP
 from table_laws.words import (
     AUTHORITIES, BASES, BODY_PATHS, BREAKERS, CIRCUIT_KINDS, CIRCUITS, CITED, CONDITIONS,
-    EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS, LOADS,
-    LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SKINS, SOILS, SURFACES, USES,
-    ZONE_LINES)
+    CLIENT_TERMS, EARTHING_STEPS, EARTHINGS, FOOTWEAR, FUSES, GUARD_BASES, HEART_PATHS, KINDS,
+    LABEL_PLACES, LOADS, LOADS_OUTSIDE, PATHS, PREMISES, RCD_NEEDS, RCD_TYPES, SITUATIONS, SKINS,
+    SOILS, SURFACES, USES, ZONE_LINES)
 
 # Every law a fault may name.
 LAW_NAMES = frozenset((
@@ -25,7 +25,7 @@ SIZE, RATING = Number(1, 300), Number(1, 200)
 FACTOR, CURVE, CORES = Number(0.1, 2), Words(("-", "B", "C", "D", "TM")), Number(2, 5)
 LAYING, FAMILIES, LOADED = Words(("direct", "duct")), Words(tuple(SHOP)), Number(2, 3)
 CORE_METAL, INSULATION = Words(("copper", "aluminium")), Words(INSULATIONS)
-BODY = Number(100, 10000)
+BODY, DIAMETER = Number(100, 10000), Number(5, 100)
 YES_NO = Words(("yes", "no"))
 STANDARD, KEY, UNIT = Words((*FUSES, *BREAKERS)), TEXT, TEXT
 
@@ -140,6 +140,41 @@ TABLES = {
         key=TEXT, says=TEXT, form=Words((*CIRCUIT_KINDS, "building")), load_w=Number(100, 50000),
         length_m=Number(1, 200))),
     "test/step.csv": (1, dict(key=TEXT, state=Words(("dead", "live")), what=TEXT, how=TEXT, clause=TEXT)),
+    "trench/dimension.csv": (1, dict(
+        key=TEXT, value=Number(0.1, 5000), unit=Words(("mm", "m", "%", "kg", "kg/m3", "ratio")))),
+    "trench/made_good.csv": (1, dict(surface=Words(SURFACES), layer_mm=Number(0, 400), says=TEXT)),
+    "trench/photo.csv": (1, dict(
+        key=TEXT, says=TEXT, when=Words((
+            "always", "services", "several", "duct", "joint", "armour", "electrode", "fixed")))),
+    "ware/gland.csv": (1, dict(size=TEXT, under_most_mm=DIAMETER, over_from_mm=DIAMETER,
+                               over_to_mm=DIAMETER)),
+    "ware/gland_type.csv": (1, dict(
+        place=Words(("dry", "outdoors", "wet")), type=TEXT, seals=TEXT)),
+    "ware/duct.csv": (1, dict(outside_mm=Number(20, 200), bore_mm=Number(15, 190))),
+    "ware/support.csv": (2, dict(
+        armoured=YES_NO, over_mm=Number(0, 100), to_mm=DIAMETER, level_mm=Number(150, 1000),
+        upright_mm=Number(150, 1000))),
+    "ware/bend.csv": (2, dict(
+        armoured=YES_NO, over_mm2=Number(0, 1000), to_mm2=Number(1, 1000), times=Number(3, 12))),
+    "ware/build.csv": (3, dict(
+        family=FAMILIES, cores=CORES, section_mm2=SIZE, under_armour_mm=DIAMETER,
+        mass_kg_per_km=Number(100, 10000))),
+    "ware/single.csv": (1, dict(section_mm2=SIZE, overall_mm=Number(3, 20))),
+    "ware/sold.csv": (2, dict(what=Words(("cable", "duct", "tape")), length_m=Number(3, 1000))),
+    "ware/constant.csv": (1, dict(
+        key=Words(tuple(WARE)), value=Number(0.01, 1000), unit=UNIT)),
+    "ware/item.csv": (1, dict(item=TEXT, what=TEXT)),
+    "label/label.csv": (1, dict(
+        key=TEXT, when=Words(SITUATIONS), at=Words(LABEL_PLACES),
+        style=Words(("warning", "plain", "chart")), width_mm=Number(30, 176), big=TEXT, small=TEXT,
+        fields=TEXT, clause=TEXT)),
+    "client/notice.csv": (3, dict(
+        list=Words(("excluded", "earth", "tripped", "ask", "button")), when=Words(SITUATIONS),
+        says=TEXT)),
+    "client/word.csv": (1, dict(word=TEXT, means=TEXT)),
+    "client/term.csv": (1, dict(
+        key=Words(CLIENT_TERMS), value=Number(0.5, 1000),
+        unit=Words(("day", "%", "month", "mm", "V")))),
     "rules/limit.csv": (1, dict(
         key=Words(tuple(LIMITS)), value=Number(0.01, 1000), unit=UNIT)),
     "rules/main_bonding.csv": (1, dict(neutral_over_mm2=Number(0, 1000),
@@ -236,7 +271,18 @@ ORDERS = (
     ("shock/body_impedance.csv", "skin", "touch_v", "p50_ohm", "rise"),
     ("shock/body_impedance.csv", "skin", "touch_v", "p95_ohm", "rise"),
     ("shock/touch_curve.csv", "curve", "touch_v", "longest_s", "rise"),
-    ("shock/current_zone.csv", "line", "time_s", "current_ma", "rise"))
+    ("shock/current_zone.csv", "line", "time_s", "current_ma", "rise"),
+    ("ware/gland.csv", "", "over_to_mm", "under_most_mm", "fall"),
+    ("ware/gland.csv", "", "over_to_mm", "over_from_mm", "fall"),
+    ("ware/duct.csv", "", "outside_mm", "bore_mm", "fall"),
+    ("ware/support.csv", "armoured", "over_mm", "level_mm", "fall"),
+    ("ware/support.csv", "armoured", "over_mm", "upright_mm", "fall"),
+    ("ware/bend.csv", "armoured", "over_mm2", "times", "fall"),
+    ("ware/build.csv", "family cores", "section_mm2", "under_armour_mm", "fall"),
+    ("ware/build.csv", "family section_mm2", "cores", "under_armour_mm", "fall"),
+    ("ware/build.csv", "family cores", "section_mm2", "mass_kg_per_km", "fall"),
+    ("ware/build.csv", "family section_mm2", "cores", "mass_kg_per_km", "fall"),
+    ("ware/single.csv", "", "section_mm2", "overall_mm", "fall"))
 
 # (file, lower column, upper column)
 INTERVALS = (
@@ -251,7 +297,10 @@ INTERVALS = (
     ("earth/concrete.csv", "low_ohm_m", "high_ohm_m"),
     ("demand/allowance.csv", "second", "largest"), ("demand/allowance.csv", "rest", "second"),
     ("shock/body_impedance.csv", "p5_ohm", "p50_ohm"),
-    ("shock/body_impedance.csv", "p50_ohm", "p95_ohm"))
+    ("shock/body_impedance.csv", "p50_ohm", "p95_ohm"),
+    ("ware/gland.csv", "over_from_mm", "over_to_mm"), ("ware/gland.csv", "under_most_mm", "over_to_mm"),
+    ("ware/duct.csv", "bore_mm", "outside_mm"), ("ware/support.csv", "over_mm", "to_mm"),
+    ("ware/support.csv", "level_mm", "upright_mm"), ("ware/bend.csv", "over_mm2", "to_mm2"))
 
 
 def header(file):

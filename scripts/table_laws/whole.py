@@ -53,13 +53,13 @@ def wanted_rows(tables):
                          ("rules/earthing_basis.csv", "key"),
                          ("rules/depth_advice.csv", "surface"), ("rules/circuit_kind.csv", "kind"),
                          ("guard/need.csv", "key"), ("guard/basis.csv", "key"),
-                         ("guard/type.csv", "kind"), ("lever/worth.csv", "key"), ("guard/leakage.csv", "kind"),
+                         ("guard/type.csv", "kind"), ("lever/worth.csv", "key"), ("client/term.csv", "key"), ("guard/leakage.csv", "kind"),
                          ("rules/depth_advice.csv", "surface"),
                          ("rules/overhead_height.csv", "surface"), ("earth/soil.csv", "soil"),
                          ("cable/material.csv", "material"), ("cable/armour_ac.csv", "key"),
                          ("shock/body_path.csv", "path"), ("shock/heart_factor.csv", "path"),
                          ("shock/footwear.csv", "footwear"), ("shock/threshold.csv", "key"),
-                         ("shock/constant.csv", "key"), ("shock/condition.csv", "condition")):
+                         ("shock/constant.csv", "key"), ("ware/constant.csv", "key"), ("ware/gland_type.csv", "place"), ("shock/condition.csv", "condition")):
         wanted[file] = ((column,), {(word,) for word in kind_of(file, column).words})
     fuses = {" ".join(("fuse", *(() if c["standard"] == FUSE else (c["standard"],)),
                        f"{c['rating_a']:g}"))

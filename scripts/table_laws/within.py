@@ -2,7 +2,7 @@
 import collections
 import itertools
 
-from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS
+from table_laws.bounds import LIMITS, SHOCK, UNKNOWNS, WARE
 from table_laws.shape import INTERVALS, ORDERS, UNCITED, Fault
 
 
@@ -70,6 +70,8 @@ def stated_faults(tables):
         yield from bounded(row, UNKNOWNS[row.cells["fact"]], ("low", "high"))
     for row in tables["shock/constant.csv"]:
         yield from bounded(row, SHOCK[row.cells["key"]], ("value", "value"))
+    for row in tables["ware/constant.csv"]:
+        yield from bounded(row, WARE[row.cells["key"]], ("value", "value"))
     for row in tables["cable/armour_ac.csv"]:
         wanted = {"ac_factor": ("ratio", 1, 1.5), "reactance": ("mohm/m", 0.1, 0.6)}
         yield from bounded(row, wanted[row.cells["key"]], ("value", "value"))

@@ -45,6 +45,11 @@ LOADS_OUTSIDE = ("in full", "generation", "storage battery")
 CIRCUITS = tuple(kind for kind in CIRCUIT_KINDS if kind != "sub-board")
 USES = ("shed", "garage", "store", "office", "studio", "workshop", "gym", "greenhouse", "stable",
         "animal house", "pool house", "hot tub", "caravan pitch", "boat mooring", "other")
+SITUATIONS = ("always", "own electrode", "shared electrode", "combined earth", "separate earth",
+              "bonded", "residual", "buried", "sources", "high voltage", "fuse", "breaker")
+LABEL_PLACES = ("outbuilding board", "near board", "house board", "origin", "bond", "rod", "route")
+CLIENT_TERMS = ("offer.days", "choice.dearer", "test.months", "big.letters", "small.letters",
+                "voltage.notice")
 CITED = ("source", "locator", "basis", "note")
 
 PRICED = (

@@ -110,7 +110,10 @@ void joined_lists(const Sheet& sheet, WordColumn& column) {
     column.gap(4);
     set_joined(sheet.joined, column);
     column.gap(4);
-    column.heading("main earthing terminal of the house");
+    const std::string near = near_end_words(sheet.stage.scheme->run);
+    column.heading((sheet.stage.scheme->run.feeder.empty() ? "main earthing terminal of "
+                                                           : "earth terminal of ") +
+                   near);
     set_joined(house_joined(sheet.stage), column);
 }
 

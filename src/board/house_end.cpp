@@ -57,7 +57,9 @@ Items box_with_device(const answer::RunAnswer& run, Point corner) {
 
 std::vector<std::string> house_end_words(const picture::Stage& stage) {
     const answer::RunAnswer& run = stage.scheme->run;
-    std::vector<std::string> words{"House: " + fed_from_words(run.fed_from)};
+    const bool house = run.feeder.empty();
+    std::vector<std::string> words{house ? "House: " + fed_from_words(run.fed_from)
+                                         : run.feeder + ": a way of its board"};
     std::string device = device_words(run.device, run.phases);
     if (!run.device.curve.empty()) device += ", " + run.device.standard;
     words.push_back(device);
@@ -66,6 +68,7 @@ std::vector<std::string> house_end_words(const picture::Stage& stage) {
     } else if (run.rcd) {
         words.push_back(rcd_words(*run.rcd) + " after it, for the whole run");
     }
+    if (!house) return words;
     if (run.fed_from == "spare way") {
         const std::string front = in_front_words(stage.job->intake.board);
         if (!front.empty()) words.push_back(front);

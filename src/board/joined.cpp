@@ -102,9 +102,15 @@ std::vector<Joined> far_joined(const picture::Stage& stage, const std::vector<Wa
     return list;
 }
 
+std::string near_end_words(const answer::RunAnswer& run) {
+    return run.feeder.empty() ? "the house" : run.feeder;
+}
+
 std::vector<Joined> house_joined(const picture::Stage& stage) {
     const answer::CableAnswer& cable = stage.scheme->run.stretches.front();
-    std::vector<Joined> list{{supply_earth_words(stage.job->intake.earthing)}};
+    const std::string& feeder = stage.scheme->run.feeder;
+    std::vector<Joined> list{{feeder.empty() ? supply_earth_words(stage.job->intake.earthing)
+                                             : "the earth that " + feeder + " has"}};
     if (cable.armoured) {
         list.push_back(cable.armour_near
                            ? Joined{armour_name(cable) + ", by the gland"}
@@ -122,11 +128,13 @@ std::vector<Joined> house_joined(const picture::Stage& stage) {
 
 std::string earth_source_words(const picture::Stage& stage) {
     const std::string& earthing = stage.scheme->building.earthing;
+    const std::string near = near_end_words(stage.scheme->run);
     if (earthing == "own electrode") {
-        return "Earthed by its own electrode. Nothing on the house's earth may be joined here.";
+        return "Earthed by its own electrode. Nothing on the earth of " + near +
+               " may be joined here.";
     }
     const std::string whose =
-        earthing == "shared electrode" ? "the house's electrode" : "the house's earth";
+        (earthing == "shared electrode" ? "the electrode of " : "the earth of ") + near;
     return "Earthed by " + whose + ", which the run's " +
            stage.scheme->run.stretches.back().protective_conductor + " brings.";
 }

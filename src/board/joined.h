@@ -21,6 +21,9 @@ struct Joined {
 /// joined to nothing. Precondition: the stage has a scheme.
 std::vector<Joined> far_joined(const picture::Stage& stage, const std::vector<parts::Way>& ways);
 
+/// "the house", or the name of the building that feeds the run.
+std::string near_end_words(const answer::RunAnswer& run);
+
 /// The house's main earthing terminal, as far as the run is concerned.
 std::vector<Joined> house_joined(const picture::Stage& stage);
 

@@ -18,7 +18,7 @@
 #include "codec/job.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
-#include "codec/rules.h"
+#include "codec/reference.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
@@ -59,20 +59,22 @@ std::optional<std::size_t> run_named(const site::Job& job, const std::string& na
     return std::nullopt;
 }
 
-/// Pictures know a run from the house to one building: what is fed through it they leave out, and
-/// of a run from another building they would show a house that is not there.
-bool shown_alone(const site::Job& job, std::size_t run) {
-    if (site::find_building(job, job.runs[run].from)->origin) {
+/// Most pictures know a run from the house to one building: what is fed through it they leave out,
+/// and of a run from another building they would show a house that is not there.
+bool shown_alone(const site::Job& job, std::size_t run, const gallery::Picture& picture) {
+    if (picture.from_building || site::find_building(job, job.runs[run].from)->origin) {
         complain(
             "the picture shows this run alone: what is fed through its building is not on it\n");
         return true;
     }
-    fault_exit({{"several-runs",
-                 "--run",
-                 "pictures of a run that is fed from another building are not drawn yet: they "
-                 "would show it as fed from the house",
-                 "",
-                 {}}},
+    std::vector<std::string> others;
+    for (const gallery::Picture& one : gallery::pictures()) {
+        if (one.from_building) others.emplace_back(one.name);
+    }
+    fault_exit({{"several-runs", "--picture",
+                 "this picture is not drawn of a run that is fed from another building: it would "
+                 "show it as fed from the house",
+                 "", others}},
                false, "nothing to draw:");
     return false;
 }
@@ -358,12 +360,14 @@ std::optional<PictureFile> wanted_file(const DrawArguments& arguments) {
     if (arguments.out.empty()) return wanted;
     if (const auto kind = kind_of(arguments.out)) {
         wanted.kind = *kind;
-        if (*kind != PictureKind::pdf || arguments.width == 0) return wanted;
-        complain("toft: --width is for .svg and .png; a .pdf is laid out for paper\n");
+        const bool paper = *kind == PictureKind::pdf || *kind == PictureKind::dxf;
+        if (!paper || arguments.width == 0) return wanted;
+        complain("toft: --width is for .svg and .png; a .pdf or .dxf is laid out for paper\n");
         return std::nullopt;
     }
     complain(
-        fmt::format("toft: {}: the ending of the name says what to write: .svg, .pdf or .png\n",
+        fmt::format("toft: {}: the ending of the name says what to write: .svg, .pdf, .png or "
+                    ".dxf\n",
                     arguments.out));
     return std::nullopt;
 }
@@ -397,6 +401,29 @@ outlook::ToleranceAnswer sureness_of(const Workbench& bench, const site::Job& jo
     return outlook::tolerances(question, scheme.scheme, {});
 }
 
+/// Prints the scene, or writes it to the file that is wanted.
+int give_picture(const drawing::Scene& scene, const DrawArguments& arguments,
+                 const PictureFile& wanted, const answer::Answer& answer) {
+    if (arguments.out.empty()) {
+        print(drawing::to_svg(scene));
+        return answer_exit(answer);
+    }
+    const int code = write_picture(scene, arguments.out, wanted);
+    return code == done ? answer_exit(answer) : code;
+}
+
+/// A picture true to scale: all runs of the place that the way builds.
+int draw_to_scale(const DrawArguments& arguments, PictureFile wanted,
+                  const gallery::Picture& picture, const gallery::Subject& subject) {
+    if (!arguments.run.empty()) {
+        complain("toft: --run is not for route and trench: they show all runs of the place\n");
+        return wrong_usage;
+    }
+    const digging::Measured measured = picture.to_scale(subject);
+    wanted.space = dxf::Space{1 / digging::units_a_metre(measured.one_to), measured.zero};
+    return give_picture(measured.scene, arguments, wanted, subject.answer);
+}
+
 }  // namespace
 
 int draw(const DrawArguments& arguments) {
@@ -417,10 +444,14 @@ int draw(const DrawArguments& arguments) {
         if (!whole.schemes.empty() && index >= whole.schemes.size()) {
             return no_such_rank(whole, false, "nothing to draw:");
         }
+        if (picture->to_scale) {
+            return draw_to_scale(arguments, *wanted, *picture,
+                                 {bench.catalogue, stated, whole, index, arguments.width});
+        }
         const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
         if (!shown) return not_built(arguments.run, false, "nothing to draw:");
         const std::size_t run = place_of(shown->job, shown->id);
-        if (stated.runs.size() > 1 && !shown_alone(shown->job, run))
+        if (stated.runs.size() > 1 && !shown_alone(shown->job, run, *picture))
             return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(shown->job, shown->id);
         const answer::Answer answer =
@@ -434,12 +465,7 @@ int draw(const DrawArguments& arguments) {
         const drawing::Scene scene = picture->draw(
             {bench.catalogue, job, answer, index, arguments.width, ground ? &*ground : nullptr,
              arguments.upstream, arguments.downstream, sure ? &*sure : nullptr});
-        if (arguments.out.empty()) {
-            print(drawing::to_svg(scene));
-            return answer_exit(answer);
-        }
-        const int code = write_picture(scene, arguments.out, *wanted);
-        return code == done ? answer_exit(answer) : code;
+        return give_picture(scene, arguments, *wanted, answer);
     });
 }
 

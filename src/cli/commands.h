@@ -124,6 +124,7 @@ struct PapersArguments {
     std::string job;
     std::string folder;
     std::vector<std::string> only;  ///< kinds; empty for all
+    bool list_prices = false;       ///< in the lists of materials
     int rank = 1;
     std::string date;  ///< empty for today
 };

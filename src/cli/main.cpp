@@ -2,7 +2,7 @@
 #include "cli/workbench.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
-#include "paper/papers.h"
+#include "portfolio/kinds.h"
 #include "print/png.h"
 
 #include <CLI/CLI.hpp>
@@ -96,7 +96,8 @@ void add_draw(CLI::App& app, DrawArguments& a) {
     draw->add_option("JOB", a.job, "job file, or - for standard input")->required();
     draw->add_option(
         "-o,--out", a.out,
-        "file to write, ending in .svg, .pdf or .png; left out: SVG to standard output");
+        "file to write, ending in .svg, .pdf or .png, or in .dxf for a picture in metres; left "
+        "out: SVG to standard output");
     std::vector<std::string> names;
     std::string says = "which picture:";
     for (const auto& picture : toft::gallery::pictures()) {
@@ -135,6 +136,8 @@ void add_papers(CLI::App& app, PapersArguments& a) {
         says += std::string(names.size() > 1 ? "; " : " ") + kind.file + ", " + kind.says;
     }
     papers->add_option("--only", a.only, says)->check(CLI::IsMember(names))->delimiter(',');
+    papers->add_flag("--list-prices", a.list_prices,
+                     "materials.csv and materials.xlsx with prices (left out: for a wholesaler)");
     papers->add_option("--rank", a.rank, "which of the schemes design lists")
         ->check(CLI::Range(1, 1000));
     papers->add_option("--date", a.date, "day of making that they bear: 2026-11-25 (today)");

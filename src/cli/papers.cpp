@@ -5,6 +5,7 @@
 #include "cli/picture_file.h"
 #include "cli/progress.h"
 #include "drawing/utf8.h"
+#include "pack/lists.h"
 #include "pack/pack.h"
 
 #include <fmt/format.h>
@@ -15,13 +16,15 @@ namespace toft::cli {
 
 namespace {
 
+bool wants(const PapersArguments& arguments, const char* kind) {
+    return arguments.only.empty() ||
+           std::find(arguments.only.begin(), arguments.only.end(), kind) != arguments.only.end();
+}
+
 std::vector<const paper::Kind*> wanted(const PapersArguments& arguments, bool scheme) {
     std::vector<const paper::Kind*> all;
     for (const paper::Kind& kind : paper::kinds()) {
-        const bool named = arguments.only.empty() ||
-                           std::find(arguments.only.begin(), arguments.only.end(), kind.file) !=
-                               arguments.only.end();
-        if (named && (scheme || kind.without_scheme)) all.push_back(&kind);
+        if (wants(arguments, kind.file) && (scheme || kind.without_scheme)) all.push_back(&kind);
     }
     return all;
 }
@@ -32,13 +35,28 @@ int write_all(const std::string& folder, const pack::Pack& pack) {
         if (!written) return fault_exit(written.error(), false, "the papers were not written:");
         const std::string pages =
             file.pages ? fmt::format(" ({} page{})", file.pages, file.pages == 1 ? "" : "s") : "";
-        complain(fmt::format("paper: {}{}\n", *written, pages));
+        complain(fmt::format("{}: {}{}\n", file.pages ? "paper" : "file", *written, pages));
     }
     if (!pack.missing.empty()) {
         complain(fmt::format("the font has no letters for {}; they are shown as \uFFFD\n",
                              drawing::to_utf8(pack.missing)));
     }
     return done;
+}
+
+/// What goes with the papers that were asked for; false, with a complaint, where it cannot be made.
+bool add_files(pack::Pack& pack, const PapersArguments& arguments, const paper::Subject& subject) {
+    const auto add = [&pack](Outcome<std::vector<pack::File>> files) {
+        if (!files) {
+            fault_exit(files.error(), false, "the papers were not written:");
+            return false;
+        }
+        for (pack::File& file : *files) pack.files.push_back(std::move(file));
+        return true;
+    };
+    const auto prices = arguments.list_prices ? ware::Prices::with : ware::Prices::without;
+    return (!wants(arguments, "materials") || add(pack::lists_of(subject, prices))) &&
+           (!wants(arguments, "ground-sheet") || add(pack::drawings_of(subject)));
 }
 
 answer::Answer watched_design(answer::Question question) {
@@ -80,8 +98,9 @@ int papers(const PapersArguments& arguments) {
                                arguments.date.empty() ? today() : arguments.date};
         if (scheme) subject.workings = paper::workings_of(question, answer.schemes[index]);
         if (kinds.empty()) return answer_exit(answer);
-        const auto pack = pack::pack_of(subject, kinds, *fonts);
+        auto pack = pack::pack_of(subject, kinds, *fonts);
         if (!pack) return fault_exit(pack.error(), false, "the papers were not written:");
+        if (scheme && !add_files(*pack, arguments, subject)) return static_cast<int>(bad_input);
         const int code = write_all(arguments.folder, *pack);
         return code == done ? answer_exit(answer) : code;
     });

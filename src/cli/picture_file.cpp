@@ -29,6 +29,20 @@ Outcome<print::Printed> printed(const drawing::Scene& scene, const PictureFile& 
     return print::to_pdf(scene, *letters, wanted.date.empty() ? today() : wanted.date);
 }
 
+Outcome<FileContent> in_metres(const drawing::Scene& scene, const PictureFile& wanted) {
+    if (!wanted.space) {
+        return failed({"not-to-scale",
+                       "--picture",
+                       "a .dxf is in metres, and this picture is not true to scale; route and "
+                       "trench are",
+                       "",
+                       {"route", "trench"}});
+    }
+    auto text = dxf::to_dxf(scene, *wanted.space);
+    if (!text) return failed(text.error());
+    return FileContent{std::move(*text), ""};
+}
+
 }  // namespace
 
 Outcome<print::Fonts> installed_fonts() {
@@ -56,11 +70,13 @@ std::optional<PictureKind> kind_of(const std::string& path) {
     if (ending == ".svg") return PictureKind::svg;
     if (ending == ".pdf") return PictureKind::pdf;
     if (ending == ".png") return PictureKind::png;
+    if (ending == ".dxf") return PictureKind::dxf;
     return std::nullopt;
 }
 
 Outcome<FileContent> content_of(const drawing::Scene& scene, const PictureFile& wanted) {
     if (wanted.kind == PictureKind::svg) return FileContent{drawing::to_svg(scene), ""};
+    if (wanted.kind == PictureKind::dxf) return in_metres(scene, wanted);
     auto one = printed(scene, wanted);
     if (!one) return failed(one.error());
     return FileContent{std::move(one->bytes), drawing::to_utf8(one->missing)};

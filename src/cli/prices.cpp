@@ -5,7 +5,7 @@
 #include "cli/commands.h"
 #include "cli/files.h"
 #include "cli/layout.h"
-#include "codec/rules.h"
+#include "codec/reference.h"
 #include "price/offer.h"
 
 #include <fmt/format.h>

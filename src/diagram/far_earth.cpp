@@ -1,5 +1,6 @@
 #include "diagram/far_earth.h"
 
+#include "diagram/feeder.h"
 #include "diagram/wording.h"
 #include "parts/fittings.h"
 #include "parts/words.h"
@@ -16,9 +17,13 @@ constexpr double earth_bar_at = 13;
 
 std::string source_words(const picture::Stage& stage) {
     const std::string& earthing = stage.scheme->building.earthing;
-    if (earthing == "own electrode") return "earthed by its own electrode, not by the house";
-    const std::string whose =
-        earthing == "shared electrode" ? "the house's electrode" : "the house's earth";
+    const std::string near = near_place(stage.scheme->run);
+    if (earthing == "own electrode") return "earthed by its own electrode, not by " + near;
+    const std::string whose = earthing == "shared electrode" && fed_from_building(stage)
+                                  ? "the electrode of " + near
+                              : earthing == "shared electrode" ? "the house's electrode"
+                              : fed_from_building(stage)       ? "the earth of " + near
+                                                               : "the house's earth";
     return "on " + whose + ", by the run's " +
            stage.scheme->run.stretches.back().protective_conductor;
 }

@@ -1,5 +1,6 @@
 #include "diagram/house_end.h"
 
+#include "diagram/feeder.h"
 #include "diagram/run_figures.h"
 #include "diagram/wording.h"
 #include "parts/device_words.h"
@@ -78,6 +79,17 @@ void draw_device(const answer::RunAnswer& run, const std::string& where, Ladder&
     }
 }
 
+/// A way of the board of a building, which may be as new as the run itself.
+void draw_way_of_building(const answer::RunAnswer& run, Ladder& ladder) {
+    const double top = ladder.y();
+    ladder.device({"the board of " + run.feeder + ": main switch"}, contact_length,
+                  switch_disconnector);
+    bar_with_others({"", {"its other ways"}}, ladder);
+    ladder.use(pen_new());
+    draw_device(run, ", in a way of that board", ladder);
+    enclose(top, ladder);
+}
+
 void draw_spare_way(const picture::Stage& stage, Ladder& ladder) {
     const site::HouseBoard& board = stage.job->intake.board;
     const double top = ladder.y();
@@ -136,7 +148,9 @@ void draw_house_end(const picture::Stage& stage, Ladder& ladder) {
     const answer::RunAnswer& run = stage.scheme->run;
     ladder.use(pen_existing());
     ladder.live(ladder.y() - 1, ladder.y());
-    if (run.fed_from == "tails") {
+    if (fed_from_building(stage)) {
+        draw_way_of_building(run, ladder);
+    } else if (run.fed_from == "tails") {
         draw_box_on_tails(run, ladder);
     } else if (run.fed_from == "new board") {
         draw_new_board(run, ladder);

@@ -53,8 +53,8 @@ Note stretch_note(const Stretch& s) {
 
 Note near_note(const RunLine& run) {
     const answer::StretchAnswer& first = run.stretches.front().cable;
-    if (!first.armoured) return {"cable leaves the house"};
-    return {first.parallel > 1 ? "glands at the house" : "gland at the house",
+    if (!first.armoured) return {"cable leaves " + run.near};
+    return {(first.parallel > 1 ? "glands at " : "gland at ") + run.near,
             {end_words(first.armour_near)}};
 }
 
@@ -77,7 +77,7 @@ Note joint_note(const answer::StretchAnswer& before, const answer::StretchAnswer
     };
     Note note{"joint box", {cable(before) + " to " + cable(after)}};
     if (before.armoured && !before.armour_far) {
-        note.lines.push_back("armour from the house insulated here");
+        note.lines.push_back("armour from the near end insulated here");
     }
     note.lines.push_back("protective conductors joined: " + before.protective_conductor + " to " +
                          after.protective_conductor);

@@ -2,6 +2,7 @@
 
 #include "diagram/far_board.h"
 #include "diagram/far_earth.h"
+#include "diagram/feeder.h"
 #include "diagram/house_end.h"
 #include "diagram/intake.h"
 #include "diagram/run.h"
@@ -35,7 +36,11 @@ Scene single_line(const site::Job& job, const answer::Answer& answer, std::size_
     const picture::Stage stage = picture::set_stage(job, scheme);
     SetTitle title = set_title(answer, scheme, columns);
     Ladder ladder(columns, title.foot);
-    draw_intake(stage, ladder);
+    if (fed_from_building(stage)) {
+        draw_feeder(stage, ladder);
+    } else {
+        draw_intake(stage, ladder);
+    }
     if (scheme) {
         draw_scheme(stage, ladder);
     } else {

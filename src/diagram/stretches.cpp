@@ -1,5 +1,6 @@
 #include "diagram/stretches.h"
 
+#include "diagram/feeder.h"
 #include "diagram/wording.h"
 #include "parts/cable_words.h"
 
@@ -27,6 +28,7 @@ RunLine run_line(const picture::Stage& stage) {
         }
         line.stretches.push_back(std::move(stretch));
     }
+    line.near = near_place(stage.scheme->run);
     line.earth_stops = parts::earth_stops(*stage.scheme);
     return line;
 }

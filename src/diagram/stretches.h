@@ -19,6 +19,7 @@ struct Stretch {
 struct RunLine {
     std::vector<Stretch> stretches;  ///< from the house on; at least one
     bool earth_stops = false;        ///< the outbuilding has its own: the run's is left unconnected
+    std::string near = "the house";  ///< where it begins
 };
 
 /// The conductors of the stretch, lines first; cores whose use is none of the three are left out.

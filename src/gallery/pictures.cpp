@@ -4,6 +4,9 @@
 #include "curves/curves.h"
 #include "curves/pair.h"
 #include "diagram/single_line.h"
+#include "digging/route_plan.h"
+#include "digging/trench_section.h"
+#include "joins/joins.h"
 #include "outage/dark.h"
 #include "picture/place.h"
 #include "picture/stage.h"
@@ -31,6 +34,11 @@ drawing::Scene single_line(const Subject& s) {
 drawing::Scene board(const Subject& s) {
     return board::board_picture(s.job, s.answer, s.scheme_index,
                                 s.width > 0 ? s.width : board::paper_wide);
+}
+
+drawing::Scene conductors(const Subject& s) {
+    return joins::conductors_picture(s.job, s.answer, s.scheme_index,
+                                     s.width > 0 ? s.width : joins::paper_wide);
 }
 
 drawing::Scene curves(const Subject& s) {
@@ -81,25 +89,75 @@ drawing::Scene tolerance(const Subject& s) {
     return swing::tolerance_picture(s.job, s.job.runs.front().to, s.tolerance, ground_width(s));
 }
 
+trench::Works works_of(const Subject& s) {
+    const bool found = s.scheme_index < s.answer.schemes.size();
+    return trench::works_of(
+        {s.catalogue, s.job, found ? &s.answer.schemes[s.scheme_index] : nullptr});
+}
+
+digging::Measured route_to_scale(const Subject& s) {
+    return digging::route_plan(works_of(s), {s.width, true});
+}
+
+drawing::Scene route(const Subject& s) { return route_to_scale(s).scene; }
+
+digging::Measured trench_to_scale(const Subject& s) {
+    return digging::trench_sheet(s.catalogue.trench, works_of(s), {s.width, true});
+}
+
+drawing::Scene trench(const Subject& s) { return trench_to_scale(s).scene; }
+
 }  // namespace
 
 const std::vector<Picture>& pictures() {
     static const std::vector<Picture> all = {
         {"place", "house, run, outbuilding and cable to scale", place},
-        {"single-line", "supply, devices and circuits with their symbols", single_line},
-        {"board", "the outbuilding's board with its ways, as it will be fitted", board},
+        {.name = "single-line",
+         .says = "supply, devices and circuits with their symbols",
+         .draw = single_line,
+         .from_building = true},
+        {.name = "board",
+         .says = "the outbuilding's board with its ways, as it will be fitted",
+         .draw = board,
+         .from_building = true},
+        {.name = "conductors",
+         .says = "every conductor of the run by its colour, and where the armour is joined",
+         .draw = conductors,
+         .from_building = true},
         {"curves", "how long its device takes and what the cable withstands", curves},
-        {"pair", "two devices in series and which of them clears a fault", pair, false, true},
+        {.name = "pair",
+         .says = "two devices in series and which of them clears a fault",
+         .draw = pair,
+         .of_pair = true},
         {"dark", "what each fault leaves without supply", dark},
-        {"rod-length", "what an earth rod reads by its length, through the year", rod_length, true},
-        {"separation", "the house's earth and the outbuilding's electrode on a plan", separation,
-         true},
-        {"lost-neutral", "volts on the outbuilding's metal when the supply loses its neutral",
-         lost_neutral, true},
-        {"surface-potential", "how the house's earth lifts the ground around it", surface_potential,
-         true},
-        {"tolerance", "how sure the scheme is, and what moves its headroom", tolerance, false,
-         false, true},
+        {.name = "rod-length",
+         .says = "what an earth rod reads by its length, through the year",
+         .draw = rod_length,
+         .of_ground = true},
+        {.name = "separation",
+         .says = "the house's earth and the outbuilding's electrode on a plan",
+         .draw = separation,
+         .of_ground = true},
+        {.name = "lost-neutral",
+         .says = "volts on the outbuilding's metal when the supply loses its neutral",
+         .draw = lost_neutral,
+         .of_ground = true},
+        {.name = "surface-potential",
+         .says = "how the house's earth lifts the ground around it",
+         .draw = surface_potential,
+         .of_ground = true},
+        {.name = "tolerance",
+         .says = "how sure the scheme is, and what moves its headroom",
+         .draw = tolerance,
+         .of_tolerance = true},
+        {.name = "route",
+         .says = "all runs on a plan to scale, for whoever digs",
+         .draw = route,
+         .to_scale = route_to_scale},
+        {.name = "trench",
+         .says = "each sort of trench cut through, to scale",
+         .draw = trench,
+         .to_scale = trench_to_scale},
     };
     return all;
 }

@@ -2,6 +2,7 @@
 // The pictures there are, by name.
 
 #include "answer/answer.h"
+#include "digging/measured.h"
 #include "drawing/scene.h"
 #include "groundwork/ground.h"
 #include "outlook/tolerances.h"
@@ -35,6 +36,10 @@ struct Picture {
     bool of_ground = false;     ///< it reads the subject's ground; without one the sheet is bare
     bool of_pair = false;       ///< it reads the subject's pair of devices
     bool of_tolerance = false;  ///< it reads the subject's tolerance
+    bool from_building = false;  ///< it shows a run from another building than the house as it is
+    /// The same, for a picture that is true to scale: it can be had in metres, and shows all runs
+    /// of the place at once. Null for the others.
+    digging::Measured (*to_scale)(const Subject& subject) = nullptr;
 };
 
 /// Widths that a drawing can be asked to have, user units.

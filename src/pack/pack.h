@@ -2,7 +2,7 @@
 // The papers of a job as files: one PDF each, and one that holds them all with a list in front.
 
 #include "base/outcome.h"
-#include "paper/papers.h"
+#include "portfolio/kinds.h"
 #include "print/font.h"
 
 #include <string>

@@ -21,7 +21,7 @@ RunWorkings of_run(const answer::Question& question, const site::Job& built,
     for (const std::string& name : recorded.names()) {
         auto working = recorded.working(name);
         if (!working) continue;
-        for (const Line& line : working->lines) places.insert(line.place);
+        for (const toft::Line& line : working->lines) places.insert(line.place);
         workings.all.push_back(std::move(*working));
     }
     workings.lines = places.size();

@@ -46,6 +46,7 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_tolerances(files, catalogue, faults);
     read_additions(files, catalogue, faults);
     read_handover(files, catalogue, faults);
+    read_ground_and_ware(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

@@ -17,6 +17,8 @@
 #include "tables/rulebook.h"
 #include "tables/shock.h"
 #include "tables/tolerance.h"
+#include "tables/trench.h"
+#include "tables/ware.h"
 
 #include <deque>
 #include <string>
@@ -71,6 +73,9 @@ struct Catalogue {
     std::vector<ToleranceRow> tolerances;
     std::vector<AdditionRow> additions;
     std::vector<TestStep> tests;  ///< in the order they are made
+    Trench trench;
+    Ware ware;
+    Handover handover;
 
     Catalogue() = default;
     Catalogue(Catalogue&&) = default;

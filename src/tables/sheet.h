@@ -1,8 +1,8 @@
 #pragma once
 // One table while it is being read: cells by column name, a citation per row, faults collected.
 
-#include "tables/catalogue.h"
 #include "base/csv.h"
+#include "tables/catalogue.h"
 
 #include <string>
 #include <string_view>
@@ -71,6 +71,7 @@ void read_found(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_levers(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_tolerances(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_additions(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
+void read_ground_and_ware(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_handover(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_ask(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);
 void read_shock(EmbeddedFiles files, Catalogue& catalogue, Faults& faults);

@@ -4,6 +4,8 @@
 #include "drawing/night.h"
 #include "parts/word_column.h"
 
+#include "support/questions.h"
+
 #include <gtest/gtest.h>
 
 namespace toft::board {
@@ -47,6 +49,21 @@ TEST(Board, FortyWaysWithLongNamesAreAllThere) {
             }
         }
     }
+}
+
+TEST(Board, OfABuildingFedFromAnotherNamesThatOneAndNoHouse) {
+    const site::Job job = support::example_job("garage-gym-stable", support::catalogue());
+    const answer::Answer answer = answer::design(support::question_of(job));
+    const drawing::Scene scene =
+        board_picture(answer::seen_from(job, "gym-feed"), answer::for_run(answer, "gym-feed"), 0);
+    for (const char* words :
+         {"Garage: a way of its board", "earth terminal of Garage", "the earth that Garage has"}) {
+        EXPECT_TRUE(picture::says(scene.items, words)) << words;
+    }
+    for (const char* words : {"House:", "house's", "supply TN"}) {
+        EXPECT_FALSE(picture::says(scene.items, words)) << words;
+    }
+    EXPECT_EQ(picture::clashes(scene.items, {0, 0, scene.width, scene.height}), "");
 }
 
 TEST(Board, SpareWaysAreThoseTheSurveyAsksFor) {

@@ -27,7 +27,7 @@ TEST(JoinedTo, ATerminalWithItsOwnElectrodeHasNothingOfTheHouse) {
             EXPECT_EQ(joined_of(list, "own earth electrode"), true);
             EXPECT_NE(joined_of(list, "armour"), true) << name << " " << scheme.key;
             EXPECT_NE(joined_of(list, "earth core"), true) << name << " " << scheme.key;
-            EXPECT_NE(earth_source_words(stage).find("Nothing on the house's earth"),
+            EXPECT_NE(earth_source_words(stage).find("Nothing on the earth of the house"),
                       std::string::npos);
             ++seen;
         }

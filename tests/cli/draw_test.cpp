@@ -46,7 +46,7 @@ TEST_F(Draw, AnUnknownEndingIsWrongUsage) {
         const Ran ran = program_.run({"draw", example("demo"), "-o", path});
         EXPECT_EQ(ran.code, 4) << path;
         EXPECT_NE(ran.error.find(std::string(path) + ": the ending"), std::string::npos);
-        EXPECT_NE(ran.error.find(".svg, .pdf or .png"), std::string::npos);
+        EXPECT_NE(ran.error.find(".svg, .pdf, .png or .dxf"), std::string::npos);
         EXPECT_TRUE(path == std::string(".") || !std::filesystem::exists(program_.folder() / path));
     }
 }
@@ -90,6 +90,35 @@ TEST_F(Draw, AWidthIsHeededAndAPdfStaysOnPaper) {
     for (const char* width : {"319", "1401", "0", "wide"}) {
         EXPECT_EQ(program_.run({"draw", example("demo"), "--width", width}).code, 4) << width;
     }
+}
+
+TEST_F(Draw, ADxfIsInMetresAndOnlyOfPicturesTrueToScale) {
+    for (const gallery::Picture& one : gallery::pictures()) {
+        const Ran ran =
+            program_.run({"draw", example("demo"), "--picture", one.name, "-o", "it.dxf"});
+        const auto path = program_.folder() / "it.dxf";
+        EXPECT_EQ(std::filesystem::exists(path), one.to_scale != nullptr) << one.name;
+        EXPECT_EQ(ran.code, one.to_scale ? 0 : 2) << one.name;
+        if (!one.to_scale) {
+            EXPECT_NE(ran.error.find("not true to scale"), std::string::npos) << one.name;
+            continue;
+        }
+        EXPECT_NE(text_of(path).find("AC1009"), std::string::npos) << one.name;
+        std::filesystem::remove(path);
+    }
+    const Ran wide = program_.run(
+        {"draw", example("demo"), "--picture", "route", "--width", "400", "-o", "it.dxf"});
+    EXPECT_EQ(wide.code, 4);
+}
+
+TEST_F(Draw, APlanShowsAllRunsAndTakesNone) {
+    const Ran all = program_.run({"draw", example("hurdle-farm-yard"), "--picture", "route"});
+    EXPECT_NE(all.out.find("Pump house"), std::string::npos);
+    EXPECT_NE(all.out.find("Hen house"), std::string::npos);
+    const Ran one = program_.run(
+        {"draw", example("hurdle-farm-yard"), "--picture", "route", "--run", "pump-feed"});
+    EXPECT_EQ(one.code, 4);
+    EXPECT_NE(one.error.find("all runs of the place"), std::string::npos);
 }
 
 TEST_F(Draw, APairIsNamedInPlainWords) {

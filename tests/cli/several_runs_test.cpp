@@ -79,6 +79,10 @@ TEST_F(SeveralRuns, HowFarACableReachesBehindARunCountsWhatTheRunHasLost) {
 
 TEST_F(SeveralRuns, NoPictureShowsARunFromABuildingAsOneFromTheHouse) {
     EXPECT_EQ(run({"draw", job_, "--run", "gym-feed"}).code, 2);
+    const Ran gym = run({"draw", job_, "--run", "gym-feed", "--picture", "conductors"});
+    EXPECT_EQ(gym.code, 0) << gym.error;
+    EXPECT_NE(gym.out.find("the board of Garage"), std::string::npos);
+    EXPECT_EQ(gym.out.find("near end: the house"), std::string::npos);
     EXPECT_EQ(run({"draw", job_, "--run", "garage-feed"}).code, 0);
 }
 

@@ -53,7 +53,7 @@ TEST(RunNotes, AJointBoxNamesBothCablesAndWhatIsJoined) {
     EXPECT_TRUE(note_says(note, "core to armour"));
     const Note stopped =
         joint_note(stretch(true, "core", false).cable, stretch(false, "core", false).cable);
-    EXPECT_TRUE(note_says(stopped, "armour from the house insulated here"));
+    EXPECT_TRUE(note_says(stopped, "armour from the near end insulated here"));
 }
 
 TEST(RunNotes, AStretchGivesItsLengthAndWhatTheArmourIsFor) {

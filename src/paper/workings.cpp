@@ -15,6 +15,7 @@ RunWorkings of_run(const answer::Question& question, const site::Job& built,
     asked.run = static_cast<std::size_t>(run - built.runs.begin());
     asked.incoming = part.incoming ? &*part.incoming : nullptr;
     asked.bonds_beyond = part.bonds_beyond;
+    asked.bought_before = part.bought_before;
     const answer::Recorded recorded(asked, part.scheme);
     RunWorkings workings{part.run.id, {}, 0};
     std::set<int> places;

@@ -1,5 +1,7 @@
 #include "trench/lying.h"
 
+#include "trench/duct.h"
+
 #include "base/limit.h"
 #include "base/text.h"
 #include "study/scheme.h"
@@ -9,8 +11,6 @@
 namespace toft::trench {
 
 namespace {
-
-std::string mm_words(Metres m) { return significant(1000 * m.number(), 3) + " mm"; }
 
 std::string cable_words(const answer::CableAnswer& cable) {
     return fmt::format("{}-core {} mm² {}cable", cable.cores, significant(cable.live_mm2, 3),
@@ -23,7 +23,7 @@ bool there(const answer::CableAnswer& cable) {
 }
 
 Lying duct_around(const tables::Catalogue& tables, Lying cable, std::vector<Metres> inside) {
-    const tables::DuctRow* duct = duct_for(tables, inside);
+    const tables::DuctRow* duct = duct_for(tables, inside).row;
     const Metres outer =
         duct ? duct->outside : tables.ware.ducts.back().outside;  // said below to be too narrow
     cable.says = duct ? fmt::format("{} duct (bore {}) with {}", mm_words(duct->outside),
@@ -94,17 +94,6 @@ void add_data(const tables::Catalogue& tables, const site::Run& run, std::vector
 }
 
 }  // namespace
-
-const tables::DuctRow* duct_for(const tables::Catalogue& tables,
-                                const std::vector<Metres>& cables) {
-    double squares = 0;
-    for (const Metres across : cables) squares += across.number() * across.number();
-    for (const tables::DuctRow& duct : tables.ware.ducts) {
-        const double bore = duct.bore.number();
-        if (within(squares / (bore * bore), tables.ware.duct_fill.value)) return &duct;
-    }
-    return nullptr;
-}
 
 Metres core_across(const tables::Catalogue& tables, SquareMillimetres section) {
     for (const tables::SingleRow& row : tables.ware.singles) {

@@ -26,10 +26,6 @@ struct Lying {
     friend bool operator==(const Lying&, const Lying&) = default;
 };
 
-/// The smallest duct whose bore the cables fill no further than is usual; null when none is so
-/// wide.
-const tables::DuctRow* duct_for(const tables::Catalogue& tables, const std::vector<Metres>& cables);
-
 /// Diameter of a single core of that section, or of the next that the tables know.
 Metres core_across(const tables::Catalogue& tables, SquareMillimetres section);
 

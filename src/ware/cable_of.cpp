@@ -68,6 +68,4 @@ std::string size_words(const tables::Cable& cable) {
                        significant(cable.section.number(), 4));
 }
 
-std::string mm_words(Metres length) { return significant(length.number() * 1000, 3) + " mm"; }
-
 }  // namespace toft::ware

@@ -2,6 +2,7 @@
 // A cable of an answer or a bill as the tables know it.
 
 #include "tables/catalogue.h"
+#include "trench/duct.h"
 
 #include <string>
 
@@ -24,7 +25,6 @@ std::string cable_words(const tables::Catalogue& catalogue, const tables::Cable&
 /// "3-core 10 mm²"; flat twin and earth "2-core and earth 2.5 mm²".
 std::string size_words(const tables::Cable& cable);
 
-/// "19.5 mm".
-std::string mm_words(Metres length);
+using trench::mm_words;
 
 }  // namespace toft::ware

@@ -1,8 +1,8 @@
 #include "ware/ground_rows.h"
 
 #include "base/pi.h"
+#include "trench/duct.h"
 #include "ware/cable_of.h"
-#include "ware/duct.h"
 #include "ware/fixing.h"
 
 #include <fmt/format.h>
@@ -13,7 +13,7 @@ Draft duct_row(Draft plain, const tables::Catalogue& catalogue, const std::vecto
     plain.bought = Bought::coupled;
     plain.row.what = "duct for cable, twin-wall, smooth inside";
     plain.row.size = "by the cable in hand";
-    const DuctChoice choice = duct_for(catalogue, cables);
+    const trench::DuctChoice choice = trench::duct_for(catalogue, cables);
     plain.row.note = choice.why;
     if (choice.row) {
         plain.row.size =
@@ -62,7 +62,7 @@ Metres across_at(const tables::Catalogue& catalogue, const AtRun& run, int leg) 
     const std::vector<Metres> cables = run.pulled_in(leg);
     if (cables.empty()) return metres(0);
     if (!run.in_duct(leg)) return cables.front();
-    const DuctChoice choice = duct_for(catalogue, cables);
+    const trench::DuctChoice choice = trench::duct_for(catalogue, cables);
     return choice.row ? choice.row->outside : metres(0);
 }
 

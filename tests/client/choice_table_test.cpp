@@ -1,5 +1,6 @@
 // Choices side by side, a column each.
 
+#include "client/clients_choice.h"
 #include "client/choice_table.h"
 
 #include "paper/plain_words.h"

@@ -62,7 +62,7 @@ inline page::Paper paper_with(const Subject& subject, std::vector<page::Block> b
 }
 
 /// What stands between head and foot of a paper's sheets, run together without spaces.
-inline std::string written(const page::Paper& paper) {
+inline std::string field_words(const page::Paper& paper) {
     return page::run_on(page::read_field(page::pages(paper)));
 }
 
@@ -76,7 +76,7 @@ inline std::string without_spaces(const std::string& words) {
 
 /// Whether the paper says that, wherever its lines break.
 inline bool says(const page::Paper& paper, const std::string& words) {
-    return written(paper).find(without_spaces(words)) != std::string::npos;
+    return field_words(paper).find(without_spaces(words)) != std::string::npos;
 }
 
 /// How often a table of the paper has a row whose first cell is that.

@@ -10,15 +10,15 @@
 namespace toft::paper {
 namespace {
 
-page::Paper sheet_of(const std::string& name) { return test_sheet(made(name).subject()); }
+page::Paper tests_of(const std::string& name) { return test_sheet(made(name).subject()); }
 
 std::size_t position(const page::Paper& paper, const std::string& words) {
-    return written(paper).find(without_spaces(words));
+    return field_words(paper).find(without_spaces(words));
 }
 
 TEST(TestSheet, DeadTestsComeBeforeLiveOnesAndStandInTheOrderOfTheBook) {
     // BS 7671:2018, 643.1: the order of 643.2 to 643.6 comes before the supply is connected.
-    const page::Paper paper = sheet_of("demo");
+    const page::Paper paper = tests_of("demo");
     std::size_t before = 0;
     for (const char* step :
          {"Dead: everything isolated", "Inspection (642)",
@@ -55,13 +55,13 @@ TEST(TestSheet, ExpectsTheFiguresOfTheAnswer) {
 }
 
 TEST(TestSheet, ABuildingWithItsOwnElectrodeHasItReadAndItsArmourProvedApart) {
-    const page::Paper own = sheet_of("own-rod-greenhouse");
+    const page::Paper own = tests_of("own-rod-greenhouse");
     const answer::SchemeAnswer& s = made("own-rod-greenhouse").answer.schemes.front();
     ASSERT_EQ(s.building.earthing, "own electrode");
     EXPECT_TRUE(says(own, "Earth electrode (643.7.2)"));
     EXPECT_TRUE(says(own, "at most " + figure(s.building.electrode->largest_ohm, "Ω", 4)));
     EXPECT_TRUE(says(own, "No way from the armour to the building's earth"));
-    const page::Paper shared = sheet_of("demo");
+    const page::Paper shared = tests_of("demo");
     EXPECT_FALSE(says(shared, "No way from the armour"));
     EXPECT_FALSE(says(shared, "Earth electrode"));
 }
@@ -86,7 +86,7 @@ TEST(TestSheet, NoResidualDeviceIsLeftUntested) {
 }
 
 TEST(TestSheet, EveryTestHasRoomForAReadingAndNoneIsFilledIn) {
-    for (const page::Block& block : sheet_of("tt-shed").blocks) {
+    for (const page::Block& block : tests_of("tt-shed").blocks) {
         const auto* table = std::get_if<page::Table>(&block);
         if (!table) continue;
         EXPECT_TRUE(table->to_write_in);

@@ -24,7 +24,7 @@ TEST(LoadWare, TapeLiesWellAboveTheSandThatCoversTheCable) {
 }
 
 TEST(LoadWare, EverySurfaceIsMadeGood) {
-    for (const std::string& surface :
+    for (const char* surface :
          {"lawn", "bed", "path", "drive", "patio", "field", "shared path", "road"}) {
         int rows = 0;
         for (const MadeGood& row : support::catalogue().trench.made_good) {

@@ -38,8 +38,6 @@ TEST(Quantities, SandOfAUsualTrenchAsEstimatorsReckonIt) {
     EXPECT_NEAR(q.sand.number() * sizes().sand_kg_m3.value / 1000, 1.4, 0.05);
     EXPECT_NEAR(q.sand_kg, 1.1 * 1440, 1e-9);
     EXPECT_EQ(bags(q.sand_kg, sizes().bulk_bag_kg.value), 2);
-    // The list of materials reckons by the same rule of thumb.
-    EXPECT_NEAR(shop().ware.sand.value, 0.072, 0.0021);
 }
 
 TEST(Quantities, WhatLiesInTheSandTakesItsPlaceAndLeavesSoilOver) {

@@ -2,14 +2,14 @@
 // 38 mm 26 %, 21.6 mm in 38 mm 32 %, 26.7 mm in 51 mm 27 %, in 38 mm 49 %; own arithmetic there,
 // so these are checks of the arithmetic, and of the habit to take 63 mm from 16 mm2 with bends.
 
-#include "ware/duct.h"
+#include "trench/duct.h"
 
 #include "support/catalogue.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace toft::ware {
+namespace toft::trench {
 namespace {
 
 using support::catalogue;
@@ -66,4 +66,4 @@ RC_GTEST_PROP(Duct, AThickerCableNeverTakesANarrowerDuct, ()) {
 }
 
 }  // namespace
-}  // namespace toft::ware
+}  // namespace toft::trench

@@ -1,14 +1,14 @@
-#include "ware/duct.h"
+#include "trench/duct.h"
 
 #include "base/limit.h"
 #include "base/text.h"
-#include "ware/cable_of.h"
+#include "trench/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace toft::ware {
+namespace toft::trench {
 
 namespace {
 
@@ -21,6 +21,8 @@ std::string names(const std::vector<Metres>& cables) {
 }
 
 }  // namespace
+
+std::string mm_words(Metres length) { return significant(1000 * length.number(), 3) + " mm"; }
 
 double duct_fill(Metres bore, const std::vector<Metres>& cables) {
     double sum = 0;
@@ -56,4 +58,4 @@ DuctChoice duct_for(const tables::Catalogue& catalogue, const std::vector<Metres
     return choice;
 }
 
-}  // namespace toft::ware
+}  // namespace toft::trench

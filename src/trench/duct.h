@@ -7,7 +7,10 @@
 #include <string>
 #include <vector>
 
-namespace toft::ware {
+namespace toft::trench {
+
+/// "19.5 mm".
+std::string mm_words(Metres length);
 
 /// Share of the bore's area that cables of those diameters fill.
 double duct_fill(Metres bore, const std::vector<Metres>& cables);
@@ -23,4 +26,4 @@ struct DuctChoice {
 /// The narrowest duct for cables of those overall diameters. Bends are taken to be there.
 DuctChoice duct_for(const tables::Catalogue& catalogue, const std::vector<Metres>& cables);
 
-}  // namespace toft::ware
+}  // namespace toft::trench

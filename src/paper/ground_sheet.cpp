@@ -44,8 +44,9 @@ public:
 private:
     void put(page::Block block) { paper_.blocks.push_back(std::move(block)); }
     void heading(const std::string& words) { put(page::Heading{words, page::Level::part}); }
+    /// No less than it is.
     static std::string mm(Metres m) {
-        return significant(std::round(1000 * m.number()), 6) + " mm";
+        return fixed(std::ceil(1000 * m.number() - 1e-6), 0) + " mm";
     }
 
     void plan() {
@@ -204,7 +205,6 @@ private:
     }
 
     void before_digging() {
-        put(page::NewPage{});
         heading("Before digging");
         const double doubt = s_.catalogue.trench.sizes.position_doubt.value.number();
         const std::string steps[] = {

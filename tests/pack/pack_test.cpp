@@ -1,6 +1,7 @@
 // Papers as files, read back with an outside reader: pdftotext and pdfinfo of Poppler.
 
 #include "pack/pack.h"
+#include "pack/lists.h"
 
 #include "base/text.h"
 #include "pack/reading.h"
@@ -8,7 +9,8 @@
 
 #include <gtest/gtest.h>
 
-#include <set>
+#include <algorithm>
+#include <cmath>
 
 namespace toft::pack {
 namespace {
@@ -146,14 +148,70 @@ TEST(Pack, TheRecordsFiguresAreTheAnswers) {
     }
 }
 
-TEST(Pack, NoFigureOnTheTestSheetIsFoundNowhereInJobAnswerOrTables) {
+TEST(Pack, NoFigureOnASheetIsFoundNowhereInJobAnswerOrTables) {
     for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable", "tt-shed"}) {
-        const std::string words = text_of_pdf(file(packed(name), "test-sheet.pdf").bytes);
-        const Known known(made(name).job, made(name).answer);
-        for (const Shown& figure : figures_with_units(words)) {
-            EXPECT_TRUE(known.has(figure)) << name << ": " << figure.text;
+        for (const char* paper : {"test-sheet.pdf", "installers-sheet.pdf"}) {
+            const std::string words = text_of_pdf(file(packed(name), paper).bytes);
+            Known known(name, made(name).job, made(name).answer);
+            known.take(support::catalogue().limits.separate_buried.value.number());
+            for (const Shown& figure : figures_with_units(words)) {
+                EXPECT_TRUE(known.has(figure)) << name << " " << paper << ": " << figure.text;
+            }
+            EXPECT_GT(figures_with_units(words).size(), 10u) << name << " " << paper;
         }
-        EXPECT_GT(figures_with_units(words).size(), 10u) << name;
+    }
+}
+
+/// The five parts of a scheme's price, what is put right first, net, tax and total, in pence.
+std::vector<long> sums_of(const answer::PriceAnswer& p) {
+    std::vector<long> all;
+    for (const double sum : {p.house_end, p.run, p.ground, p.far_end, p.test_and_paper,
+                             p.put_right_first, p.net, p.vat, p.total}) {
+        all.push_back(std::lround(100 * sum));
+    }
+    return all;
+}
+
+TEST(Pack, TheClientSeesTheAnswersPriceToThePennyAndItsPartsAddUp) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable", "tt-shed"}) {
+        const auto shown = sums_in(text_of_pdf(file(packed(name), "clients-choice.pdf").bytes));
+        const answer::PriceAnswer& price = made(name).answer.schemes.front().price;
+        const std::vector<long> sums = sums_of(price);
+        for (const long sum : sums) {
+            if (sum == 0) continue;
+            EXPECT_NE(std::find(shown.begin(), shown.end(), sum), shown.end())
+                << name << " " << sum;
+        }
+        EXPECT_EQ(sums[0] + sums[1] + sums[2] + sums[3] + sums[4] + sums[5], sums[6]) << name;
+        EXPECT_EQ(sums[6] + sums[7], sums[8]) << name;
+    }
+}
+
+TEST(Pack, SearchBillAndListAgreeToThePenny) {
+    for (const char* name : {"demo", "own-rod-greenhouse", "garage-gym-stable", "tt-shed"}) {
+        const paper::Subject subject = made(name).subject();
+        long bill = 0, materials = 0;
+        for (const auto* part : paper::runs_of(subject)) {
+            for (const price::BillLine& line : part->bill) {
+                const long pence = std::lround(100 * line.amount.number());
+                bill += pence;
+                if (line.sort == price::Sort::material) materials += pence;
+            }
+        }
+        EXPECT_EQ(bill, std::lround(100 * made(name).answer.schemes.front().price.net)) << name;
+        const auto lists =
+            support::need(lists_of(subject, ware::Prices::with), "the list of materials");
+        EXPECT_EQ(last_column_in_pence(lists.front().bytes), materials) << name;
+        EXPECT_EQ(lists.back().bytes.substr(0, 2), "PK") << name;
+    }
+}
+
+TEST(Pack, PlanAndTrenchesComeInMetres) {
+    const auto drawings = support::need(drawings_of(made("demo").subject()), "the drawings");
+    ASSERT_EQ(drawings.size(), 2u);
+    for (const File& one : drawings) {
+        EXPECT_NE(one.bytes.find("AC1009"), std::string::npos) << one.name;
+        EXPECT_NE(one.bytes.find("EOF"), std::string::npos) << one.name;
     }
 }
 

@@ -2,6 +2,7 @@
 // PDFs read back with Poppler's programs, and the figures on them held against an answer.
 
 #include "answer/answer.h"
+#include "base/csv.h"
 #include "codec/answer.h"
 #include "print/font.h"
 #include "support/catalogue.h"
@@ -135,11 +136,44 @@ inline std::vector<Shown> figures_with_units(const std::string& words) {
     return all;
 }
 
+/// Sums of money, in pence.
+inline std::vector<long> sums_in(const std::string& words) {
+    std::vector<long> all;
+    const std::string pound = "£";
+    for (std::size_t at = words.find(pound); at != std::string::npos;
+         at = words.find(pound, at + 1)) {
+        std::string digits;
+        std::size_t next = at + pound.size();
+        for (; next < words.size(); ++next) {
+            const char c = words[next];
+            if (std::isdigit(static_cast<unsigned char>(c)) || c == '.')
+                digits += c;
+            else if (c != ',')
+                break;
+        }
+        if (!digits.empty()) all.push_back(std::lround(100 * std::strtod(digits.c_str(), nullptr)));
+    }
+    return all;
+}
+
+/// The last cells of a comma-separated table added up.
+inline long last_column_in_pence(const std::string& csv) {
+    long sum = 0;
+    for (const CsvRow& row : support::need(parse_csv("materials.csv", csv), "a table").rows) {
+        if (row.cells.back().empty()) continue;
+        sum += std::lround(100 * std::strtod(row.cells.back().c_str(), nullptr));
+    }
+    return sum;
+}
+
 /// Every number of an answer, of a job's words and of the limits that a test is held against.
 class Known {
 public:
-    Known(const site::Job& job, const answer::Answer& answer) {
-        take(nlohmann::json::parse(codec::write_answer(answer)));
+    Known(const std::string& example, const site::Job& job, const answer::Answer& answer) {
+        answer::Answer chosen = answer;
+        chosen.schemes.resize(1);
+        take(nlohmann::json::parse(codec::write_answer(chosen)));
+        take(nlohmann::json::parse(support::project_text("examples/" + example + ".json")));
         take_ohms(job.intake.ze);
         take_ohms(job.intake.ze_declared);
         const auto& c = support::catalogue();
@@ -153,6 +187,9 @@ public:
         numbers_.push_back(200e-3);  // of the step: current of a continuity test
         numbers_.push_back(500);     // of the step: volts of an insulation test
     }
+
+    /// Of a table or of common practice, that a paper may quote.
+    void take(double number) { numbers_.push_back(number); }
 
     bool has(const Shown& shown) const {
         const double half = 0.5000001 * std::pow(10.0, -shown.places);

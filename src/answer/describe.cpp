@@ -221,7 +221,26 @@ std::string nearest_sentence(const search::Dropped& dropped) {
                        significant((dropped.nearest_use - 1) * 100, 2));
 }
 
-std::vector<std::string> standing_cautions() {
+namespace {
+
+std::string caution_of_prices(const price::Book& book) {
+    if (book.invented == 0) {
+        return fmt::format("Prices are those of {}; whoever offers them stands by them.",
+                           book.name);
+    }
+    if (book.invented == book.rows) {
+        return "Price from an invented book: it shows which scheme is dearer, not what you will "
+               "pay.";
+    }
+    return fmt::format(
+        "Of the {} prices of {} {} are still invented: the price shows which scheme is dearer, not "
+        "what you will pay.",
+        book.rows, book.name, book.invented);
+}
+
+}  // namespace
+
+std::vector<std::string> standing_cautions(const price::Book& book) {
     return {
         "Electricity kills. A competent, licensed person designs, does and tests this work; this "
         "answer is a calculation, not a permission.",
@@ -229,7 +248,7 @@ std::vector<std::string> standing_cautions() {
         "Amendment 3; Amendment 4:2026 governs since 15 October 2026 and its tables were not seen.",
         "Measure Ze and the fault current, prove the earthing type and isolate before any of it is "
         "built; test every figure after.",
-        "Price from an invented book: it shows which scheme is dearer, not what you will pay.",
+        caution_of_prices(book),
     };
 }
 

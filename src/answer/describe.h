@@ -20,8 +20,8 @@ std::string short_words(const SchemeAnswer& scheme);
 /// What a near miss missed by.
 std::string nearest_sentence(const search::Dropped& dropped);
 
-/// Cautions that belong to every job.
-std::vector<std::string> standing_cautions();
+/// Cautions that belong to every job; the last says what the prices of that book are worth.
+std::vector<std::string> standing_cautions(const price::Book& book);
 
 /// Cautions, duties to tell others, and what needs a specialist, for one scheme.
 void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& scheme);

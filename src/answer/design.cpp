@@ -367,7 +367,7 @@ Answer design(const Question& question) {
     answer.job = q.job.title;
     answer.edition = rules::edition();
     answer.data_version = q.catalogue.version;
-    answer.cautions = standing_cautions();
+    answer.cautions = standing_cautions(q.book);
     search::Options options = solve::options_for(*q.memo);
     options.all = q.all;
     if (q.go_on) options.go_on = [&q] { return q.go_on({}); };

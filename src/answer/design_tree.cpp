@@ -71,7 +71,7 @@ public:
         answer_.job = q_.job.title;
         answer_.edition = rules::edition();
         answer_.data_version = q_.catalogue.version;
-        answer_.cautions = standing_cautions();
+        answer_.cautions = standing_cautions(q_.book);
         const double start = q_.milliseconds ? q_.milliseconds() : 0;
         const tree::Alternatives found = look();
         answer_.search.milliseconds = q_.milliseconds ? q_.milliseconds() - start : 0;

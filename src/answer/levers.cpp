@@ -145,7 +145,7 @@ LeversAnswer levers(const Question& question) {
     for (const lever::Lever& lever : weighed.levers) {
         answer.levers.push_back(lever_answer(q, lever, weighed.before));
     }
-    answer.cautions = standing_cautions();
+    answer.cautions = standing_cautions(q.book);
     return answer;
 }
 

@@ -223,7 +223,7 @@ private:
             out_.assumed.push_back(
                 fmt::format("{} is not known: taken at its worse end", fact.says));
         }
-        out_.cautions = standing_cautions();
+        out_.cautions = standing_cautions(q_.book);
     }
 
     const Question& q_;

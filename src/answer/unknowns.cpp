@@ -270,7 +270,7 @@ AskAnswer ask_tree(const Question& question) {
     add_assumed(q, answer);
     const std::string taken = feeding_taken(question.job, built);
     if (!taken.empty()) answer.assumed.push_back(taken);
-    answer.cautions = standing_cautions();
+    answer.cautions = standing_cautions(question.book);
     return answer;
 }
 
@@ -305,7 +305,7 @@ AskAnswer ask(const Question& question) {
             }
         }
     }
-    answer.cautions = standing_cautions();
+    answer.cautions = standing_cautions(question.book);
     return answer;
 }
 

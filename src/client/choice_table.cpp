@@ -72,6 +72,20 @@ public:
         return asked;
     }
 
+    /// What the total may lie between by the book, where it gives ranges.
+    void add_range(page::Table& all) const {
+        const auto ranged = [](const answer::PriceAnswer& p) {
+            return std::round(100 * p.total_low) != std::round(100 * p.total_high);
+        };
+        bool any = false;
+        for (std::size_t i = 0; i < choices_.size(); ++i) any = any || ranged(scheme(i).price);
+        if (!any) return;
+        all.rows.push_back(row("May lie between", [&](std::size_t i) {
+            const answer::PriceAnswer& p = scheme(i).price;
+            return pence_words(p.total_low) + " and " + pence_words(p.total_high);
+        }));
+    }
+
     page::Table prices() const {
         using answer::PriceAnswer;
         page::Table all = table(page::Side::right);
@@ -94,6 +108,7 @@ public:
         add("Before tax", &PriceAnswer::net);
         add("VAT", &PriceAnswer::vat);
         add("Total", &PriceAnswer::total, true);
+        add_range(all);
         if (loss_matters(s_, choices_)) {
             all.rows.push_back(
                 row(fmt::format("Lost as heat in the cable over {} years, at today's prices",

@@ -21,7 +21,7 @@ bool of_the_ground(const std::string& pointer) {
 GroundAnswer ground(const Question& q) {
     GroundAnswer answer;
     answer.job = q.job.title;
-    answer.cautions = standing_cautions();
+    answer.cautions = standing_cautions(q.book);
     Silent silent;
     const study::Corner worse;
     study::GroundMemo own;

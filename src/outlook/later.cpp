@@ -215,7 +215,7 @@ LaterAnswer later(const answer::Question& question) {
     if (!q.memo) q.memo = &memo;
     LaterAnswer answer;
     answer.job = q.job.title;
-    answer.cautions = answer::standing_cautions();
+    answer.cautions = answer::standing_cautions(q.book);
     const solve::Solution base = solve::solve({q.catalogue, q.book}, q.job);
     if (base.sound()) {
         const study::RunScheme& scheme = base.schemes.front();

@@ -70,7 +70,7 @@ ToleranceAnswer tolerances(const answer::Question& q, const study::RunScheme& sc
     a.behind = q.incoming != nullptr;
     a.found = tolerance::tolerance_of({q.catalogue, q.job, at}, scheme, wish);
     a.notes = notes_of(a);
-    a.cautions = answer::standing_cautions();
+    a.cautions = answer::standing_cautions(q.book);
     return a;
 }
 

@@ -48,7 +48,7 @@ Shelf shelf_of(const tables::Catalogue& catalogue) {
 
 /// Where each column of the book stands; absent ones past the end.
 struct Columns {
-    std::size_t item, unit, net, low, high;
+    std::size_t item, unit, net, low, high, note;
 };
 
 class BookReader {
@@ -102,8 +102,8 @@ private:
             while (i < header.size() && trimmed(header[i]) != column) ++i;
             return i;
         };
-        columns_ = {place("item"), place("unit"), place("net_gbp"), place("low_gbp"),
-                    place("high_gbp")};
+        columns_ = {place("item"),    place("unit"),     place("net_gbp"),
+                    place("low_gbp"), place("high_gbp"), place("note")};
         for (const auto& [at, column] :
              {std::pair{columns_.item, "item"}, std::pair{columns_.unit, "unit"},
               std::pair{columns_.net, "net_gbp"}}) {
@@ -136,6 +136,9 @@ private:
                                         known->second.unit, unit.empty() ? "nothing" : unit));
         }
         sums(row, item, known->second, at->second);
+        if (!known->second.has_range) return;
+        ++out_.book.rows;
+        if (cell(row, columns_.note).rfind("invented", 0) == 0) ++out_.book.invented;
     }
 
     void sums(const CsvRow& row, const std::string& item, const Known& known, Entry& entry) {

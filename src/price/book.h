@@ -29,7 +29,9 @@ struct Prices {
 
 /// With the book's margin in every price.
 struct Book : Prices {
-    std::string name;  ///< shown with every price
+    std::string name;          ///< shown with every price
+    std::size_t rows = 0;      ///< that were read, tax and margin aside
+    std::size_t invented = 0;  ///< of these, whose note begins with that word
     Prices low, high;  ///< between which each may lie; the same where the book gives no range
     Prices cost;       ///< without the margin
 

@@ -108,6 +108,7 @@ page::Paper design_record(const Subject& s) {
     append(paper.blocks, record_of_facts(s));
     append(paper.blocks, record_of_earthing(s));
     append(paper.blocks, fallen(s));
+    append(paper.blocks, record_of_price(s));
     append(paper.blocks, record_of_workings(s));
     append(paper.blocks, record_of_sources(s));
     return paper;

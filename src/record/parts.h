@@ -27,6 +27,9 @@ Blocks record_of_scheme(const Subject& subject);
 /// Every rule with value, limit and use; which device opens before which.
 Blocks record_of_rules(const Subject& subject);
 
+/// The price and the lines it is the sum of, labour by task.
+Blocks record_of_price(const Subject& subject);
+
 /// Every line of working once; where it is used again, its number stands.
 Blocks record_of_workings(const Subject& subject);
 

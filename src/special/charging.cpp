@@ -38,7 +38,8 @@ void routes(const Case& c, std::vector<Advice>& all) {
     route(
         c, 2,
         fmt::format("an electrode joined to the earth, low enough to hold metal within {}", limit),
-        "seldom to be had: `toft why`, the step on charging, says how many ohms it takes here",
+        "seldom to be had: the step on charging, where the earth is argued, says how many ohms it "
+        "takes here",
         all);
     route(c, 3,
           fmt::format("a device that takes off line, neutral and protective conductor when the "

@@ -15,8 +15,8 @@ void animals(const Case& c, std::vector<Advice>& all) {
                    "30 mA for sockets, 300 mA at most for all else against fire; all metal within "
                    "an animal's reach bonded, with a mesh in the floor where there is one",
                    "the circuits have 30 mA here; whether it is a farm or a household's pets, and "
-                   "how the floor is bonded, is for a person to settle; for the earth see `toft "
-                   "why`",
+                   "how the floor is bonded, is for a person to settle; how its earth is argued "
+                   "is told step by step elsewhere",
                    footing(c, "livestock"), true});
 }
 
@@ -27,7 +27,8 @@ void pool_or_tub(const Case& c, std::vector<Advice>& all) {
                    "zones around the water: sockets, switches and isolators outside them, 30 mA "
                    "for what is inside, metal within reach bonded",
                    "the zones are not drawn here: a person measures them; the maker's "
-                   "instructions count too; for the earth see `toft why`",
+                   "instructions count too; how its earth is argued is told step by step "
+                   "elsewhere",
                    footing(c, "hot-tub"), true});
 }
 
@@ -46,16 +47,14 @@ void movable(const Case& c, std::vector<Advice>& all) {
         all.push_back({"caravan",
                        "every outlet with an overcurrent device and 30 mA of its own that break "
                        "all live conductors; no combined earth",
-                       "one RCBO for each outlet, two-pole; the law forbids the combined earth: "
-                       "see `toft why`",
+                       "one RCBO for each outlet, two-pole; the law forbids the combined earth",
                        footing(c, "caravan"), true});
     }
     if (c.view.used_as(Use::boat_mooring)) {
         all.push_back({"boat",
                        "every outlet with an overcurrent device and 30 mA of its own that break "
                        "all live conductors; no combined earth; nothing below the reach of waves",
-                       "one RCBO for each outlet, two-pole; the law forbids the combined earth: "
-                       "see `toft why`",
+                       "one RCBO for each outlet, two-pole; the law forbids the combined earth",
                        footing(c, "boat"), true});
     }
 }
@@ -65,7 +64,7 @@ void container(const Case& c, std::vector<Advice>& all) {
     all.push_back({"container",
                    "a unit that is moved and plugged in has rules of its own, no combined earth "
                    "among them",
-                   "taken as standing for good: a building of metal, judged in `toft why`; if it "
+                   "taken as standing for good: a building of metal, and argued so; if it "
                    "is ever moved, a person must look again",
                    footing(c, "container"), true});
 }

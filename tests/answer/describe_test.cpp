@@ -113,11 +113,24 @@ TEST(Describe, AnOwnRodIsSaidWithWhatTheArmourMustNotDo) {
 
 TEST(Describe, TheStandingCautionsNameTheEditionTheOperatorAndTheTests) {
     std::string all;
-    for (const std::string& caution : standing_cautions()) all += caution + "\n";
+    for (const std::string& caution : standing_cautions(support::demo_book()))
+        all += caution + "\n";
     for (const char* words :
          {"competent", "network operator", "Amendment 4", "not seen", "isolate", "invented"}) {
         EXPECT_TRUE(says(all, words)) << words;
     }
+}
+
+TEST(Describe, PricesAreSaidToBeInventedAsLongAsAnyIs) {
+    price::Book book = support::demo_book();
+    ASSERT_EQ(book.invented, book.rows);
+    EXPECT_TRUE(says(standing_cautions(book).back(), "invented book"));
+    book.name = "my-prices.csv";
+    book.invented = 3;
+    EXPECT_TRUE(says(standing_cautions(book).back(), "of my-prices.csv 3 are still invented"));
+    book.invented = 0;
+    EXPECT_FALSE(says(standing_cautions(book).back(), "invented"));
+    EXPECT_TRUE(says(standing_cautions(book).back(), "my-prices.csv"));
 }
 
 TEST(Describe, ANearMissSaysByHowMuch) {

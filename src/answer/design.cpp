@@ -327,6 +327,13 @@ void add_assumed(const study::Setting<Silent>& setting, Answer& answer) {
     if (!setting.circuits.judged.empty())
         add_once(answer.assumed, taken_of_circuits(*setting.catalogue));
     for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
+    for (const site::Leg& leg : setting.run->legs) {
+        if (!site::buried(leg.method) || leg.surface) continue;
+        add_once(
+            answer.assumed,
+            "what a trench is dug through is not stated: priced as lawn, the cheapest; a path, "
+            "a drive or a road costs more");
+    }
 }
 
 void add_left_out(const Question& q, Answer& answer) {

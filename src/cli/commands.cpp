@@ -300,8 +300,9 @@ int why(const WhyArguments& arguments) {
                             walks.end());
                 if (walks.empty()) return nothing_arrives(job, *run);
             }
-            print(arguments.json ? codec::write_why(job.title, walks)
-                                 : why_screen(job.title, walks, answer::standing_cautions(bench.book)));
+            print(arguments.json
+                      ? codec::write_why(job.title, walks)
+                      : why_screen(job.title, walks, answer::standing_cautions(bench.book)));
             return static_cast<int>(done);
         });
 }

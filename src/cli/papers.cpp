@@ -7,6 +7,7 @@
 #include "drawing/utf8.h"
 #include "pack/lists.h"
 #include "pack/pack.h"
+#include "paper/dates.h"
 
 #include <fmt/format.h>
 
@@ -73,11 +74,27 @@ answer::Answer watched_design(answer::Question question) {
 }  // namespace
 
 int papers(const PapersArguments& arguments) {
+    if (arguments.folder.empty()) {
+        complain("toft: --out names the folder that the papers are written into\n");
+        return wrong_usage;
+    }
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
+        if (!arguments.date.empty() && paper::days_after(arguments.date, 0).empty()) {
+            return fault_exit({{"date",
+                                "--date",
+                                fmt::format("\"{}\" is no day; write 2026-11-25", arguments.date),
+                                "",
+                                {}}},
+                              false, "the papers were not written:");
+        }
         const auto fonts = installed_fonts();
         if (!fonts) return fault_exit(fonts.error(), false, "the papers were not written:");
         const answer::Question question{bench.catalogue, bench.book, job};
         const answer::Answer answer = watched_design(question);
+        if (answer.search.stopped) {
+            complain("stopped before it was through: no paper is written\n");
+            return static_cast<int>(stopped);
+        }
         const auto index = static_cast<std::size_t>(arguments.rank - 1);
         const bool scheme = index < answer.schemes.size();
         if (!scheme && !answer.schemes.empty()) {
@@ -102,7 +119,9 @@ int papers(const PapersArguments& arguments) {
         if (!pack) return fault_exit(pack.error(), false, "the papers were not written:");
         if (scheme && !add_files(*pack, arguments, subject)) return static_cast<int>(bad_input);
         const int code = write_all(arguments.folder, *pack);
-        return code == done ? answer_exit(answer) : code;
+        if (code != done) return code;
+        const bool open = scheme && !answer.schemes[index].conditional_on.empty();
+        return open ? static_cast<int>(conditional) : answer_exit(answer);
     });
 }
 

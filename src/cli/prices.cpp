@@ -75,6 +75,11 @@ int check(const PricesArguments& arguments) {
 }  // namespace
 
 int prices(const PricesArguments& arguments) {
+    if (arguments.csv && !prices_in_use().empty()) {
+        complain(
+            "toft: --csv writes the invented book to begin with; your own is the file you named\n");
+        return wrong_usage;
+    }
     if (!arguments.check.empty()) return check(arguments);
     return with_bench(
         [&](const Workbench& bench) {

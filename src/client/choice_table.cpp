@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "client/client_reasons.h"
 #include "paper/plain_words.h"
+#include "paper/run_sheet.h"
 
 #include <fmt/format.h>
 
@@ -42,7 +43,10 @@ public:
         }
         if (any_conditional()) {
             all.rows.push_back(row("Only if", [&](std::size_t i) {
-                const ChoiceLines& open = scheme(i).conditional_on;
+                ChoiceLines open;
+                for (const std::string& fact : scheme(i).conditional_on) {
+                    open.push_back(fact_words(s_.answer, fact));
+                }
                 return open.empty() ? "sound as it stands" : joined_lines(capitals(open), true);
             }));
         }

@@ -33,6 +33,7 @@ ChoiceLines capitals(ChoiceLines lines) {
 }
 
 std::string percent_left(double share) {
+    if (share < 0) return "none, as things stand";
     return std::isfinite(share) ? fixed(100 * share, 0) + " %" : "all";
 }
 

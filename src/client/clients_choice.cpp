@@ -5,6 +5,7 @@
 #include "page/pages.h"
 #include "paper/dates.h"
 #include "paper/plain_words.h"
+#include "paper/run_sheet.h"
 
 #include <fmt/format.h>
 
@@ -51,6 +52,30 @@ public:
     }
 
 private:
+    ChoiceLines open_words(const SchemeAnswer& one) const {
+        ChoiceLines words;
+        for (const std::string& fact : one.conditional_on) {
+            words.push_back(fact_words(s_.answer, fact));
+        }
+        return words;
+    }
+
+    /// What is dangerous today, whatever is chosen; each once.
+    ChoiceLines dangers() const {
+        ChoiceLines all;
+        for (std::size_t i = 0; i < choices_.size(); ++i) {
+            std::vector<const SchemeAnswer*> parts{&scheme(i)};
+            for (const SchemeAnswer& one : scheme(i).further) parts.push_back(&one);
+            for (const SchemeAnswer* part : parts) {
+                for (const std::string& line : part->cautions) {
+                    if (line.rfind("Danger now", 0) != 0) continue;
+                    if (std::find(all.begin(), all.end(), line) == all.end()) all.push_back(line);
+                }
+            }
+        }
+        return all;
+    }
+
     void put(Block block) { paper_.blocks.push_back(std::move(block)); }
 
     void list(const ChoiceLines& lines) {
@@ -79,12 +104,13 @@ private:
                               "They are no offer: they show which choice is dearer, not what you "
                               "will pay."});
         }
+        for (const std::string& danger : dangers()) put(page::Caution{danger});
         for (std::size_t i = 0; i < choices_.size(); ++i) {
             if (scheme(i).conditional_on.empty()) continue;
             put(
                 page::Caution{fmt::format("Choice {} is not yet known to be safe. It may be built "
                                           "only if this turns out well: {}.",
-                                          i + 1, joined_by(scheme(i).conditional_on, "; "))});
+                                          i + 1, joined_by(open_words(scheme(i)), "; "))});
         }
         put(
             page::Words{"Everything here was calculated from what was seen and stated. An "

@@ -10,17 +10,34 @@ namespace toft::codec {
 
 namespace {
 
+/// "Supply to Shed and Gym": of a job that has no title.
+std::string title_of(const site::Job& job) {
+    constexpr std::size_t most = 3;
+    std::vector<std::string> names;
+    for (const site::Building& building : job.buildings) {
+        if (!building.origin) names.push_back(building.name.empty() ? building.id : building.name);
+    }
+    if (names.empty()) return "Supply of a house";
+    std::string title = "Supply to ";
+    const std::size_t shown = names.size() > most ? most : names.size();
+    for (std::size_t i = 0; i < shown; ++i) {
+        const bool last = i + 1 == names.size();
+        title += (i == 0 ? "" : last ? " and " : ", ") + names[i];
+    }
+    return names.size() > most ? title + " and others" : title;
+}
+
 site::Job read_whole(Reader& in, const tables::Catalogue& catalogue) {
     site::Job job;
     in.listed("format", {"toft-job/1"}, true);
     job.title = in.text("title");
-    if (job.title.empty()) job.title = "Untitled job";
     const std::string rulebook = in.listed("rulebook", {"uk"});
     if (!rulebook.empty()) job.rulebook = rulebook;
     if (auto intake = in.object("intake", true)) read_intake(*intake, job);
     if (auto ground = in.object("ground")) read_ground(*ground, catalogue, job);
     read_buildings(in, catalogue, job);
     read_runs(in, catalogue, job);
+    if (job.title.empty()) job.title = title_of(job);
     if (auto wishes = in.object("wishes")) read_wishes(*wishes, job);
     if (!in.objects("readings", 2000).empty()) {
         job.unused.push_back("test readings are kept in the job but not judged here");

@@ -70,7 +70,7 @@ Outcome<Pack> pack_of(const paper::Subject& subject, const std::vector<const pap
     Pack pack;
     std::vector<Laid> papers;
     for (const paper::Kind* kind : kinds) {
-        papers.push_back({kind, page::pages(kind->write(subject))});
+        papers.push_back({kind, page::pages(paper::written(*kind, subject))});
         auto done =
             add(pack, std::string(kind->file) + ".pdf", papers.back().sheets, fonts, subject.date);
         if (!done) return failed(done.error());

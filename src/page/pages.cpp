@@ -17,6 +17,8 @@ using drawing::Items;
 using drawing::Weight;
 namespace palette = drawing::palette;
 
+constexpr double foot_size = 9;  ///< of date and edition
+
 struct Sheet {
     Items items;
     bool lying = false;
@@ -133,13 +135,17 @@ Items around(const Paper& paper, const drawing::Box& field, std::size_t number, 
     rule(top);
     rule(foot);
     const std::string count_words = fmt::format("page {} of {}", number, count);
-    const double room = field.width() - drawing::text_width(count_words, small_size) - 16;
-    items.emplace_back(small({field.left, foot + 15},
-                             fitted(paper.caution, field.width(), small_size, Weight::normal)));
+    const double room = field.width() - drawing::text_width("page 888 of 888", small_size) - 16;
     items.emplace_back(
-        small({field.left, foot + 30},
-              fitted(paper.date + (paper.edition.empty() ? "" : ", ") + paper.edition, room,
-                     small_size, Weight::normal)));
+        small({field.left, foot + 15}, fitted(paper.caution, room, small_size, Weight::normal)));
+    const auto made = lines_within(paper.date + (paper.edition.empty() ? "" : ", ") + paper.edition,
+                                   room, foot_size);
+    for (std::size_t i = 0; i < made.size() && i < 2; ++i) {
+        drawing::Text line = small({field.left, foot + 28 + 12 * static_cast<double>(i)},
+                                   i == 1 && made.size() > 2 ? made[i] + " …" : made[i]);
+        line.style.size = foot_size;
+        items.emplace_back(std::move(line));
+    }
     items.emplace_back(small({field.right, foot + 30}, count_words, Anchor::end));
     return items;
 }

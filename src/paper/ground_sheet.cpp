@@ -51,6 +51,14 @@ private:
 
     void plan() {
         put(page::Heading{"Ground works of " + s_.answer.job, page::Level::chapter});
+        for (const site::Run& run : works_.job.runs) {
+            if (!run.existing) continue;
+            put(
+                page::Caution{fmt::format("An old cable lies along the way from {} to {}, whether "
+                                          "it stays or not. It may be live: isolate it, prove it "
+                                          "dead and find it before anything is dug there.",
+                                          building_name(s_, run.from), building_name(s_, run.to))});
+        }
         const digging::Measured plan = digging::route_plan(works_, {page::field.width(), false});
         put(page::Picture{plan.scene, plan.scene.height});
         for (const std::string& words : works_.says) put(page::Caution{words});

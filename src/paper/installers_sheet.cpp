@@ -85,6 +85,16 @@ void add_work(const RunSheet& sheet, std::vector<Block>& blocks) {
     blocks.push_back(std::move(signed_by));
 }
 
+/// Rules for special things, and the ways out where one must be chosen.
+void add_advice(const Subject& s, std::vector<Block>& blocks) {
+    if (s.answer.advice.empty()) return;
+    blocks.push_back(page::Heading{"Special things"});
+    for (const special::Advice& one : s.answer.advice) {
+        blocks.push_back(
+            page::Words{fmt::format("{}: {}; {}", one.about, one.asks, one.says), "–"});
+    }
+}
+
 }  // namespace
 
 page::Paper installers_sheet(const Subject& s) {
@@ -99,6 +109,7 @@ page::Paper installers_sheet(const Subject& s) {
         add_board(sheet, paper.blocks);
         add_work(sheet, paper.blocks);
     }
+    add_advice(s, paper.blocks);
     paper.blocks.push_back(page::Heading{"What goes for every job"});
     for (Block& block : standing_cautions(s)) paper.blocks.push_back(std::move(block));
     return paper;

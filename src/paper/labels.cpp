@@ -81,7 +81,7 @@ private:
             if (of_the_house(row) || !applies(here, row.when)) continue;
             if (row.at == "bond") {
                 for (const answer::BondAnswer& bond : part.building.bonding) {
-                    add(row, part, sources, bond.part);
+                    add(row, part, sources, part_name(bond));
                 }
             } else {
                 const std::size_t copies = row.at == "route" ? 2 : 1;

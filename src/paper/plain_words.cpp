@@ -156,7 +156,7 @@ std::string sentence_plain(const SchemeAnswer& part) {
         text += fmt::format("; its earth is {}, brought by {}", whose_plain(run), carrier(run));
     }
     std::vector<std::string> bonded;
-    for (const answer::BondAnswer& bond : part.building.bonding) bonded.push_back(bond.part);
+    for (const answer::BondAnswer& bond : part.building.bonding) bonded.push_back(part_name(bond));
     if (!bonded.empty()) text += fmt::format("; the {} tied to it", listed(bonded));
     return text + ".";
 }

@@ -27,16 +27,25 @@ std::optional<double> electrode_limit(const answer::SchemeAnswer& part) {
 void add_rod(const RunSheet& sheet, Lines& lines) {
     if (!sheet.building().electrode) return;
     const answer::ElectrodeAnswer& e = *sheet.building().electrode;
+    const auto limit = electrode_limit(sheet.part);
+    const bool allowed = !limit || e.largest_ohm <= *limit;
     lines.emplace_back(
         "Earth rod",
-        fmt::format("{} rod{} of {}; may read at most {}, as it was designed with", e.rods,
-                    e.rods == 1 ? "" : "s", figure(e.length_m, "m"), figure(e.largest_ohm, "Ω")));
-    if (const auto limit = electrode_limit(sheet.part); limit) {
+        fmt::format("{} rod{} of {}; {}", e.rods, e.rods == 1 ? "" : "s", figure(e.length_m, "m"),
+                    allowed ? fmt::format("may read at most {}, as it was designed with",
+                                          figure(e.largest_ohm, "Ω"))
+                            : fmt::format("what it will read is not known; more than {} is refused",
+                                          figure(*limit, "Ω"))));
+    if (limit && allowed) {
         lines.emplace_back(
             "", fmt::format("If it reads more, ask the designer before it is relied on: that the "
                             "rule for the RCD ends only at {} is no leave.",
                             figure(*limit, "Ω")));
     }
+    lines.emplace_back(
+        "",
+        fmt::format("A reading above {} may not last: more or deeper rods.",
+                    figure(sheet.subject.catalogue.limits.electrode_stable.value.number(), "Ω")));
     lines.emplace_back(
         "", fmt::format("Its earthing conductor, in the ground and without mechanical guard: at "
                         "least {} sheathed copper.",

@@ -46,6 +46,10 @@ const char* standing_caution() {
            "licensed person decide.";
 }
 
+std::string part_name(const answer::BondAnswer& bond) {
+    return bond.part.substr(0, bond.part.find_last_not_of(", ") + 1);
+}
+
 page::Paper blank(const Subject& s, const std::string& name) {
     page::Paper paper;
     paper.name = name;

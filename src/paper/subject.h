@@ -31,6 +31,9 @@ const site::Run& run_of(const Subject& subject, const answer::SchemeAnswer& part
 /// "Garden studio" or the id of a building without a name; "the house" for the origin.
 std::string building_name(const Subject& subject, const std::string& id);
 
+/// What is bonded, to stand by itself: "water pipe".
+std::string part_name(const answer::BondAnswer& bond);
+
 /// Head and foot for a paper of that name, without blocks.
 page::Paper blank(const Subject& subject, const std::string& name);
 

@@ -38,7 +38,7 @@ Terminations along(const RunSheet& sheet, std::size_t stretch) {
 }
 
 std::string bond_words(const answer::BondAnswer& bond) {
-    return fmt::format("bond to the {}: {} copper, at least {} asked for", bond.part,
+    return fmt::format("bond to the {}: {} copper, at least {} asked for", part_name(bond),
                        parts::mm2(bond.size_mm2), parts::mm2(bond.required_mm2));
 }
 
@@ -49,7 +49,7 @@ Terminations far_earth(const RunSheet& sheet) {
             {"earthing conductor of the rod", "earth bar", "rod clamp, in reach for tests"});
     }
     for (const answer::BondAnswer& bond : sheet.building().bonding) {
-        all.list.push_back({bond_words(bond), "earth bar", "clamp on the " + bond.part});
+        all.list.push_back({bond_words(bond), "earth bar", "clamp on the " + part_name(bond)});
     }
     return all;
 }

@@ -60,7 +60,8 @@ private:
     }
 
     Expectations continuity() const {
-        Expectations all{{part_.run.id + ", R1+R2 at 20 °C",
+        Expectations all{{part_.run.id + (own_electrode(part_) ? ", line and armour at 20 °C"
+                                                               : ", R1+R2 at 20 °C"),
                           figure(part_.run.figures.r1_plus_r2_20c_ohm, "Ω"), look_into()}};
         for (const CircuitAnswer& c : part_.building.circuits) {
             all.push_back({of_circuit(c) + ", R1+R2 at 20 °C", figure(c.r1_plus_r2_20c_ohm, "Ω"),
@@ -72,9 +73,9 @@ private:
     Expectations bonding() const {
         Expectations all;
         for (const answer::BondAnswer& bond : part_.building.bonding) {
-            all.push_back(
-                {fmt::format("{} of {}, {} mm²", bond.part, name(), significant(bond.size_mm2, 3)),
-                 "low, as its length gives", "as its length gives"});
+            all.push_back({fmt::format("{} of {}, {} mm²", part_name(bond), name(),
+                                       significant(bond.size_mm2, 3)),
+                           "low, as its length gives", "as its length gives"});
         }
         return all;
     }
@@ -110,22 +111,38 @@ private:
     Expectations electrode() const {
         if (!part_.building.electrode) return {};
         std::string limit = "as the rule electrode asks";
+        double allowed = part_.building.electrode->largest_ohm;
         for (const answer::FindingAnswer& finding : part_.findings) {
             if (finding.rule != "electrode" || !finding.limit) continue;
             limit = "at most " + figure(*finding.limit, finding.unit.c_str(), 4) +
                     ", in the driest season";
+            allowed = *finding.limit;
         }
+        const double most = part_.building.electrode->largest_ohm;
+        const std::string stable =
+            "over " + figure(s_.catalogue.limits.electrode_stable.value.number(), "Ω") +
+            " it may not last";
         return {{"electrode of " + name(),
-                 "at most " + figure(part_.building.electrode->largest_ohm, "Ω", 4), limit}};
+                 allowed < most ? "not known" : "at most " + figure(most, "Ω", 4), limit},
+                {"", stable, "more or deeper rods"}};
     }
 
     Expectations loops() const {
         const answer::FigureAnswers& f = part_.run.figures;
         const bool clears = f.disconnection_s.has_value();
-        Expectations all{{"Zs at the board of " + name(),
-                          "at most " + figure(f.loop_impedance_far_ohm, "Ω"),
-                          clears ? "cold at most " + figure(f.loop_impedance_test_limit_ohm, "Ω")
-                                 : "the RCD must clear it"}};
+        const std::string cold = "cold at most " + figure(f.loop_impedance_test_limit_ohm, "Ω");
+        Expectations all;
+        if (own_electrode(part_)) {
+            all.push_back({"end of " + part_.run.id + ", line to its armour",
+                           "at most " + figure(f.loop_impedance_far_ohm, "Ω"),
+                           clears ? cold : "the RCD must clear it"});
+            all.push_back({"Zs at the board of " + name(), "the electrode and more",
+                           "the RCD must clear it"});
+        } else {
+            all.push_back({"Zs at the board of " + name(),
+                           "at most " + figure(f.loop_impedance_far_ohm, "Ω"),
+                           clears ? cold : "the RCD must clear it"});
+        }
         for (const CircuitAnswer& c : part_.building.circuits) {
             if (!c.loop_ohm) continue;
             all.push_back({"Zs of " + of_circuit(c), "at most " + figure(c.loop_ohm->value, "Ω"),
@@ -194,9 +211,18 @@ Expectations at_intake(const Subject& s) {
     const auto ohms = [](const site::Fact<Ohms>& fact) {
         return fact.known ? figure(fact.high.number(), "Ω") : std::string("not stated");
     };
+    const bool declared = intake.ze.known && intake.ze.standing == site::Standing::declared;
+    if (intake.earthing == site::Earthing::tt) {
+        return {{"house's electrode, earthing conductor off",
+                 intake.electrode.known ? "survey: " + ohms(intake.electrode) : "not measured yet",
+                 "what the RCDs allow; over " +
+                     figure(s.catalogue.limits.electrode_stable.value.number(), "Ω") +
+                     " it may not last"}};
+    }
     return {{"origin, earthing conductor off",
-             intake.ze.known ? "survey: " + ohms(intake.ze) : "not measured yet",
-             "operator: " + ohms(intake.ze_declared)}};
+             intake.ze.known && !declared ? "survey: " + ohms(intake.ze) : "not measured yet",
+             "operator: " +
+                 ohms(declared && !intake.ze_declared.known ? intake.ze : intake.ze_declared)}};
 }
 
 Expectations of_step(const Subject& s, const tables::TestStep& step) {

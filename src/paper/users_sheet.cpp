@@ -111,7 +111,8 @@ private:
                                   significant(rods->length_m, 3))));
         }
         std::vector<std::string> bonds;
-        for (const answer::BondAnswer& bond : part_.building.bonding) bonds.push_back(bond.part);
+        for (const answer::BondAnswer& bond : part_.building.bonding)
+            bonds.push_back(part_name(bond));
         if (!bonds.empty())
             rows.push_back(place("Wires clamped to metal", "on the " + listed(bonds)));
         std::vector<std::string> beyond;

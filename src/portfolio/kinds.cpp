@@ -2,13 +2,14 @@
 
 #include "client/clients_choice.h"
 #include "paper/papers.h"
+#include "paper/run_sheet.h"
 #include "record/design_record.h"
 
 namespace toft::paper {
 
 const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
-        {"clients-choice", "Client's choice",
+        {"clients-choice", "Your choice",
          "for the client: two or three ways, what each gives and asks, its price", clients_choice,
          true},
         {"design-record", "Design record", "for the file: facts, reasons, every rule, all workings",
@@ -26,6 +27,23 @@ const std::vector<Kind>& kinds() {
         {"users-sheet", "User's sheet", "for the householder, to keep by the board", users_sheet},
     };
     return all;
+}
+
+page::Paper written(const Kind& kind, const Subject& s) {
+    page::Paper paper = kind.write(s);
+    if (s.scheme >= s.answer.schemes.size() || kind.without_scheme) return paper;
+    std::string open;
+    for (const std::string& fact : s.answer.schemes[s.scheme].conditional_on) {
+        open += (open.empty() ? "" : "; ") + fact_words(s.answer, fact);
+    }
+    if (open.empty() || &kind == find_kind("design-record")) return paper;  // it frames them itself
+    const std::string words =
+        "Not yet known to be safe. Nothing here is dug, bought or built before this has been found "
+        "out and turned out well: " +
+        open + ".";
+    const auto behind = paper.blocks.begin() + (paper.blocks.empty() ? 0 : 1);
+    paper.blocks.insert(behind, page::Caution{words});
+    return paper;
 }
 
 const Kind* find_kind(std::string_view file) {

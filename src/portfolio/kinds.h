@@ -16,6 +16,10 @@ struct Kind {
     bool without_scheme = false;  ///< it is written where nothing is sound, too
 };
 
+/// The paper of that kind, with what it hangs on framed in front where the scheme is sound only on
+/// conditions.
+page::Paper written(const Kind& kind, const Subject& subject);
+
 /// In the order of a pack.
 const std::vector<Kind>& kinds();
 

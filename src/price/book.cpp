@@ -70,6 +70,10 @@ public:
 
 private:
     void rows_of(std::string_view text) {
+        constexpr std::size_t largest = 1u << 20;
+        if (text.size() > largest) {
+            return fault(1, "a price book has at most a mebibyte (1 048 576 bytes)");
+        }
         constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
         if (text.substr(0, byte_order_mark.size()) == byte_order_mark) {
             text.remove_prefix(byte_order_mark.size());

@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "gallery/pictures.h"
+#include "paper/run_sheet.h"
 #include "record/parts.h"
 #include "site/built.h"
 
@@ -23,8 +24,8 @@ Blocks opening(const Subject& s) {
     Blocks blocks{Heading{"Design record: " + s.answer.job, page::Level::chapter},
                   Words{scheme.sentence, {}, true}};
     for (const std::string& fact : scheme.conditional_on) {
-        blocks.push_back(
-            Caution{"Sound only if this turns out well, which is not known yet: " + fact});
+        blocks.push_back(Caution{"Sound only if this turns out well, which is not known yet: " +
+                                 fact_words(s.answer, fact)});
     }
     blocks.push_back(Words{fmt::format(
         "Scheme {} of the answer, {}; its headroom is {} %, set by {}; {} with tax by {}.",
@@ -33,10 +34,10 @@ Blocks opening(const Subject& s) {
     blocks.push_back(
         Words{fmt::format("{} buildable schemes were considered; {} are sound as things stand.",
                           s.answer.search.candidates, s.answer.search.sound)});
-    blocks.push_back(Heading{"Responsible for the design"});
+    blocks.push_back(Heading{"Who designed it"});
     for (const char* name :
          {"Designer's name", "Firm and registration", "Checked against (edition)",
-          "Departures from the rules, and why", "Date and signature"}) {
+          "What was done otherwise, and why", "Date and signature"}) {
         blocks.push_back(Field{name});
     }
     append(blocks, standing_cautions(s));
@@ -61,6 +62,20 @@ Blocks drawings(const Subject& s) {
     return blocks;
 }
 
+Blocks advice_of(const Subject& s) {
+    if (s.answer.advice.empty()) return {};
+    page::Table table{
+        {{"About", 3}, {"What is asked", 6}, {"How it stands here", 6}, {"Clause", 3}},
+        {},
+        false,
+        true};
+    for (const special::Advice& one : s.answer.advice) {
+        table.rows.push_back(
+            {{one.about, one.asks, one.says, one.footing ? one.footing->clause : ""}});
+    }
+    return {Heading{"Special things"}, std::move(table)};
+}
+
 Blocks duties(const Subject& s) {
     std::vector<std::string> work, tell, person, cautions;
     const auto add = [](std::vector<std::string>& list, const std::string& line) {
@@ -82,6 +97,7 @@ Blocks duties(const Subject& s) {
     append(blocks, listed("Who must be told or asked", tell));
     append(blocks, listed("Cautions for this scheme", cautions));
     append(blocks, listed("Needs a person", person));
+    append(blocks, advice_of(s));
     return blocks;
 }
 

@@ -58,8 +58,10 @@ void add_figures(Rows& rows, const SchemeAnswer& part) {
     rows.add("voltage drop of the run", figure(f.voltage_drop_percent, "%", 4));
     rows.add("voltage drop from the origin", figure(f.voltage_drop_total_percent, "%", 4));
     rows.add("loop Zs at the far end, hot", figure(f.loop_impedance_far_ohm, "Ω", 4));
-    rows.add("largest Zs for its device", figure(f.loop_impedance_limit_ohm, "Ω", 4));
-    rows.add("largest a cold test may read", figure(f.loop_impedance_test_limit_ohm, "Ω", 4));
+    if (f.disconnection_s) {
+        rows.add("largest Zs for its device", figure(f.loop_impedance_limit_ohm, "Ω", 4));
+        rows.add("largest a cold test may read", figure(f.loop_impedance_test_limit_ohm, "Ω", 4));
+    }
     rows.add("R1+R2 at 20 °C", figure(f.r1_plus_r2_20c_ohm, "Ω", 4));
     rows.add(
         "largest fault current, near and far",
@@ -77,7 +79,7 @@ void add_building(Rows& rows, const answer::BuildingAnswer& b) {
     rows.add("earth of the building", b.earthing);
     for (const answer::BondAnswer& bond : b.bonding) {
         rows.add("bonding",
-                 fmt::format("{}: {} mm² copper, {} mm² asked for", bond.part,
+                 fmt::format("{}: {} mm² copper, {} mm² asked for", part_name(bond),
                              significant(bond.size_mm2, 4), significant(bond.required_mm2, 4)));
     }
     if (b.electrode) {

@@ -57,7 +57,7 @@ TEST(Board, OfABuildingFedFromAnotherNamesThatOneAndNoHouse) {
     const drawing::Scene scene =
         board_picture(answer::seen_from(job, "gym-feed"), answer::for_run(answer, "gym-feed"), 0);
     for (const char* words :
-         {"Garage: a way of its board", "earth terminal of Garage", "the earth that Garage has"}) {
+         {"Garage: a way of", "earth terminal of Garage", "the earth that Garage has"}) {
         EXPECT_TRUE(picture::says(scene.items, words)) << words;
     }
     for (const char* words : {"House:", "house's", "supply TN"}) {

@@ -35,6 +35,7 @@ TEST(RecordWorkings, EveryLineStandsOnceAndReadsOnlyLinesAboveIt) {
             }
         }
     }
+    EXPECT_GT(numbered, 100u);
     EXPECT_EQ(numbered, subject.workings.front().lines);
     EXPECT_EQ(groups, subject.workings.front().all.size());
 }

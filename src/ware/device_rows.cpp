@@ -57,8 +57,8 @@ Draft of_circuit(const price::BillLine& line, const answer::CircuitAnswer& circu
     if (gives(circuit)) what += ", for current in both directions";
     Draft draft = one_of(line, std::move(what), amperes_words(circuit.device.rating_a));
     if (gives(circuit)) {
-        draft.row.note = fmt::format(
-            "for {}: {}", circuit.name.empty() ? circuit.kind : circuit.name, back_fed_words);
+        draft.row.note = fmt::format("for {}, which feeds back",
+                                     circuit.name.empty() ? circuit.kind : circuit.name);
     }
     return draft;
 }

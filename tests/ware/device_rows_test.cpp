@@ -75,7 +75,7 @@ TEST(DeviceRows, WhatSolarFeedsThroughIsMadeForBothDirections) {
     const auto rows = circuit_rows(part, made.bill[0]);
     EXPECT_EQ(rows[0].row.what.find("both directions"), std::string::npos);
     EXPECT_NE(rows[1].row.what.find("for current in both directions"), std::string::npos);
-    EXPECT_EQ(rows[1].row.note.rfind("for Panels: ", 0), 0u);
+    EXPECT_EQ(rows[1].row.note, "for Panels, which feeds back");
     EXPECT_NE(rows[2].row.note.find("both directions"), std::string::npos);
     made.scheme.run.device = {"BS EN 60898", "B", "breaker", 32, 6};
     EXPECT_NE(head_row(part, made.bill[1]).row.note.find(back_fed_words), std::string::npos);

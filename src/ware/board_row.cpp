@@ -26,7 +26,8 @@ std::string names_words(const std::vector<std::string>& names) {
 std::string made_up_words(const RunBill& part) {
     const Behind& behind = part.behind;
     if (behind.feeds.empty() && !(behind.spare_ways > 0)) return "";
-    std::string words = fmt::format("ways: {} for circuits", significant(circuits_of(part), 3));
+    std::string words = fmt::format("{}: {} ways for circuits", part.scheme.building.name,
+                                    significant(circuits_of(part), 3));
     if (!behind.feeds.empty()) {
         words += fmt::format(", {} to feed {}", behind.feeds.size(), names_words(behind.feeds));
     }
@@ -46,7 +47,8 @@ bool kept_from_armour(const answer::SchemeAnswer& scheme) {
 std::string ways_words(const RunBill& part) {
     const double ways =
         circuits_of(part) + static_cast<double>(part.behind.feeds.size()) + part.behind.spare_ways;
-    return ways > 0 ? fmt::format("at least {} ways", significant(ways, 3)) : "";
+    if (!(ways > 0)) return "";
+    return fmt::format("at least {} way{}", significant(ways, 3), ways > 1 ? "s" : "");
 }
 
 Draft board_row(Draft named, const RunBill& part) {

@@ -24,7 +24,7 @@ TEST(BoardRow, WaysAreCircuitsAndFeedsAndSpares) {
     part.behind.spare_ways = 3;
     EXPECT_EQ(ways_words(part), "at least 10 ways");
     const Row row = board_row({}, part).row;
-    EXPECT_EQ(row.note, "ways: 5 for circuits, 2 to feed Barn, Stable, 3 spare");
+    EXPECT_EQ(row.note, "Garage: 5 ways for circuits, 2 to feed Barn, Stable, 3 spare");
 }
 
 TEST(BoardRow, TheListCountsARunThatStartsThere) {

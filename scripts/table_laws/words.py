@@ -47,7 +47,8 @@ USES = ("shed", "garage", "store", "office", "studio", "workshop", "gym", "green
         "animal house", "pool house", "hot tub", "caravan pitch", "boat mooring", "other")
 SITUATIONS = ("always", "own electrode", "shared electrode", "combined earth", "separate earth",
               "bonded", "residual", "buried", "sources", "high voltage", "fuse", "breaker")
-LABEL_PLACES = ("outbuilding board", "near board", "house board", "origin", "bond", "rod", "route")
+LABEL_PLACES = ("outbuilding board", "near board", "house board", "origin", "bond", "rod", "route",
+                "insulated gland", "old cores")
 CLIENT_TERMS = ("offer.days", "choice.dearer", "test.months", "big.letters", "small.letters",
                 "voltage.notice")
 CITED = ("source", "locator", "basis", "note")

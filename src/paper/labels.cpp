@@ -2,12 +2,14 @@
 
 #include "base/text.h"
 #include "page/pages.h"
+#include "paper/outgoing.h"
 #include "paper/papers.h"
 #include "paper/plain_words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace toft::paper {
 
@@ -39,6 +41,38 @@ std::string label_cable(const answer::RunAnswer& run) {
 
 bool applies(const std::vector<std::string>& situations, const std::string& when) {
     return std::find(situations.begin(), situations.end(), when) != situations.end();
+}
+
+/// Line and protective conductor, mm², as the chart has them of a circuit.
+std::string chart_cores(const answer::StretchAnswer& s) {
+    const auto protective = s.cpc_mm2 ? s.cpc_mm2 : s.separate_mm2;
+    return fmt::format("{} / {}", label_number(s.live_mm2),
+                       protective ? label_number(*protective) : "armour");
+}
+
+/// What the run starts in, with its article: what is new is called so.
+std::string head_place(const answer::RunAnswer& run) {
+    if (!run.feeder.empty()) return "the board of " + run.feeder;
+    const char* const age = run.device_stays ? "" : "new ";
+    if (run.fed_from == "tails") {
+        const bool fuse = run.device.curve.empty();
+        return fmt::format("the {}{} at the house", age, fuse ? "switch-fuse" : "box");
+    }
+    if (run.fed_from == "new board") return fmt::format("the {}small board at the house", age);
+    return "the board of the house";
+}
+
+std::string without_article(const std::string& words) {
+    return words.rfind("the ", 0) == 0 ? words.substr(4) : words;
+}
+
+bool old_colours(const answer::RunAnswer& run) {
+    for (const answer::StretchAnswer& s : run.stretches) {
+        for (const answer::CoreAnswer& core : s.core_list) {
+            if (core.colour == "red" || core.colour == "yellow") return true;
+        }
+    }
+    return false;
 }
 
 bool of_the_house(const LabelRow& row) { return row.at == "house board" || row.at == "origin"; }
@@ -79,10 +113,8 @@ private:
         const auto sources = sources_behind(s_, part.building.id);
         for (const LabelRow& row : rows()) {
             if (of_the_house(row) || !applies(here, row.when)) continue;
-            if (row.at == "bond") {
-                for (const answer::BondAnswer& bond : part.building.bonding) {
-                    add(row, part, sources, part_name(bond));
-                }
+            if (const auto spots = spots_of(row, part)) {
+                for (const std::string& spot : *spots) add(row, part, sources, spot);
             } else {
                 const std::size_t copies = row.at == "route" ? 2 : 1;
                 for (std::size_t i = 0; i < copies; ++i) add(row, part, sources);
@@ -90,34 +122,66 @@ private:
         }
     }
 
+    /// Each of what the row's place has several of, or none; no list for a place that is one.
+    std::optional<std::vector<std::string>> spots_of(const LabelRow& row,
+                                                     const SchemeAnswer& part) const {
+        std::vector<std::string> spots;
+        const std::string far = "board of " + building_name(s_, part.building.id);
+        if (row.at == "bond") {
+            for (const answer::BondAnswer& bond : part.building.bonding) {
+                spots.push_back(part_name(bond));
+            }
+        } else if (row.at == "insulated gland") {
+            const auto& all = part.run.stretches;
+            for (std::size_t i = 0; i < all.size(); ++i) {
+                if (!all[i].armoured || all[i].armour_far) continue;
+                spots.push_back(i + 1 == all.size() ? far : fmt::format("joint box {}", i + 1));
+            }
+        } else if (row.at == "old cores") {
+            if (old_colours(part.run)) {
+                spots = {
+                    fmt::format("{}, at the cable to {}", without_article(head_place(part.run)),
+                                building_name(s_, part.building.id)),
+                    far};
+            }
+        } else {
+            return std::nullopt;
+        }
+        return spots;
+    }
+
     std::string place_of(const LabelRow& row, const SchemeAnswer& part,
-                         const std::string& bonded) const {
+                         const std::string& spot) const {
         const std::string name = building_name(s_, part.building.id);
         if (row.at == "outbuilding board") return "board of " + name;
         if (row.at == "near board") {
-            return fmt::format("board of {}, at the device for {}", feeder_name(part.run), name);
+            return fmt::format("{}, at the device for {}", without_article(head_place(part.run)),
+                               name);
         }
         if (row.at == "house board") return "board of the house";
         if (row.at == "origin") return "intake and meter";
         if (row.at == "rod") return "clamp on the earth rod of " + name;
-        if (row.at == "bond") return fmt::format("clamp on the {} of {}", bonded, name);
+        if (row.at == "bond") return fmt::format("clamp on the {} of {}", spot, name);
+        if (row.at == "insulated gland") return "gland of the incoming cable, " + spot;
+        if (row.at == "old cores") return spot;
         return fmt::format("route to {}, where the cable goes down or comes up", name);
     }
 
     void add(const LabelRow& row, const SchemeAnswer& part, const std::vector<std::string>& sources,
-             const std::string& bonded = {}) {
+             const std::string& spot = {}) {
         Fillings fill{{"building", building_name(s_, part.building.id)},
                       {"feeder", feeder_name(part.run)},
                       {"device", label_device(part.run.device)},
                       {"cable", label_cable(part.run)},
-                      {"part", bonded},
+                      {"part", spot},
+                      {"head", head_place(part.run)},
                       {"sources", listed(sources)},
                       {"voltage", label_number(s_.job.intake.u0.number())},
                       {"months", label_number(s_.catalogue.handover.terms.test_months.value)}};
         Placed one;
         one.key = row.key;
         one.row = &row;
-        one.place = place_of(row, part, bonded);
+        one.place = place_of(row, part, spot);
         one.label.caption = fmt::format("{}  {}", placed_.size() + 1, one.place);
         one.label.warning = row.style == "warning";
         one.label.width = drawing::units_of_mm(row.width_mm);
@@ -168,6 +232,13 @@ std::vector<ChartRow> chart_rows(const Subject& s, const SchemeAnswer& part) {
     for (std::size_t i = 0; i < shown.size(); ++i) {
         if (shown[i]) continue;
         rows.push_back({std::to_string(i + 1), building->circuits[i].name + " (to be designed)"});
+    }
+    std::size_t number = shown.size();
+    for (const SchemeAnswer* fed : outgoing(s, part.building.id)) {
+        const answer::RunAnswer& run = fed->run;
+        rows.push_back({std::to_string(++number), "Feeds " + building_name(s, fed->building.id),
+                        label_device(run.device), chart_cores(run.stretches.front()),
+                        run.rcd ? rcd_words(*run.rcd) : ""});
     }
     rows.resize(rows.size() + blank_rows);
     return rows;

@@ -21,8 +21,8 @@ struct Placed {
 /// All labels of the scheme: those of the house's board and intake once, then building by building.
 std::vector<Placed> labels_of(const Subject& subject);
 
-/// The ways of a building's board, with room for later ones; circuits that could not be designed
-/// stand there by name.
+/// The ways of a building's board, with room for later ones: circuits, those that could not be
+/// designed by name; then the ways that feed other buildings.
 std::vector<ChartRow> chart_rows(const Subject& subject, const answer::SchemeAnswer& part);
 
 }  // namespace toft::paper

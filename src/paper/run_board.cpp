@@ -3,6 +3,8 @@
 #include "base/text.h"
 #include "joins/earth_bar.h"
 #include "joins/terminals.h"
+#include "paper/outgoing.h"
+#include "parts/cable_words.h"
 #include "parts/device_words.h"
 #include "parts/ways.h"
 #include "parts/words.h"
@@ -81,6 +83,18 @@ std::string name_of(const Way& way, int phases) {
     return line.empty() ? name : name + ", " + line;
 }
 
+/// A way that feeds another building: the device at the head of that run, and its cable.
+std::vector<std::string> fed_cells(const RunSheet& sheet, const answer::SchemeAnswer& fed) {
+    const answer::RunAnswer& run = fed.run;
+    const answer::StretchAnswer& cable = run.stretches.front();
+    return {"out",
+            "feeds " + building_name(sheet.subject, fed.building.id),
+            device_words(run.device) + (run.phases == 3 ? ", three-phase" : ""),
+            run.rcd ? rcd_words(*run.rcd) : "none",
+            parts::size_words(cable) + " " + parts::family_words(cable),
+            figure(run.figures.length_m, "m")};
+}
+
 }  // namespace
 
 Lines board_lines(const RunSheet& sheet) {
@@ -88,6 +102,7 @@ Lines board_lines(const RunSheet& sheet) {
     for (const std::string& line : joins::far_board_words(sheet.stage)) {
         lines.emplace_back(lines.empty() ? "Board" : "", line);
     }
+    lines.emplace_back("Ways", board_ways_words(sheet.subject, sheet.part) + ".");
     lines.emplace_back("Fault current",
                        fmt::format("At the board at most {}: its devices must break that.",
                                    figure(sheet.run().figures.fault_current_far_ka, "kA")));
@@ -123,6 +138,9 @@ page::Table ways_table(const RunSheet& sheet) {
         table.rows.push_back(
             {{number, name_of(way, sheet.run().phases), parts::way_device_words(way),
               residual_words(way), way_cable_words(way), length_words(way)}});
+    }
+    for (const answer::SchemeAnswer* fed : outgoing(sheet.subject, sheet.building().id)) {
+        table.rows.push_back({fed_cells(sheet, *fed)});
     }
     return table;
 }

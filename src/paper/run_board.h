@@ -11,7 +11,8 @@ std::vector<std::pair<std::string, std::string>> board_lines(const RunSheet& she
 
 page::Table board_table(const RunSheet& sheet);
 
-/// A row for each way, in the order of the survey; none is left out.
+/// A row for each way, in the order of the survey; none is left out. Then a row "out" for each that
+/// feeds another building.
 page::Table ways_table(const RunSheet& sheet);
 
 /// What of the ways is to be heeded, each with its number.

@@ -154,7 +154,8 @@ std::vector<RunLabel> run_labels(const RunSheet& sheet) {
         {near + ", at the device", "Feeds " + far + "."},
         {"Board of " + far, fed_words(sheet) + " Main switch and each way by name."}};
     for (const answer::BondAnswer& bond : sheet.building().bonding) {
-        all.push_back({"Clamp on the " + part_name(bond), "Safety electrical connection – do not remove."});
+        all.push_back(
+            {"Clamp on the " + part_name(bond), "Safety electrical connection – do not remove."});
     }
     if (sheet.building().electrode) {
         all.push_back({"Rod's clamp", "Earth electrode of " + far + ": do not take off."});

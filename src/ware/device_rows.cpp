@@ -42,6 +42,11 @@ Draft one_of(const price::BillLine& line, std::string what, std::string size) {
     return draft;
 }
 
+bool gives(const answer::CircuitAnswer& circuit) {
+    return circuit.kind == site::word(site::CircuitKind::solar) ||
+           circuit.kind == site::word(site::CircuitKind::battery);
+}
+
 Draft of_circuit(const price::BillLine& line, const answer::CircuitAnswer& circuit) {
     std::string what = device_words(circuit.device);
     if (circuit.phases == 3) what += ", three-pole";
@@ -49,7 +54,13 @@ Draft of_circuit(const price::BillLine& line, const answer::CircuitAnswer& circu
         what += fmt::format(", {} mA type {}", significant(circuit.rcd_ma, 3),
                             circuit.rcd_type.empty() ? "as the load asks" : circuit.rcd_type);
     }
-    return one_of(line, std::move(what), amperes_words(circuit.device.rating_a));
+    if (gives(circuit)) what += ", for current in both directions";
+    Draft draft = one_of(line, std::move(what), amperes_words(circuit.device.rating_a));
+    if (gives(circuit)) {
+        draft.row.note = fmt::format("for {}, which feeds back",
+                                     circuit.name.empty() ? circuit.kind : circuit.name);
+    }
+    return draft;
 }
 
 }  // namespace
@@ -78,6 +89,9 @@ Draft head_row(const RunBill& part, const price::BillLine& line) {
     if (run.device.kind == "RCBO" && run.rcd) draft.row.what += residual_words(*run.rcd);
     draft.row.note = fmt::format("at the head of the run to {}, in {}", part.scheme.building.name,
                                  run.feeder.empty() ? "the house" : run.feeder);
+    if (part.behind.gives && !fuse(run.device)) {
+        draft.row.note += std::string("; ") + back_fed_words;
+    }
     if (run.phases != 3) return draft;
     if (!fuse(run.device)) draft.row.what += ", three-pole";
     draft.row.quantity = fuse(run.device) ? 3 : 1;
@@ -94,6 +108,11 @@ std::vector<Draft> circuit_rows(const RunBill& part, const price::BillLine& line
     while (drafts.size() < wanted) {
         drafts.push_back(one_of(line, "RCBO BS EN 61009, 30 mA", "rating not settled"));
         drafts.back().row.note = "no circuit is stated or designed for it: rating by its load";
+        if (part.behind.gives) {
+            drafts.back().row.note +=
+                "; for solar or batteries one made for current in both "
+                "directions";
+        }
     }
     if (drafts.empty()) {
         drafts.push_back(one_of(line, line.item, ""));

@@ -8,6 +8,10 @@
 
 namespace toft::ware {
 
+/// What a device must be that current from solar or batteries passes.
+inline constexpr const char* back_fed_words =
+    "solar or batteries feed back through it: made for current in both directions";
+
 /// "circuit-breaker BS EN 60898, type B, 6 kA".
 std::string device_words(const answer::DeviceAnswer& device);
 

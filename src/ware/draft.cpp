@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "ware/at_run.h"
+#include "ware/board_row.h"
 #include "ware/cable_of.h"
 #include "ware/device_rows.h"
 #include "ware/fixing.h"
@@ -24,8 +25,6 @@ using answer::StretchAnswer;
 using price::BillLine;
 
 bool begins(const std::string& text, const char* with) { return text.rfind(with, 0) == 0; }
-
-constexpr const char* residual_item = "30 mA RCBO";
 
 /// What is priced on top of something else and is no thing of its own: item, and what it goes with.
 constexpr std::pair<const char*, const char*> surcharges[] = {
@@ -75,9 +74,10 @@ private:
         if (item == "clips") return put(clips(line), item);
         if (item == "sand and tape")
             return put(sand_row(named(line), c_, across_at(c_, at_, line.number)), item);
-        if (item == residual_item) return residual(line);
+        if (item == circuit_item) return residual(line);
         if (is_device(item)) return put(head_row(part_, line), "device");
-        put(named(line), begins(item, "new board") || item == "outbuilding board" ? "board" : item);
+        if (item == "outbuilding board") return put(board_row(named(line), part_), "board");
+        put(both_ways(named(line), item), item == "new board" ? "board" : item);
     }
 
     void put(Draft draft, const std::string& as) {
@@ -119,7 +119,7 @@ private:
             return significant(c_.limits.rod_section.value.number(), 3) + " m";
         }
         if (item == "sand and tape") return "tape " + mm_words(c_.trench.sizes.tape_width.value);
-        if (item == "outbuilding board") return ways_words();
+        if (item == "insulated gland kit") return last_thickness();
         if (item == "delayed RCD" && part_.scheme.run.rcd) {
             const answer::RcdAnswer& rcd = *part_.scheme.run.rcd;
             return fmt::format("{} mA{}", significant(rcd.sensitivity_ma, 3),
@@ -128,12 +128,17 @@ private:
         return line.part == price::Part::ground ? at_.thickness_words(line.number) : "";
     }
 
-    std::string ways_words() const {
-        for (const BillLine& line : part_.bill) {
-            if (line.item != residual_item) continue;
-            return fmt::format("at least {} ways", significant(line.quantity, 3));
-        }
-        return "";
+    std::string last_thickness() const {
+        const auto& stretches = part_.scheme.run.stretches;
+        return stretches.empty() ? "" : at_.thickness_words(stretches.back().last_leg);
+    }
+
+    /// A residual current device that solar or batteries feed back through.
+    Draft both_ways(Draft draft, const std::string& item) const {
+        if (item != "delayed RCD" || !part_.behind.gives) return draft;
+        draft.row.note += draft.row.note.empty() ? "" : "; ";
+        draft.row.note += back_fed_words;
+        return draft;
     }
 
     /// Money on top of the last row that it goes with; false where there is none in the same part.
@@ -232,8 +237,18 @@ private:
             draft.row.group = Group::circuits;
             return draft;
         }
-        Draft draft = clip_row(plain(line), c_, at_.cable(at_.at_leg(line.number)));
+        const StretchAnswer* at = at_.at_leg(line.number);
+        if (at && at->separate_mm2 && bought_of(*at) == 0) return clips_beside(line, *at);
+        Draft draft = clip_row(plain(line), c_, at_.cable(at));
         draft.row.size = at_.thickness_words(line.number);
+        return draft;
+    }
+
+    /// The cable that stays hangs in its own cleats: only the conductor beside it is held anew.
+    Draft clips_beside(const BillLine& line, const StretchAnswer& at) const {
+        Draft draft = clip_row(plain(line), c_, nullptr);
+        draft.row.size = significant(*at.separate_mm2, 4) + " mm² single core";
+        draft.row.note = "for the conductor beside the cable that stays";
         return draft;
     }
 

@@ -11,6 +11,9 @@ namespace toft::ware {
 /// What a row is bought by, so that its order can be worded once all of it is together.
 enum class Bought { as_counted, cut, reel, coupled, fixed, sand };
 
+/// Item that the bill counts circuits by, as the price book has it.
+inline constexpr const char* circuit_item = "30 mA RCBO";
+
 struct Draft {
     Row row;
     Bought bought = Bought::as_counted;

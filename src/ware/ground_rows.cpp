@@ -61,6 +61,8 @@ Draft sand_row(Draft named, const tables::Catalogue& catalogue, Metres across) {
 Metres across_at(const tables::Catalogue& catalogue, const AtRun& run, int leg) {
     const std::vector<Metres> cables = run.pulled_in(leg);
     if (cables.empty()) return metres(0);
+    // Beside a cable that stays only the conductor is bedded.
+    if (cables.size() > 1 && bought_of(*run.at_leg(leg)) == 0) return cables.back();
     if (!run.in_duct(leg)) return cables.front();
     const trench::DuctChoice choice = trench::duct_for(catalogue, cables);
     return choice.row ? choice.row->outside : metres(0);

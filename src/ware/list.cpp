@@ -1,10 +1,12 @@
 #include "ware/list.h"
 
 #include "base/text.h"
+#include "ware/behind.h"
 #include "ware/handling.h"
 #include "ware/merge.h"
 #include "ware/order.h"
 #include "ware/pence.h"
+#include "ware/unpriced.h"
 
 #include <fmt/format.h>
 
@@ -38,8 +40,11 @@ List list_of(const tables::Catalogue& catalogue, const site::Job& job,
              const std::vector<RunBill>& parts) {
     List list;
     std::vector<Draft> drafts;
-    for (const RunBill& part : parts) {
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const RunBill part{parts[i].scheme, parts[i].run, parts[i].bill, behind(job, parts, i)};
         std::vector<Draft> more = drafts_of(catalogue, job, part);
+        std::move(more.begin(), more.end(), std::back_inserter(drafts));
+        more = unpriced_rows(catalogue, part);
         std::move(more.begin(), more.end(), std::back_inserter(drafts));
         for (Handling& one : handling_of(catalogue, part)) list.handling.push_back(std::move(one));
     }

@@ -47,11 +47,19 @@ struct List {
     Pounds amount;  ///< of all rows together: the material lines of the bills
 };
 
+/// What hangs on the board at a run's end.
+struct Behind {
+    std::vector<std::string> feeds = {};  ///< buildings whose runs start there, by name
+    double spare_ways = 0;                ///< asked for beyond them and its circuits
+    bool gives = false;                   ///< solar or batteries, there or further out
+};
+
 /// A run with the bill of what is built for it.
 struct RunBill {
     const answer::SchemeAnswer& scheme;
     const site::Run& run;
     const price::Bill& bill;
+    Behind behind = {};  ///< list_of() looks for it itself
 };
 
 /// Labour and services of the bills are left out.

@@ -2,6 +2,7 @@
 
 #include "paper/labels.h"
 
+#include "paper/outgoing.h"
 #include "paper/written.h"
 
 #include <map>
@@ -20,6 +21,7 @@ using Keys = std::map<std::string, int>;
 TEST(Labels, ABuildingOnItsOwnRodGetsTheseAndNoOther) {
     EXPECT_EQ(keys_of("own-rod-greenhouse"), (Keys{{"own-earth", 1},
                                                    {"own-earth-near", 1},
+                                                   {"armour-insulated", 1},
                                                    {"bond", 1},
                                                    {"bond-rod", 1},
                                                    {"button", 1},
@@ -134,6 +136,96 @@ TEST(Labels, ACircuitThatCouldNotBeDesignedIsNotLeftOffTheChart) {
     EXPECT_TRUE(std::any_of(rows.begin(), rows.end(), [](const ChartRow& row) {
         return row.size() > 1 && row[1] == "Potter's wheel (to be designed)";
     }));
+}
+
+TEST(Labels, AWayThatFeedsAnotherBuildingStandsOnTheChart) {
+    const auto& one = picture::example("garage-gym-stable");
+    const Subject subject = subject_of(one);
+    for (const answer::SchemeAnswer* part : runs_of(subject)) {
+        const auto feeds = outgoing(subject, part->building.id);
+        std::size_t shown = 0;
+        for (const ChartRow& row : chart_rows(subject, *part)) {
+            if (row.size() < 3 || row[1].rfind("Feeds ", 0) != 0) continue;
+            ASSERT_LT(shown, feeds.size());
+            EXPECT_EQ(row[1], "Feeds " + feeds[shown]->building.name);
+            const double rating = feeds[shown]->run.device.rating_a;
+            EXPECT_EQ(row[2].rfind(significant(rating, 6) + " A", 0), 0u) << row[2];
+            ++shown;
+        }
+        EXPECT_EQ(shown, feeds.size()) << part->building.name;
+    }
+}
+
+TEST(Labels, ADeviceInANewBoxIsNotLookedForInTheHousesBoard) {
+    const std::map<std::string, std::string> heads{
+        {"tails", "new switch-fuse at the house, at the device for "},
+        {"new board", "new small board at the house, at the device for "},
+        {"spare way", "board of the house, at the device for "}};
+    for (const auto& [fed_from, place] : heads) {
+        picture::Example one = copy_of("demo");
+        auto& part = one.answer.schemes.front();
+        part.run.fed_from = fed_from;
+        if (fed_from == "tails") part.run.device = {"BS 88-3", "", "fuse", 40, 16};
+        int seen = 0;
+        for (const Placed& each : labels_of(subject_of(one))) {
+            if (each.key == "feeds") {
+                EXPECT_EQ(each.place, place + part.building.name);
+                ++seen;
+            }
+            if (each.key == "fed-from") {
+                const std::string at = place.substr(0, place.find(','));
+                EXPECT_NE(each.label.small.find("in the " + at + ". To make this board dead"),
+                          std::string::npos)
+                    << each.label.small;
+                ++seen;
+            }
+        }
+        EXPECT_EQ(seen, 2);
+    }
+}
+
+TEST(Labels, WhatStaysIsNotCalledNew) {
+    picture::Example one = copy_of("demo");
+    auto& run = one.answer.schemes.front().run;
+    run.fed_from = "new board";
+    run.device_stays = true;
+    int seen = 0;
+    for (const Placed& each : labels_of(subject_of(one))) {
+        if (each.key != "feeds") continue;
+        EXPECT_EQ(each.place.rfind("small board at the house", 0), 0u) << each.place;
+        ++seen;
+    }
+    EXPECT_EQ(seen, 1);
+}
+
+TEST(Labels, EveryInsulatedEndOfArmourSaysSo) {
+    for (const char* name :
+         {"demo", "own-rod-greenhouse", "tt-shed", "old-garage-cable", "garage-gym-stable"}) {
+        const Subject subject = subject_of(picture::example(name));
+        int ends = 0;
+        for (const answer::SchemeAnswer* part : runs_of(subject)) {
+            for (const answer::StretchAnswer& s : part->run.stretches) {
+                ends += s.armoured && !s.armour_far;
+            }
+        }
+        int labels = 0;
+        for (const Placed& each : labels_of(subject)) labels += each.key == "armour-insulated";
+        EXPECT_EQ(labels, ends) << name;
+    }
+}
+
+TEST(Labels, OldAndNewColoursAreToldAtBothEndsWhereTheyMeet) {
+    EXPECT_EQ(keys_of("demo").count("old-colours"), 0u);
+    picture::Example one = copy_of("demo");
+    one.answer.schemes.front().run.stretches.front().core_list = {{"red", "brown", "line"},
+                                                                  {"black", "blue", "neutral"}};
+    std::vector<std::string> places;
+    for (const Placed& each : labels_of(subject_of(one))) {
+        if (each.key == "old-colours") places.push_back(each.place);
+    }
+    ASSERT_EQ(places.size(), 2u);
+    EXPECT_EQ(places[1], "board of " + one.answer.schemes.front().building.name);
+    EXPECT_NE(places[0], places[1]);
 }
 
 TEST(Labels, NoBraceIsLeftUnfilled) {

@@ -1,6 +1,7 @@
 #include "paper/run_board.h"
 
 #include "base/text.h"
+#include "paper/outgoing.h"
 #include "paper/sheets.h"
 
 #include <gtest/gtest.h>
@@ -23,6 +24,29 @@ TEST(RunBoard, EveryCircuitHasARowWithTheAnswersFigures) {
         }
         EXPECT_GE(rows.size(), sheet.stage.far->circuits.size());
     });
+}
+
+TEST(RunBoard, AWayThatFeedsAnotherBuildingHasARowWithItsDevice) {
+    int seen = 0;
+    for_each_sheet([&](const std::string& name, const RunSheet& sheet) {
+        SCOPED_TRACE(name);
+        const auto feeds = outgoing(sheet.subject, sheet.building().id);
+        const auto rows = ways_table(sheet).rows;
+        std::size_t out = 0;
+        for (const auto& row : rows) {
+            if (row.cells[0] != "out") continue;
+            ASSERT_LT(out, feeds.size());
+            const answer::RunAnswer& run = feeds[out]->run;
+            EXPECT_EQ(row.cells[1], "feeds " + feeds[out]->building.name);
+            EXPECT_NE(row.cells[2].find(significant(run.device.rating_a, 4) + " A"),
+                      std::string::npos);
+            EXPECT_EQ(row.cells[3], run.rcd ? rcd_words(*run.rcd) : "none");
+            ++out;
+        }
+        EXPECT_EQ(out, feeds.size());
+        seen += static_cast<int>(out);
+    });
+    EXPECT_GE(seen, 2);
 }
 
 TEST(RunBoard, TheRodBearsTheReadingItWasDesignedWith) {

@@ -61,6 +61,32 @@ TEST(Designs, EveryListComesToTheMaterialsOfItsBills) {
     }
 }
 
+void expect_kits(const Designed& d, std::size_t scheme) {
+    const answer::SchemeAnswer& first = d.answer.schemes[scheme];
+    int ends = 0;
+    const auto count = [&](const answer::RunAnswer& run) {
+        for (const auto& s : run.stretches) {
+            if (s.armoured) ends += s.parallel * (!s.armour_near + !s.armour_far);
+        }
+    };
+    count(first.run);
+    for (const auto& part : first.further) count(part.run);
+    double kits = 0;
+    for (const Row& row : d.list(scheme).rows) {
+        if (row.what.rfind("insulated gland", 0) == 0) kits += row.quantity;
+    }
+    EXPECT_GE(kits, ends) << first.key;
+}
+
+TEST(Designs, EveryInsulatedEndHasItsKit) {
+    for (const char* name :
+         {"demo", "tt-shed", "garage-gym-stable", "own-rod-greenhouse", "old-garage-cable"}) {
+        SCOPED_TRACE(name);
+        const Designed d = designed(name);
+        for (std::size_t i = 0; i < d.answer.schemes.size(); ++i) expect_kits(d, i);
+    }
+}
+
 /// What the price book calls it is no word of the counter.
 TEST(Designs, NoRowOfTheExamplesGoesByItsNameInTheBook) {
     for (const char* name : {"demo", "garage-gym-stable", "three-phase-barn", "overhead-stable"}) {

@@ -63,6 +63,29 @@ TEST(DeviceRows, EachCircuitHasItsRating) {
     EXPECT_EQ(rows[0].row.lines + rows[1].row.lines, 1);
 }
 
+TEST(DeviceRows, WhatSolarFeedsThroughIsMadeForBothDirections) {
+    HandMade made;
+    answer::CircuitAnswer panels = circuit(16);
+    panels.kind = site::word(site::CircuitKind::solar);
+    panels.name = "Panels";
+    made.scheme.building.circuits = {circuit(16), panels};
+    made.line(Part::far_end, "30 mA RCBO", 3, 27).line(Part::house_end, "breaker B 6 kA", 1, 7);
+    RunBill part = made.part();
+    part.behind.gives = true;
+    const auto rows = circuit_rows(part, made.bill[0]);
+    EXPECT_EQ(rows[0].row.what.find("both directions"), std::string::npos);
+    EXPECT_NE(rows[1].row.what.find("for current in both directions"), std::string::npos);
+    EXPECT_EQ(rows[1].row.note, "for Panels, which feeds back");
+    EXPECT_NE(rows[2].row.note.find("both directions"), std::string::npos);
+    made.scheme.run.device = {"BS EN 60898", "B", "breaker", 32, 6};
+    EXPECT_NE(head_row(part, made.bill[1]).row.note.find(back_fed_words), std::string::npos);
+    made.scheme.run.device = {"BS 88-3", "", "fuse", 32, 16};  // a fuse knows no direction
+    EXPECT_EQ(head_row(part, made.bill[1]).row.note.find(back_fed_words), std::string::npos);
+    part.behind.gives = false;
+    made.scheme.run.device = {"BS EN 60898", "B", "breaker", 32, 6};
+    EXPECT_EQ(head_row(part, made.bill[1]).row.note.find(back_fed_words), std::string::npos);
+}
+
 TEST(DeviceRows, WhatNoCircuitIsKnownForIsBoughtWithoutARating) {
     HandMade made;
     made.scheme.building.circuits = {circuit(6)};

@@ -1,5 +1,6 @@
 #include "ware/ground_rows.h"
 
+#include "study/scheme.h"
 #include "ware/bills.h"
 
 #include <gtest/gtest.h>
@@ -32,6 +33,20 @@ TEST(GroundRows, CleatsAreSpacedByTheCable) {
     EXPECT_EQ(row.row.what, "cable cleats with fixings");
     EXPECT_EQ(row.row.size, "for 19.5 mm");
     EXPECT_EQ(row.count, 11);  // every 400 mm
+}
+
+TEST(GroundRows, ACableThatStaysKeepsItsCleatsAndOnlyTheConductorBesideItIsHeld) {
+    HandMade made;
+    made.stretch().laid = study::laid_word(study::Laid::kept);
+    made.stretch().separate_mm2 = 16;
+    made.line(Part::ground, "clips", 4, 1.1, 1).line(Part::ground, "sand and tape", 20, 4.2, 1);
+    const auto rows = rows_of(made);
+    EXPECT_EQ(rows[0].row.what, "cable clips with fixings");
+    EXPECT_EQ(rows[0].row.size, "16 mm² single core");
+    // A single core of 16 mm2 is 8 mm thick.
+    const double by_hand =
+        (0.3 * (0.075 + 0.008 + 0.1) - 3.14159265 / 4 * 0.008 * 0.008) * 20 * 1.6 * 1.1;
+    EXPECT_NEAR(rows[1].tonnes, by_hand, 1e-6);
 }
 
 TEST(GroundRows, SandFillsTheTrenchAroundTheCable) {

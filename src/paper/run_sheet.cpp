@@ -24,6 +24,7 @@ namespace {
 /// "/ground/thermal_resistivity_km_w" as "thermal resistivity of the ground": for a fact that the
 /// answer has no words of its own for.
 std::string pointer_words(const std::string& pointer) {
+    if (pointer.empty() || pointer.front() != '/') return pointer;
     std::vector<std::string> names;
     for (std::size_t at = 1; at <= pointer.size();) {
         const std::size_t end = std::min(pointer.find('/', at), pointer.size());

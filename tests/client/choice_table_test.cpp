@@ -1,7 +1,7 @@
 // Choices side by side, a column each.
 
-#include "client/clients_choice.h"
 #include "client/choice_table.h"
+#include "client/clients_choice.h"
 
 #include "paper/plain_words.h"
 #include "paper/written.h"
@@ -19,9 +19,10 @@ TEST(ChoiceTable, PricesStandInTheOrderTheyAreAddedUp) {
     const auto& one = picture::example("demo");
     const auto choices = choices_of(subject_of(one));
     const page::Table table = price_table(subject_of(one), choices);
-    EXPECT_EQ(column(table, 0), (std::vector<std::string>{
-                                    "At the house", "The cable", "In the ground", "In the building",
-                                    "Tests and papers", "Before tax", "VAT", "Total"}));
+    EXPECT_EQ(column(table, 0),
+              (std::vector<std::string>{"At the house", "The cable", "In the ground",
+                                        "In the building", "Tests and papers", "Before tax", "VAT",
+                                        "Total", "May lie between"}));
     for (std::size_t i = 0; i < choices.size(); ++i) {
         const answer::PriceAnswer& p = one.answer.schemes[choices[i].scheme].price;
         std::vector<std::string> expected;
@@ -29,9 +30,10 @@ TEST(ChoiceTable, PricesStandInTheOrderTheyAreAddedUp) {
              {p.house_end, p.run, p.ground, p.far_end, p.test_and_paper, p.net, p.vat, p.total}) {
             expected.push_back(pence_words(part));
         }
+        expected.push_back(pence_words(p.total_low) + " and " + pence_words(p.total_high));
         EXPECT_EQ(column(table, i + 1), expected);
     }
-    EXPECT_TRUE(table.rows.back().strong);
+    EXPECT_TRUE(table.rows[table.rows.size() - 2].strong);
 }
 
 TEST(ChoiceTable, LostEnergyHasARowWhereItChangesWhatIsCheapest) {

@@ -61,7 +61,8 @@ TEST(ClientsChoice, NoSumStandsThereThatIsNotTheAnswers) {
             const PriceAnswer& p = scheme.price;
             for (const double sum :
                  {p.house_end, p.run, p.ground, p.far_end, p.test_and_paper, p.put_right_first,
-                  p.net, p.vat, p.total, scheme.over_years.lost, scheme.over_years.total}) {
+                  p.net, p.vat, p.total, p.total_low, p.total_high, scheme.over_years.lost,
+                  scheme.over_years.total}) {
                 known.insert(pence_words(sum));
             }
             const double more = std::round(100 * p.total) - std::round(100 * first.price.total);

@@ -1,7 +1,7 @@
 // Any bytes as a price book: a book or faults, and a book that is taken prices what it says.
 
 #include "fuzz/fuzzing.h"
-#include "price/offer.h"
+#include "price/listing.h"
 
 #include <cmath>
 #include <cstdint>

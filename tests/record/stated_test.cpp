@@ -6,23 +6,25 @@
 
 #include <gtest/gtest.h>
 
+#include <optional>
+
 namespace toft::paper {
 namespace {
 
-const StatedFact* fact_in(const std::vector<FactGroup>& groups, const std::string& name) {
+std::optional<StatedFact> fact_in(const std::vector<FactGroup>& groups, const std::string& name) {
     for (const FactGroup& group : groups) {
         for (const StatedFact& fact : group.facts) {
-            if (fact.fact == name) return &fact;
+            if (fact.fact == name) return fact;
         }
     }
-    return nullptr;
+    return std::nullopt;
 }
 
 TEST(Facts, SayHowEachIsKnown) {
     site::Job job;
     job.intake.ze = {true, ohms(0.2), ohms(0.35), site::Standing::declared};
     const auto groups = facts_of(job);
-    const StatedFact* ze = fact_in(groups, "external loop Ze");
+    const auto ze = fact_in(groups, "external loop Ze");
     ASSERT_TRUE(ze);
     EXPECT_EQ(ze->value, "0.2 to 0.35 Ω");
     EXPECT_EQ(ze->known, "declared");
@@ -32,7 +34,7 @@ TEST(Facts, WhatIsOpenIsSaidToBeOpenAndNeverLeftOut) {
     const auto groups = facts_of(site::Job{});
     for (const char* name : {"external loop Ze", "prospective fault current", "operator's fuse",
                              "largest demand of the house today", "main bonding at the house"}) {
-        const StatedFact* fact = fact_in(groups, name);
+        const auto fact = fact_in(groups, name);
         ASSERT_TRUE(fact) << name;
         EXPECT_EQ(fact->value, "not stated") << name;
         EXPECT_EQ(fact->known, "taken at its worse end") << name;
@@ -68,7 +70,7 @@ TEST(Facts, EveryLegAndCircuitOfAJobIsThere) {
 }
 
 TEST(Facts, APowerFactorIsNotSaidToBeMeasured) {
-    const StatedFact* fact = fact_in(facts_of(made("demo").job), "– power factor");
+    const auto fact = fact_in(facts_of(made("demo").job), "– power factor");
     ASSERT_TRUE(fact);
     EXPECT_EQ(fact->known, "stated");
 }

@@ -32,7 +32,8 @@ TEST(RunSheet, AFactIsToldInTheWordsOfTheQuestionForIt) {
     unknown.question = "What does Ze read?";
     answer.unknowns.push_back(unknown);
     EXPECT_EQ(fact_words(answer, "/intake/ze_ohm"), "external loop: What does Ze read?");
-    EXPECT_EQ(fact_words(answer, "/other"), "/other");
+    EXPECT_EQ(fact_words(answer, "/other"), "other");
+    EXPECT_EQ(fact_words(answer, "/ground/resistivity_ohm_m"), "resistivity (ground)");
 }
 
 }  // namespace

@@ -48,7 +48,7 @@ TEST(Terminations, BondsAndRodHaveBothTheirEnds) {
         for (const answer::BondAnswer& bond : sheet.building().bonding) {
             EXPECT_TRUE(std::any_of(all.back().list.begin(), all.back().list.end(),
                                     [&](const Termination& t) {
-                                        return t.conductor.find(bond.part + ": " +
+                                        return t.conductor.find(part_name(bond) + ": " +
                                                                 significant(bond.size_mm2, 6) +
                                                                 " mm²") != std::string::npos;
                                     }))

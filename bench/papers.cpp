@@ -1,6 +1,7 @@
 // Papers and drawings of the demo: a whole pack, a drawing, and the pages of a pack as PDF against
 // librsvg's program on the same pages as SVG.
 
+#include "../tests/print/fonts.h"
 #include "demo.h"
 #include "drawing/svg.h"
 #include "gallery/pictures.h"
@@ -22,19 +23,7 @@ namespace {
 
 constexpr const char* day = "2026-11-29";
 
-const print::Fonts& fonts() {
-    static const print::Fonts opened = [] {
-        const auto bytes = [](const char* name) {
-            std::ifstream in(std::string("/usr/share/fonts/truetype/dejavu/") + name,
-                             std::ios::binary);
-            return std::string{std::istreambuf_iterator<char>(in),
-                               std::istreambuf_iterator<char>()};
-        };
-        return support::need(
-            print::open_fonts(bytes("DejaVuSans.ttf"), bytes("DejaVuSans-Bold.ttf")), "fonts");
-    }();
-    return opened;
-}
+using support::fonts;
 
 const answer::Answer& designed() {
     static const answer::Answer answer =

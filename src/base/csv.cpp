@@ -103,4 +103,14 @@ Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text) {
     return table;
 }
 
+std::string csv_cell(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+    std::string out = "\"";
+    for (const char c : text) {
+        if (c == '"') out += '"';
+        out += c;
+    }
+    return out + "\"";
+}
+
 }  // namespace toft

@@ -23,4 +23,7 @@ struct CsvTable {
 /// stray quote and an empty file.
 Outcome<CsvTable> parse_csv(std::string_view name, std::string_view text);
 
+/// A cell as it stands in such a table: quoted where it holds a comma, a quote or a line end.
+std::string csv_cell(const std::string& text);
+
 }  // namespace toft

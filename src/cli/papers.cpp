@@ -1,4 +1,5 @@
 #include "answer/answer.h"
+#include "base/dates.h"
 #include "cli/command_parts.h"
 #include "cli/commands.h"
 #include "cli/files.h"
@@ -7,7 +8,6 @@
 #include "drawing/utf8.h"
 #include "pack/lists.h"
 #include "pack/pack.h"
-#include "paper/dates.h"
 
 #include <fmt/format.h>
 
@@ -79,7 +79,7 @@ int papers(const PapersArguments& arguments) {
         return wrong_usage;
     }
     return with_job(arguments.job, false, [&](const Workbench& bench, const site::Job& job) {
-        if (!arguments.date.empty() && paper::days_after(arguments.date, 0).empty()) {
+        if (!arguments.date.empty() && days_after(arguments.date, 0).empty()) {
             return fault_exit({{"date",
                                 "--date",
                                 fmt::format("\"{}\" is no day; write 2026-11-25", arguments.date),

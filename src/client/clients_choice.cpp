@@ -1,9 +1,9 @@
 #include "client/clients_choice.h"
+#include "base/dates.h"
 #include "client/choice_table.h"
 #include "client/client_picture.h"
 #include "client/client_reasons.h"
 #include "page/pages.h"
-#include "paper/dates.h"
 #include "paper/plain_words.h"
 #include "paper/run_sheet.h"
 

@@ -5,6 +5,7 @@
 #include "paper/outgoing.h"
 #include "paper/papers.h"
 #include "paper/plain_words.h"
+#include "parts/device_words.h"
 
 #include <fmt/format.h>
 
@@ -238,7 +239,7 @@ std::vector<ChartRow> chart_rows(const Subject& s, const SchemeAnswer& part) {
         const answer::RunAnswer& run = fed->run;
         rows.push_back({std::to_string(++number), "Feeds " + building_name(s, fed->building.id),
                         label_device(run.device), chart_cores(run.stretches.front()),
-                        run.rcd ? rcd_words(*run.rcd) : ""});
+                        run.rcd ? parts::rcd_words(*run.rcd) : ""});
     }
     rows.resize(rows.size() + blank_rows);
     return rows;

@@ -113,13 +113,6 @@ std::string listed(const std::vector<std::string>& names) {
     return text;
 }
 
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    }
-    return words;
-}
-
 std::string device_plain(const RunAnswer& run) {
     const answer::DeviceAnswer& d = run.device;
     const std::string rating = plain_number(d.rating_a) + " amp ";

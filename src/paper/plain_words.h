@@ -3,6 +3,7 @@
 // explained. Page: docs/papers/clients-choice.md.
 
 #include "paper/subject.h"
+#include "parts/words.h"
 
 #include <string>
 #include <utility>
@@ -55,7 +56,6 @@ page::Table words_used(const Subject& subject, const std::vector<page::Block>& b
 /// "A, B and C".
 std::string listed(const std::vector<std::string>& names);
 
-/// With a capital first letter, where it is a plain one.
-std::string capital(std::string words);
+using parts::capital;
 
 }  // namespace toft::paper

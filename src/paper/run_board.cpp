@@ -89,8 +89,8 @@ std::vector<std::string> fed_cells(const RunSheet& sheet, const answer::SchemeAn
     const answer::StretchAnswer& cable = run.stretches.front();
     return {"out",
             "feeds " + building_name(sheet.subject, fed.building.id),
-            device_words(run.device) + (run.phases == 3 ? ", three-phase" : ""),
-            run.rcd ? rcd_words(*run.rcd) : "none",
+            parts::device_words(run.device, run.phases),
+            run.rcd ? parts::rcd_words(*run.rcd) : "none",
             parts::size_words(cable) + " " + parts::family_words(cable),
             figure(run.figures.length_m, "m")};
 }

@@ -87,13 +87,6 @@ std::string figure(const std::optional<double>& value, const char* unit, int dig
     return value ? figure(*value, unit, digits) : "not known";
 }
 
-std::string device_words(const answer::DeviceAnswer& device) {
-    std::string words = device.standard;
-    if (!device.curve.empty()) words += " type " + device.curve;
-    return fmt::format("{} {} A {}, breaks {}", words, significant(device.rating_a, 4), device.kind,
-                       figure(device.breaking_capacity_ka, "kA", 4));
-}
-
 std::string cable_words(const answer::CableAnswer& cable) {
     std::string words =
         fmt::format("{}-core {} mm² {}", cable.cores, significant(cable.live_mm2, 4), cable.family);
@@ -105,11 +98,6 @@ std::string cable_words(const answer::CableAnswer& cable) {
     }
     if (!cable.laid.empty()) words += " (" + cable.laid + ")";
     return words;
-}
-
-std::string rcd_words(const answer::RcdAnswer& rcd) {
-    return fmt::format("{} mA type {}{}", significant(rcd.sensitivity_ma, 4), rcd.type,
-                       rcd.delayed ? ", delayed" : "");
 }
 
 }  // namespace toft::paper

@@ -51,13 +51,7 @@ std::string pence_words(double pounds);
 std::string figure(double value, const char* unit, int digits = 3);
 std::string figure(const std::optional<double>& value, const char* unit, int digits = 3);
 
-/// "BS EN 60898 type B 32 A breaker, breaks 6 kA".
-std::string device_words(const answer::DeviceAnswer& device);
-
 /// "3-core 10 mm² armoured XLPE copper to BS 5467".
 std::string cable_words(const answer::CableAnswer& cable);
-
-/// "30 mA type A".
-std::string rcd_words(const answer::RcdAnswer& rcd);
 
 }  // namespace toft::paper

@@ -1,5 +1,6 @@
 #include "price/listing.h"
 
+#include "base/csv.h"
 #include "base/text.h"
 
 #include <fmt/format.h>
@@ -38,14 +39,6 @@ const char* use_of(const BookRow& row) {
     return facts_of(static_cast<Item>(row.index)).use;
 }
 
-/// The words before a figure are of no use to a spreadsheet: all cells are quoted that need it.
-std::string quoted(const std::string& cell) {
-    if (cell.find_first_of(",\"\n") == std::string::npos) return cell;
-    std::string text = "\"";
-    for (const char c : cell) text += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return text + "\"";
-}
-
 std::string sum(double amount) { return fixed(amount, 2); }
 
 }  // namespace
@@ -71,9 +64,9 @@ std::string book_to_begin_with(const std::vector<ListedRow>& rows) {
     for (const ListedRow& row : rows) {
         if (!row.priced) continue;
         const bool range = row.low != row.net || row.high != row.net;
-        text += fmt::format("{},{},{},{},{},{}\n", quoted(row.item), row.unit, sum(row.net),
+        text += fmt::format("{},{},{},{},{},{}\n", csv_cell(row.item), row.unit, sum(row.net),
                             range ? sum(row.low) : "", range ? sum(row.high) : "",
-                            quoted("invented, replace; " + row.use));
+                            csv_cell("invented, replace; " + row.use));
     }
     return text;
 }

@@ -1,6 +1,7 @@
 #include "record/parts.h"
 
 #include "base/text.h"
+#include "parts/words.h"
 #include "price/bill.h"
 
 #include <fmt/format.h>
@@ -15,13 +16,6 @@ using page::Heading;
 using page::Side;
 using page::Table;
 using page::Words;
-
-std::string capitalised(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    }
-    return words;
-}
 
 std::string line_words(const price::BillLine& line) {
     return line.number > 0 ? fmt::format("{} ({})", line.says, line.number) : line.says;
@@ -42,7 +36,7 @@ Table bill_table(const price::Bill& bill) {
         bool named = false;
         for (const price::BillLine& line : bill) {
             if (static_cast<int>(line.part) != part) continue;
-            if (!named) table.rows.push_back({{capitalised(price::part_word(line.part))}, true});
+            if (!named) table.rows.push_back({{parts::capital(price::part_word(line.part))}, true});
             named = true;
             sum += line.amount.number();
             table.rows.push_back(

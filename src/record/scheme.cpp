@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "finding/rule.h"
+#include "parts/device_words.h"
 
 #include <fmt/format.h>
 
@@ -45,8 +46,11 @@ void add_cable(Rows& rows, const RunAnswer& run) {
                              run.armour_near ? "yes" : "no", run.armour_far ? "yes" : "no"));
     }
     rows.add("fed from", run.fed_from + (run.feeder.empty() ? "" : " of " + run.feeder));
-    rows.add("device at its head", device_words(run.device));
-    if (run.rcd) rows.add("residual current device at its head", rcd_words(*run.rcd));
+    rows.add("device at its head",
+             parts::device_words(run.device, run.phases) +
+                 (run.device.curve.empty() ? "" : ", " + run.device.standard));
+    rows.add("it breaks", figure(run.device.breaking_capacity_ka, "kA", 4));
+    if (run.rcd) rows.add("residual current device at its head", parts::rcd_words(*run.rcd));
 }
 
 void add_figures(Rows& rows, const SchemeAnswer& part) {
@@ -91,7 +95,8 @@ void add_building(Rows& rows, const answer::BuildingAnswer& b) {
     for (const answer::RcdAnswer& rcd : b.rcds) {
         std::string covers;
         for (const std::string& one : rcd.covers) covers += (covers.empty() ? "" : ", ") + one;
-        rows.add("residual current device", rcd_words(rcd) + (covers.empty() ? "" : ": " + covers));
+        rows.add("residual current device",
+                 parts::rcd_words(rcd) + (covers.empty() ? "" : ": " + covers));
     }
 }
 

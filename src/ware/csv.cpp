@@ -1,5 +1,6 @@
 #include "ware/csv.h"
 
+#include "base/csv.h"
 #include "base/text.h"
 
 #include <cmath>
@@ -10,17 +11,7 @@ namespace {
 
 constexpr const char* line_end = "\r\n";
 
-std::string quoted(const std::string& text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string out = "\"";
-    for (const char c : text) {
-        if (c == '"') out += '"';
-        out += c;
-    }
-    return out + "\"";
-}
-
-std::string cell(const std::string& text) { return quoted(guarded(text)); }
+std::string cell(const std::string& text) { return csv_cell(guarded(text)); }
 
 std::string money(const std::optional<Pounds>& amount) {
     return amount ? fixed(amount->number(), 2) : std::string();

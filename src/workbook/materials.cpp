@@ -1,5 +1,7 @@
 #include "workbook/materials.h"
 
+#include "base/dates.h"
+
 #include <xlsxwriter.h>
 
 #include <fmt/format.h>
@@ -15,23 +17,6 @@
 namespace toft::workbook {
 
 namespace {
-
-/// Seconds from 1970 to midnight of that day; none where it is no date.
-std::optional<std::time_t> midnight_of(const std::string& date) {
-    if (date.size() != 10 || date[4] != '-' || date[7] != '-') return std::nullopt;
-    for (const std::size_t i : {0u, 1u, 2u, 3u, 5u, 6u, 8u, 9u}) {
-        if (date[i] < '0' || date[i] > '9') return std::nullopt;
-    }
-    const int year = std::atoi(date.c_str());
-    const int month = std::atoi(date.c_str() + 5);
-    const int day = std::atoi(date.c_str() + 8);
-    if (year < 1970 || month < 1 || month > 12 || day < 1 || day > 31) return std::nullopt;
-    // Days since 1970 in the Gregorian calendar, years counted from March.
-    const int y = month > 2 ? year : year - 1;
-    const int m = month > 2 ? month - 3 : month + 9;
-    const long days = 365L * y + y / 4 - y / 100 + y / 400 + (153 * m + 2) / 5 + day - 1 - 719468L;
-    return static_cast<std::time_t>(days) * 86400;
-}
 
 Fault failure(const std::string& what) {
     return {"workbook", "", "the workbook could not be written: " + what, "", {}};
@@ -230,8 +215,8 @@ lxw_error name_it(lxw_workbook* book, std::time_t created) {
 }  // namespace
 
 Outcome<std::string> materials(const ware::List& list, const About& about, ware::Prices prices) {
-    const auto created = midnight_of(about.date);
-    if (!created) {
+    const std::optional<long> day = days_since_1970(about.date);
+    if (!day || *day < 0) {
         return failed(
             {"date", "", fmt::format("\"{}\" is no date; write 2026-11-25", about.date), "", {}});
     }
@@ -239,7 +224,7 @@ Outcome<std::string> materials(const ware::List& list, const About& about, ware:
     if (file.path().empty()) return failed(failure("no temporary file"));
     lxw_workbook* book = workbook_new(file.path().c_str());
     if (!book) return failed(failure("no memory"));
-    lxw_error error = name_it(book, *created);
+    lxw_error error = name_it(book, static_cast<std::time_t>(*day) * 86400);
     for (const lxw_error next :
          {write_list(book, list, prices), write_handling(book, list), write_about(book, about)}) {
         if (error == LXW_NO_ERROR) error = next;

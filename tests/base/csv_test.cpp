@@ -103,5 +103,13 @@ RC_GTEST_PROP(Csv, WhatIsQuotedRightComesBack, ()) {
     RC_ASSERT(table->rows[0].cells == cells);
 }
 
+TEST(CsvTable, ACellThatIsWrittenIsReadBackTheSame) {
+    for (const char* cell : {"", "plain", "a,b", "say \"so\"", "two\nlines", "\r", "\"", ",,"}) {
+        const auto table = parse_csv("t.csv", "one,two\n" + csv_cell(cell) + ",end\n");
+        ASSERT_TRUE(table) << cell;
+        EXPECT_EQ(table->rows.at(0).cells.at(0), cell);
+    }
+}
+
 }  // namespace
 }  // namespace toft

@@ -4,7 +4,7 @@
 // front, nothing is promised where nothing is sound.
 
 #include "client/choice_words.h"
-#include "paper/dates.h"
+#include "base/dates.h"
 #include "paper/written.h"
 #include "support/random_jobs.h"
 

@@ -6,6 +6,7 @@
 #include "base/text.h"
 #include "pack/reading.h"
 #include "paper/subjects.h"
+#include "print/fonts.h"
 
 #include <gtest/gtest.h>
 
@@ -24,7 +25,7 @@ Pack packed(const Made& one) {
         paper::workings_of(support::question_of(one.job), one.answer.schemes.front());
     std::vector<const paper::Kind*> kinds;
     for (const paper::Kind& kind : paper::kinds()) kinds.push_back(&kind);
-    return support::need(pack_of(subject, kinds, dejavu()), "the pack");
+    return support::need(pack_of(subject, kinds, support::fonts()), "the pack");
 }
 
 const Pack& packed(const std::string& name) {

@@ -4,7 +4,6 @@
 #include "answer/answer.h"
 #include "base/csv.h"
 #include "codec/answer.h"
-#include "print/font.h"
 #include "support/catalogue.h"
 #include "support/examples.h"
 
@@ -24,20 +23,6 @@
 #include <unistd.h>
 
 namespace toft::pack {
-
-inline const print::Fonts& dejavu() {
-    static const print::Fonts fonts = [] {
-        const auto bytes = [](const char* name) {
-            std::ifstream in(std::string("/usr/share/fonts/truetype/dejavu/") + name,
-                             std::ios::binary);
-            return std::string{std::istreambuf_iterator<char>(in),
-                               std::istreambuf_iterator<char>()};
-        };
-        return support::need(
-            print::open_fonts(bytes("DejaVuSans.ttf"), bytes("DejaVuSans-Bold.ttf")), "fonts");
-    }();
-    return fonts;
-}
 
 /// What that program prints of a PDF; its name is put in place of {}.
 inline std::string printed_by(const std::string& command, const std::string& pdf) {

@@ -1,4 +1,5 @@
 #include "paper/run_board.h"
+#include "parts/device_words.h"
 
 #include "base/text.h"
 #include "paper/outgoing.h"
@@ -40,7 +41,7 @@ TEST(RunBoard, AWayThatFeedsAnotherBuildingHasARowWithItsDevice) {
             EXPECT_EQ(row.cells[1], "feeds " + feeds[out]->building.name);
             EXPECT_NE(row.cells[2].find(significant(run.device.rating_a, 4) + " A"),
                       std::string::npos);
-            EXPECT_EQ(row.cells[3], run.rcd ? rcd_words(*run.rcd) : "none");
+            EXPECT_EQ(row.cells[3], run.rcd ? parts::rcd_words(*run.rcd) : "none");
             ++out;
         }
         EXPECT_EQ(out, feeds.size());

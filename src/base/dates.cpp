@@ -1,10 +1,10 @@
-#include "paper/dates.h"
+#include "base/dates.h"
 
 #include <fmt/format.h>
 
 #include <optional>
 
-namespace toft::paper {
+namespace toft {
 
 namespace {
 
@@ -39,6 +39,15 @@ std::optional<Day> read_day(const std::string& date) {
 
 }  // namespace
 
+std::optional<long> days_since_1970(const std::string& date) {
+    const std::optional<Day> at = read_day(date);
+    if (!at) return std::nullopt;
+    // Days in the Gregorian calendar, years counted from March.
+    const long y = at->month > 2 ? at->year : at->year - 1;
+    const int m = at->month > 2 ? at->month - 3 : at->month + 9;
+    return 365 * y + y / 4 - y / 100 + y / 400 + (153 * m + 2) / 5 + at->day - 1 - 719468;
+}
+
 std::string days_after(const std::string& date, long days) {
     std::optional<Day> at = read_day(date);
     if (!at || days < 0) return "";
@@ -61,4 +70,4 @@ std::string long_date(const std::string& date) {
     return fmt::format("{} {} {}", at->day, months[at->month - 1], at->year);
 }
 
-}  // namespace toft::paper
+}  // namespace toft

@@ -1,6 +1,6 @@
 // Dates of papers, held against the calendar of the standard library.
 
-#include "paper/dates.h"
+#include "base/dates.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -8,7 +8,7 @@
 #include <chrono>
 #include <cstdio>
 
-namespace toft::paper {
+namespace toft {
 namespace {
 
 std::string written(const std::chrono::year_month_day& day) {
@@ -47,5 +47,14 @@ RC_GTEST_PROP(Dates, FollowTheCalendarOfTheStandardLibrary, ()) {
     RC_ASSERT(days_after(written(first), more) == written(first + days{more}));
 }
 
+TEST(Dates, DaysAreCountedAsTheStandardLibraryCountsThem) {
+    using namespace std::chrono;
+    for (const auto& day : {2026y / 11 / 29, 2024y / 2 / 29, 1970y / 1 / 1, 1969y / 12 / 31,
+                            2000y / 3 / 1, 1900y / 2 / 28}) {
+        EXPECT_EQ(days_since_1970(written(day)), sys_days(day).time_since_epoch().count());
+    }
+    EXPECT_FALSE(days_since_1970("2026-02-31"));
+}
+
 }  // namespace
-}  // namespace toft::paper
+}  // namespace toft

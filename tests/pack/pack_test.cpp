@@ -207,6 +207,23 @@ TEST(Pack, SearchBillAndListAgreeToThePenny) {
     }
 }
 
+TEST(Pack, WhatHangsOnAnOpenFactIsSaidInEveryFileSomebodyCouldActOn) {
+    Made one = made("demo");
+    one.answer.schemes.front().conditional_on = {"the pipe is plastic where it enters"};
+    const Pack pack = packed(one);
+    for (const File& file : pack.files) {
+        const std::string words = squeezed(cells_of_pdf(file.bytes));
+        EXPECT_NE(words.find(squeezed("the pipe is plastic where it enters")), std::string::npos)
+            << file.name;
+    }
+    const auto lists = support::need(lists_of(one.subject(), ware::Prices::without), "lists");
+    EXPECT_EQ(occurrences(lists.front().bytes, "NOT YET KNOWN TO BE SAFE") + 1,
+              occurrences(lists.front().bytes, "\r\n"));
+    for (const File& file : support::need(drawings_of(one.subject()), "drawings")) {
+        EXPECT_NE(file.bytes.find("NOT YET KNOWN TO BE SAFE: do not dig"), std::string::npos);
+    }
+}
+
 TEST(Pack, PlanAndTrenchesComeInMetres) {
     const auto drawings = support::need(drawings_of(made("demo").subject()), "the drawings");
     ASSERT_EQ(drawings.size(), 2u);

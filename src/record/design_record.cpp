@@ -44,15 +44,29 @@ Blocks opening(const Subject& s) {
     return blocks;
 }
 
+/// The answer with its open facts named as people name them, not by where a job file has them.
+answer::Answer in_words(const answer::Answer& answer) {
+    answer::Answer told = answer;
+    for (SchemeAnswer& scheme : told.schemes) {
+        for (std::string& fact : scheme.conditional_on) {
+            for (const answer::UnknownAnswer& unknown : answer.unknowns) {
+                if (unknown.fact == fact && !unknown.says.empty()) fact = unknown.says;
+            }
+        }
+    }
+    return told;
+}
+
 /// Of runs from the house all; of others those that know such runs.
 Blocks drawings(const Subject& s) {
     Blocks blocks;
-    const SchemeAnswer& way = s.answer.schemes[s.scheme];
+    const answer::Answer told = in_words(s.answer);
+    const SchemeAnswer& way = told.schemes[s.scheme];
     const site::Job built = answer::as_built(s.job, way);
     for (const SchemeAnswer* part : runs_of(s)) {
         const bool alone = built.runs.size() == 1;
         const site::Job job = alone ? built : answer::seen_from(built, part->run.id);
-        const answer::Answer answer = alone ? s.answer : answer::for_run(s.answer, part->run.id);
+        const answer::Answer answer = alone ? told : answer::for_run(told, part->run.id);
         for (const char* name : {"place", "single-line", "curves"}) {
             const gallery::Picture* picture = gallery::find_picture(name);
             if (!part->run.feeder.empty() && !picture->from_building) continue;

@@ -45,6 +45,15 @@ TEST(DesignRecord, OpenConditionsStandFramedInFront) {
     EXPECT_TRUE(framed);
 }
 
+TEST(DesignRecord, NoPageNamesAFactByItsPlaceInAFile) {
+    Made one = made("three-facts");
+    ASSERT_FALSE(one.answer.unknowns.empty());
+    one.answer.schemes.front().conditional_on = {one.answer.unknowns.front().fact};
+    const page::Paper paper = design_record(one.subject());
+    const std::string words = page::run_on(page::read(page::pages(paper)));
+    EXPECT_EQ(words.find(one.answer.unknowns.front().fact), std::string::npos);
+}
+
 TEST(DesignRecord, SaysWhatMustBeDoneToldAndWatched) {
     const Made& tree = made("garage-gym-stable");
     const Subject subject = tree.subject();

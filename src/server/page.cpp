@@ -13,7 +13,7 @@ bool lists(const std::string& header, std::string_view word) {
 }
 
 /// Names that carry a digest of what they hold never hold anything else.
-bool lasting_name(std::string_view path) { return path.rfind("/assets/", 0) == 0; }
+bool lasting_name(std::string_view path) { return path.rfind("/page/", 0) == 0; }
 
 }  // namespace
 

@@ -103,7 +103,7 @@ struct PricesArguments {
 };
 
 /// What this program calls itself.
-inline const char* version() { return "toft 0.1.0"; }
+inline std::string version() { return std::string(program_name) + " " + program_version; }
 
 /// The demo job, on screen and as a picture in out/.
 int demo();

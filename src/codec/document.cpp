@@ -106,11 +106,11 @@ private:
 };
 
 /// What forbids even parsing `text`; nothing when it may be parsed.
-Faults unfit(std::string_view text) {
-    if (text.size() > largest_document) {
-        return {text_fault(
-            "too-large",
-            fmt::format("the file is too large: at most {} bytes are read", largest_document))};
+Faults unfit(std::string_view text, std::size_t largest) {
+    if (text.size() > largest) {
+        return {text_fault("too-large", fmt::format("the file is too large: at most {} bytes are "
+                                                    "read",
+                                                    largest))};
     }
     const Shape shape = shape_of(text);
     if (shape.deepest > deepest_document) {
@@ -126,8 +126,8 @@ Faults unfit(std::string_view text) {
 
 }  // namespace
 
-Outcome<Json> parse_document(std::string_view text) {
-    Faults faults = unfit(text);
+Outcome<Json> parse_document(std::string_view text, std::size_t largest) {
+    Faults faults = unfit(text, largest);
     if (!faults.empty()) return failed(std::move(faults));
     try {
         Json json = Json::parse(text.begin(), text.end());

@@ -13,8 +13,8 @@ namespace toft::codec {
 
 using Json = nlohmann::ordered_json;
 
-/// Parses a whole document.
-Outcome<Json> parse_document(std::string_view text);
+/// Parses a whole document of at most `largest` bytes.
+Outcome<Json> parse_document(std::string_view text, std::size_t largest = largest_document);
 
 /// `pointer` extended by `key`, escaped as RFC 6901 asks.
 std::string child_pointer(const std::string& pointer, std::string_view key);

@@ -18,7 +18,6 @@
 #include "codec/job.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
-#include "codec/reference.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
@@ -468,31 +467,6 @@ int draw(const DrawArguments& arguments) {
              arguments.upstream, arguments.downstream, sure ? &*sure : nullptr});
         return give_picture(scene, arguments, *wanted, answer);
     });
-}
-
-int rules(bool json) {
-    print(json ? codec::write_rules() : rules_screen());
-    return done;
-}
-
-int sources() {
-    return with_bench([](const Workbench& bench) {
-        print(sources_screen(bench.catalogue));
-        return static_cast<int>(done);
-    });
-}
-
-int schema(const std::string& which) {
-    const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
-    if (text.empty()) {
-        complain(
-            "toft: no such schema; there are job, answer, ask, levers, tolerance, later, ground, "
-            "dark and "
-            "faults\n");
-        return wrong_usage;
-    }
-    print(std::string(text));
-    return done;
 }
 
 }  // namespace toft::cli

@@ -102,6 +102,13 @@ struct PricesArguments {
     bool csv = false;
 };
 
+struct ServeArguments {
+    int port = 8377;
+    bool lan = false;
+    std::string data;   ///< folder of the store; empty for the user's own
+    bool open = false;  ///< shows the page in a browser
+};
+
 /// What this program calls itself.
 inline std::string version() { return std::string(program_name) + " " + program_version; }
 
@@ -132,6 +139,7 @@ struct PapersArguments {
 /// Writes the papers of a job into a folder.
 int papers(const PapersArguments& arguments);
 int prices(const PricesArguments& arguments);
+int serve(const ServeArguments& arguments);
 int rules(bool json);
 int sources();
 int schema(const std::string& which);

@@ -19,7 +19,6 @@ namespace toft::server {
 struct OfficeParts {
     std::function<Outcome<store::Store>()> open_store;
     Outcome<print::Fonts> fonts;
-    std::string version;
     std::function<void(const std::string&)> say = {};  ///< to who stands before this machine
     double (*milliseconds)() = nullptr;                ///< steady clock
 };

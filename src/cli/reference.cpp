@@ -1,8 +1,8 @@
 // Lists to look things up in: rules, sources, schemas.
 
+#include "codec/reference.h"
 #include "cli/command_parts.h"
 #include "cli/commands.h"
-#include "codec/reference.h"
 #include "server/openapi.h"
 #include "tables/embedded.h"
 

@@ -16,8 +16,8 @@ Response about(Office& office, const Call& call) {
     Json told = tree_of(request::answer(**bench, "about", "{}"));
     told["by"] = undone(call.request.headers.by).value_or("");
     told["lan"] = office.door.lan;
-    told["paired"] = call.request.peer.loopback ||
-                     office.devices.known(secret_in(call.request.headers.cookie));
+    told["paired"] =
+        call.request.peer.loopback || office.devices.known(secret_in(call.request.headers.cookie));
     return json(told);
 }
 
@@ -41,16 +41,37 @@ Response schema(Office&, const Call& call) {
 
 std::vector<Route> about_routes() {
     return {
-        {Method::get, "/api/about", "What this server is and who asks.", Entry::anyone,
-         Worker::desk, Body::none, 0, "", {},
+        {Method::get,
+         "/api/about",
+         "What this server is and who asks.",
+         Entry::anyone,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
          {{200, "application/json", "About", "The program, its data, and whether you are let in."}},
          about},
-        {Method::get, "/api/openapi.json", "This description.", Entry::paired, Worker::desk,
-         Body::none, 0, "", {},
-         {{200, "application/json", "", "OpenAPI 3.1."}}, description},
-        {Method::get, "/api/schemas/{name}",
-         "The JSON Schema of a document, as `toft schema` prints it.", Entry::paired,
-         Worker::at_once, Body::none, 0, "", {},
+        {Method::get,
+         "/api/openapi.json",
+         "This description.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
+         {{200, "application/json", "", "OpenAPI 3.1."}},
+         description},
+        {Method::get,
+         "/api/schemas/{name}",
+         "The JSON Schema of a document, as `toft schema` prints it.",
+         Entry::paired,
+         Worker::at_once,
+         Body::none,
+         0,
+         "",
+         {},
          {{200, "application/schema+json", "", "The schema."},
           {404, "application/problem+json", "Problem", "There is no such schema."}},
          schema},

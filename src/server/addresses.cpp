@@ -41,7 +41,9 @@ std::vector<std::string> own_addresses() {
     }
     freeifaddrs(all);
     std::stable_sort(found.begin(), found.end(), [](const std::string& a, const std::string& b) {
-        const auto six = [](const std::string& text) { return text.find(':') != std::string::npos; };
+        const auto six = [](const std::string& text) {
+            return text.find(':') != std::string::npos;
+        };
         return six(a) < six(b);
     });
     return found;

@@ -40,8 +40,8 @@ private:
     std::optional<codec::Reader> reader_;
 };
 
-/// The refusal that faults come to: 404 for what is not there, 409 for what came too late, 413, 415,
-/// 422 for what does not hold water, 503 and 500 for the store's own trouble.
+/// The refusal that faults come to: 404 for what is not there, 409 for what came too late, 413,
+/// 415, 422 for what does not hold water, 503 and 500 for the store's own trouble.
 Response refused(const Faults& faults);
 
 /// The JSON tree of a text of our own store; null where it holds none.

@@ -6,10 +6,10 @@
 #include "server/problem.h"
 #include "server/wire.h"
 
+#include <fmt/format.h>
 #include <boost/asio.hpp>
 #include <boost/beast/core.hpp>
 #include <boost/beast/http.hpp>
-#include <fmt/format.h>
 
 #include <array>
 #include <map>
@@ -389,14 +389,16 @@ Awaitable<void> Session::close_kindly() {
 
 Faults listening_fault(const std::string& address, std::uint16_t port, const Error& error) {
     if (error == net::error::address_in_use) {
-        return {{"port", "--port",
+        return {{"port",
+                 "--port",
                  fmt::format("port {} of {} is taken by another program (perhaps toft serves "
                              "already); end that one or name another port with --port",
                              port, address),
                  "",
                  {}}};
     }
-    return {{"port", "--port",
+    return {{"port",
+             "--port",
              fmt::format("nothing can listen on port {} of {}: {}; name another port with --port",
                          port, address, error.message()),
              "",

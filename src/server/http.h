@@ -14,19 +14,19 @@
 namespace toft::server {
 
 struct Limits {
-    std::size_t header = 16u << 10;     ///< bytes
-    std::size_t connections = 512;      ///< at once; who comes after them is told to come again
-    std::size_t of_one_peer = 64;       ///< connections at once from one other machine
-    std::size_t waiting_desk = 1024;    ///< requests in line for the store
-    std::size_t waiting_bench = 256;    ///< … for the engine
+    std::size_t header = 16u << 10;   ///< bytes
+    std::size_t connections = 512;    ///< at once; who comes after them is told to come again
+    std::size_t of_one_peer = 64;     ///< connections at once from one other machine
+    std::size_t waiting_desk = 1024;  ///< requests in line for the store
+    std::size_t waiting_bench = 256;  ///< … for the engine
     unsigned desk_threads = 2;
     unsigned bench_threads = 2;
     std::chrono::seconds header_time{10};
     std::chrono::seconds body_time{60};
     std::chrono::seconds write_time{30};  ///< for each quarter of a mebibyte
     std::chrono::seconds idle_time{75};
-    std::chrono::seconds heartbeat{15};   ///< between signs of life on an event stream
-    std::chrono::seconds grace{3};        ///< for what is under way when asked to stop
+    std::chrono::seconds heartbeat{15};  ///< between signs of life on an event stream
+    std::chrono::seconds grace{3};       ///< for what is under way when asked to stop
 };
 
 struct Listening {

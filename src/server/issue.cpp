@@ -22,8 +22,8 @@ Faults faults_of(const PapersWish& wish) {
     for (const paper::Kind& kind : paper::kinds()) names.emplace_back(kind.file);
     for (const std::string& kind : wish.kinds) {
         if (paper::find_kind(kind)) continue;
-        faults.push_back({"unknown-word", "/kinds", "there is no such paper",
-                          nearest_word(kind, names), names});
+        faults.push_back(
+            {"unknown-word", "/kinds", "there is no such paper", nearest_word(kind, names), names});
     }
     if (days_after(wish.date, 0).empty()) {
         faults.push_back(fault("out-of-range", "/date", "that is no day; write 2026-11-25"));
@@ -67,7 +67,8 @@ std::string title_of(const std::string& name) {
     if (const paper::Kind* kind = ending_of(name) == "pdf" ? paper::find_kind(stem) : nullptr) {
         return kind->name;
     }
-    if (stem == "materials") return ending_of(name) == "csv" ? "Materials, as text" : "Materials, as a workbook";
+    if (stem == "materials")
+        return ending_of(name) == "csv" ? "Materials, as text" : "Materials, as a workbook";
     return stem == "route" ? "Route, for drawing programs" : "Trenches, for drawing programs";
 }
 

@@ -55,9 +55,9 @@ struct Response {
     std::string type;
     std::vector<std::pair<std::string, std::string>> headers = {};
     std::string body = {};
-    std::string_view lasting = {};             ///< in place of `body`: bytes that outlive the server
-    std::shared_ptr<Channel> channel = {};     ///< in place of both: events as they come
-    std::function<void()> then = {};           ///< done after the answer has begun, by its worker
+    std::string_view lasting = {};          ///< in place of `body`: bytes that outlive the server
+    std::shared_ptr<Channel> channel = {};  ///< in place of both: events as they come
+    std::function<void()> then = {};        ///< done after the answer has begun, by its worker
 };
 
 /// Who makes an answer.

@@ -20,10 +20,10 @@ std::string Office::address() const {
 void Office::show_code() {
     const std::string code = pairing.renew(seconds());
     if (!parts.say) return;
-    parts.say(fmt::format("\n{}\nOther devices: open {} and type the code {} within {:.0f} minutes, "
-                          "or point the camera at the picture.\n",
-                          code_for_terminal(address() + "#pair=" + code), address(), code,
-                          code_life / 60));
+    parts.say(fmt::format(
+        "\n{}\nOther devices: open {} and type the code {} within {:.0f} minutes, "
+        "or point the camera at the picture.\n",
+        code_for_terminal(address() + "#pair=" + code), address(), code, code_life / 60));
 }
 
 std::string now_text() {

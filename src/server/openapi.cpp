@@ -20,10 +20,8 @@ Json content(const char* type, const Json& schema) {
 }
 
 Json parameter(const std::string& name, const char* where, bool required) {
-    return {{"name", name},
-            {"in", where},
-            {"required", required},
-            {"schema", {{"type", "string"}}}};
+    return {
+        {"name", name}, {"in", where}, {"required", required}, {"schema", {{"type", "string"}}}};
 }
 
 Json parameters(const Route& route) {
@@ -82,7 +80,8 @@ Json operation(const Route& route) {
     Json told = {{"summary", route.says}};
     const Json asked = parameters(route);
     if (!asked.empty()) told["parameters"] = asked;
-    if (route.body == Body::json || route.body == Body::picture) told["requestBody"] = body_of(route);
+    if (route.body == Body::json || route.body == Body::picture)
+        told["requestBody"] = body_of(route);
     told["responses"] = responses(route, Json());
     return told;
 }

@@ -10,10 +10,10 @@ namespace toft::server {
 /// Letters and digits that are not mistaken for one another, read or heard.
 inline constexpr const char* code_letters = "34679ACDEFGHJKMNPQRTWXY";
 inline constexpr std::size_t code_length = 8;
-inline constexpr double code_life = 15 * 60;      ///< seconds
-inline constexpr int free_tries = 4;              ///< wrong codes before waiting begins
-inline constexpr double first_wait = 5;           ///< seconds; doubled by each further wrong code
-inline constexpr double longest_wait = 60 * 60;   ///< seconds
+inline constexpr double code_life = 15 * 60;     ///< seconds
+inline constexpr int free_tries = 4;             ///< wrong codes before waiting begins
+inline constexpr double first_wait = 5;          ///< seconds; doubled by each further wrong code
+inline constexpr double longest_wait = 60 * 60;  ///< seconds
 
 enum class Knock {
     let_in,

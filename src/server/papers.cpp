@@ -31,8 +31,8 @@ Outcome<Papers> made(Office& office, const Call& call, const std::string& job,
         own ? std::optional<std::string>(own->csv) : std::nullopt;
     const request::Stock* stock = (*bench)->stock(own ? own->name : "", csv, faults);
     if (!stock) return failed(faults);
-    return make_papers(
-        {*stock, *office.parts.fonts, *call.request.gone, office.parts.milliseconds}, job, wish);
+    return make_papers({*stock, *office.parts.fonts, *call.request.gone, office.parts.milliseconds},
+                       job, wish);
 }
 
 Response issue_papers(Office& office, const Call& call) {
@@ -65,8 +65,7 @@ Response list_issues(Office& office, const Call& call) {
 
 Response show_paper(Office& office, const Call& call) {
     return with_store(office, [&](store::Store& store) {
-        auto file =
-            store::paper(store, number_of(call.parts.at("issue")), call.parts.at("name"));
+        auto file = store::paper(store, number_of(call.parts.at("issue")), call.parts.at("name"));
         if (!file) return refused(file.error());
         Response shown;
         shown.type = file->type;
@@ -95,8 +94,8 @@ Response preview(Office& office, const Call& call) {
     if (!papers) return refused(papers.error());
     Response shown;
     shown.type = "application/pdf";
-    shown.headers = {{"Content-Disposition",
-                      "inline; filename=\"" + papers->files.front().name + "\""}};
+    shown.headers = {
+        {"Content-Disposition", "inline; filename=\"" + papers->files.front().name + "\""}};
     shown.body = std::move(papers->files.front().bytes);
     return shown;
 }
@@ -106,24 +105,52 @@ Response preview(Office& office, const Call& call) {
 std::vector<Route> paper_routes() {
     const Gives no_job = {404, "application/problem+json", "Problem", "There is no such job."};
     return {
-        {Method::get, "/api/jobs/{id}/papers", "What was issued, newest first.", Entry::paired,
-         Worker::desk, Body::none, 0, "", {},
-         {{200, "application/json", "IssueList", "The issues."}, no_job}, list_issues},
-        {Method::post, "/api/jobs/{id}/papers",
-         "Makes the papers of a job as it stands and freezes them.", Entry::paired, Worker::bench,
-         Body::json, small_body, "NewIssue", {},
+        {Method::get,
+         "/api/jobs/{id}/papers",
+         "What was issued, newest first.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
+         {{200, "application/json", "IssueList", "The issues."}, no_job},
+         list_issues},
+        {Method::post,
+         "/api/jobs/{id}/papers",
+         "Makes the papers of a job as it stands and freezes them.",
+         Entry::paired,
+         Worker::bench,
+         Body::json,
+         small_body,
+         "NewIssue",
+         {},
          {{201, "application/json", "Issue", "Issued; the files never change."},
           no_job,
           {422, "application/problem+json", "Problem",
            "The job is at fault, nothing is sound, or the wish is none that can be met."}},
          issue_papers},
-        {Method::get, "/api/papers/{issue}/{name}", "A file of an issue.", Entry::paired,
-         Worker::desk, Body::none, 0, "", {},
+        {Method::get,
+         "/api/papers/{issue}/{name}",
+         "A file of an issue.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
          {{200, "*/*", "", "The frozen bytes."},
           {404, "application/problem+json", "Problem", "There is no such paper."}},
          show_paper},
-        {Method::post, "/api/preview", "One paper of a job as it would look; kept nowhere.",
-         Entry::paired, Worker::bench, Body::json, small_body, "Preview", {},
+        {Method::post,
+         "/api/preview",
+         "One paper of a job as it would look; kept nowhere.",
+         Entry::paired,
+         Worker::bench,
+         Body::json,
+         small_body,
+         "Preview",
+         {},
          {{200, "application/pdf", "", "The paper."},
           {422, "application/problem+json", "Problem",
            "The job is at fault, nothing is sound, or the wish is none that can be met."}},

@@ -23,9 +23,7 @@ Json whole(const char* says) { return said({{"type", "integer"}}, says); }
 Json number(const char* says) { return said({{"type", "number"}}, says); }
 Json flag(const char* says) { return said({{"type", "boolean"}}, says); }
 Json list(Json items) { return {{"type", "array"}, {"items", std::move(items)}}; }
-Json shape(const char* name) {
-    return {{"$ref", std::string("#/components/schemas/") + name}};
-}
+Json shape(const char* name) { return {{"$ref", std::string("#/components/schemas/") + name}}; }
 
 Json object(const char* says, const std::vector<Member>& members, bool open = false) {
     Json properties = Json::object();
@@ -44,11 +42,8 @@ Json list_of(const char* says, const char* key, const char* name) {
     return object(says, {{key, list(shape(name))}});
 }
 
-
 /// A job as somebody has it so far: it may still lack facts.
-Json draft() {
-    return said({{"type", "object"}}, "A toft-job/1 document, perhaps not yet whole.");
-}
+Json draft() { return said({{"type", "object"}}, "A toft-job/1 document, perhaps not yet whole."); }
 
 void add_jobs(Json& all) {
     const std::vector<Member> state = {
@@ -72,12 +67,13 @@ void add_jobs(Json& all) {
                                                 {"changed_by", text("By whom.")},
                                                 {"archived", flag("Put away.")}});
     all["JobList"] = list_of("Jobs.", "jobs", "JobRow");
-    all["NewJob"] = object("A job to keep.",
-                           {{"job", draft()},
-                            {"id", text("1 to 64 letters, digits, - or _, such as a UUID that the "
+    all["NewJob"] =
+        object("A job to keep.", {{"job", draft()},
+                                  {"id",
+                                   text("1 to 64 letters, digits, - or _, such as a UUID that the "
                                         "page made without a network."),
-                             false},
-                            {"what", text("Words for the history."), false}});
+                                   false},
+                                  {"what", text("Words for the history."), false}});
     all["SaveJob"] = object("A job to save.", {{"base", whole("The revision it was made from.")},
                                                {"job", draft()},
                                                {"what", text("Words for the history."), false}});
@@ -96,12 +92,13 @@ void add_jobs(Json& all) {
 }
 
 Json fault() {
-    return object("One fault.", {{"code", text("What kind of fault it is.")},
-                                 {"pointer", text("JSON pointer of what is at fault.")},
-                                 {"says", text("The fault in a sentence, with the remedy.")},
-                                 {"nearest", {{"type", {"string", "null"}},
-                                              {"description", "What was probably meant."}}},
-                                 {"allowed", list({{"type", "string"}})}});
+    return object(
+        "One fault.",
+        {{"code", text("What kind of fault it is.")},
+         {"pointer", text("JSON pointer of what is at fault.")},
+         {"says", text("The fault in a sentence, with the remedy.")},
+         {"nearest", {{"type", {"string", "null"}}, {"description", "What was probably meant."}}},
+         {"allowed", list({{"type", "string"}})}});
 }
 
 std::vector<Member> problem_members() {
@@ -134,32 +131,41 @@ void add_belongings(Json& all) {
     const Member gone = {"gone", flag("What it belonged to is no longer in the job.")};
     const Member at = {"at", text("When: UTC, ISO 8601.")};
     const Member by = {"by", text("By whom.")};
-    all["Photo"] = object("A photo.", {{"photo", whole("Its number.")}, fact, gone,
+    all["Photo"] = object("A photo.", {{"photo", whole("Its number.")},
+                                       fact,
+                                       gone,
                                        {"note", text("Words to it.")},
                                        {"type", text("Media type.")},
-                                       {"bytes", whole("Its size.")}, at, by,
+                                       {"bytes", whole("Its size.")},
+                                       at,
+                                       by,
                                        {"url", text("Where its bytes are.")}});
     all["PhotoList"] = list_of("Photos.", "photos", "Photo");
     const Member value = {"value", number("What the instrument shows.")};
-    all["Reading"] = object("A reading.", {{"reading", whole("Its number.")}, fact, gone, value,
+    all["Reading"] = object("A reading.", {{"reading", whole("Its number.")},
+                                           fact,
+                                           gone,
+                                           value,
                                            {"unit", text("As the instrument shows it.")},
                                            {"instrument", text("Which instrument.")},
-                                           {"note", text("Words to it.")}, at, by});
+                                           {"note", text("Words to it.")},
+                                           at,
+                                           by});
     all["ReadingList"] = list_of("Readings.", "readings", "Reading");
-    all["NewReading"] = object(
-        "A reading to keep.",
-        {{"fact", text("JSON pointer into the job, or the name of a test.")}, value,
-         {"unit", text("As the instrument shows it."), false},
-         {"instrument", text("Which instrument."), false},
-         {"note", text("Words to it."), false}});
+    all["NewReading"] = object("A reading to keep.",
+                               {{"fact", text("JSON pointer into the job, or the name of a test.")},
+                                value,
+                                {"unit", text("As the instrument shows it."), false},
+                                {"instrument", text("Which instrument."), false},
+                                {"note", text("Words to it."), false}});
 }
 
 void add_papers(Json& all) {
     const Member key = {"key", text("A scheme's key; left out: by rank."), false};
     const Member rank = {"rank", whole("A scheme's rank; left out: 1."), false};
     const Member date = {"date", text("Year-month-day; left out: today (UTC)."), false};
-    all["NewIssue"] = object("Papers to make.",
-                             {{"kinds", list({{"type", "string"}}), false}, key, rank, date});
+    all["NewIssue"] =
+        object("Papers to make.", {{"kinds", list({{"type", "string"}}), false}, key, rank, date});
     all["Preview"] = object("A paper to look at.",
                             {{"job", draft()}, {"kind", text("Which.")}, key, rank, date});
     all["PaperFile"] = object("A file.", {{"name", text("Its name.")},
@@ -192,12 +198,12 @@ void add_rest(Json& all) {
                               {{"name", text("What it goes by.")}, {"csv", text("The book.")}});
     all["Transfer"] = object("Jobs with all that belongs to them.",
                              {{"format", {{"const", "toft-store/1"}}}}, true);
-    all["Imported"] = object("What became of one job.",
-                             {{"id", text("Its id here.")},
-                              {"was_id", text("Its id in the file.")},
-                              {"title", text("Its title.")},
-                              {"says", text("What became of it.")},
-                              {"written", flag("Something of it was new here.")}});
+    all["Imported"] =
+        object("What became of one job.", {{"id", text("Its id here.")},
+                                           {"was_id", text("Its id in the file.")},
+                                           {"title", text("Its title.")},
+                                           {"says", text("What became of it.")},
+                                           {"written", flag("Something of it was new here.")}});
     all["ImportedList"] = list_of("What became of each job.", "imported", "Imported");
     all["Knock"] = object("A device that wants in.",
                           {{"code", text("As it stands on the screen; case, blanks and hyphens do "

@@ -39,8 +39,8 @@ Listening listening_of(const Start& start) {
 }
 
 void say_where(const Start& start, Office& office) {
-    start.say(fmt::format("toft serves at http://localhost:{}/  (Ctrl-C ends it)\n",
-                          office.door.port));
+    start.say(
+        fmt::format("toft serves at http://localhost:{}/  (Ctrl-C ends it)\n", office.door.port));
     if (!office.door.lan) return;
     if (office.door.addresses.empty()) {
         start.say("This machine has no address on a network: no other device can reach it.\n");

@@ -20,10 +20,10 @@ struct Start {
     bool lan = false;           ///< listens to the network, too; other devices must pair
     std::string store;          ///< file; made where it is not there
     Outcome<print::Fonts> fonts;
-    double (*milliseconds)() = nullptr;                 ///< steady clock
-    std::function<void(const std::string&)> say;        ///< to who stands before the machine
-    std::function<void(const Running&)> ready = {};     ///< told once it serves
-    bool signals = true;                                ///< SIGINT and SIGTERM stop it
+    double (*milliseconds)() = nullptr;              ///< steady clock
+    std::function<void(const std::string&)> say;     ///< to who stands before the machine
+    std::function<void(const Running&)> ready = {};  ///< told once it serves
+    bool signals = true;                             ///< SIGINT and SIGTERM stop it
     Limits limits = {};
 };
 

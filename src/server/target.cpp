@@ -49,7 +49,8 @@ bool read_query(std::string_view text, std::map<std::string, std::string>& query
     if (text.empty()) return true;
     for (const std::string_view pair : split(text, '&')) {
         const std::size_t equals = pair.find('=');
-        std::string spaced(pair.substr(equals == std::string_view::npos ? pair.size() : equals + 1));
+        std::string spaced(
+            pair.substr(equals == std::string_view::npos ? pair.size() : equals + 1));
         for (char& c : spaced) c = c == '+' ? ' ' : c;
         const auto name = undone(pair.substr(0, equals));
         const auto value = undone(spaced);
@@ -88,7 +89,8 @@ std::optional<Target> read_target(std::string_view target) {
         if (plain->find_first_of("/\\") != std::string::npos) return std::nullopt;
         read.parts.push_back(std::move(*plain));
     }
-    if (question != std::string_view::npos && !read_query(target.substr(question + 1), read.query)) {
+    if (question != std::string_view::npos &&
+        !read_query(target.substr(question + 1), read.query)) {
         return std::nullopt;
     }
     return read;

@@ -74,12 +74,11 @@ Json reading_json(const store::Reading& reading) {
 Json issue_json(const store::Issue& issue) {
     Json files = Json::array();
     for (const store::PaperFile& file : issue.files) {
-        files.push_back(
-            {{"name", file.name},
-             {"title", file.title},
-             {"type", file.type},
-             {"bytes", file.size},
-             {"url", "/api/papers/" + std::to_string(issue.issue) + "/" + file.name}});
+        files.push_back({{"name", file.name},
+                         {"title", file.title},
+                         {"type", file.type},
+                         {"bytes", file.size},
+                         {"url", "/api/papers/" + std::to_string(issue.issue) + "/" + file.name}});
     }
     return {{"issue", issue.issue},       {"at", issue.at},     {"by", issue.by},
             {"revision", issue.revision}, {"what", issue.what}, {"files", std::move(files)}};

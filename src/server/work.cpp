@@ -93,10 +93,16 @@ Response work(Office& office, const Call& call) {
 
 std::vector<Route> work_routes() {
     return {
-        {Method::post, "/api/work/{verb}",
+        {Method::post,
+         "/api/work/{verb}",
          "Asks the engine. With `Accept: text/event-stream` long work tells how far it is: events "
          "`progress` {done, words}, at the end `result`; closing the connection stops it.",
-         Entry::paired, Worker::bench, Body::work, work_body, "", {},
+         Entry::paired,
+         Worker::bench,
+         Body::work,
+         work_body,
+         "",
+         {},
          {{200, "application/json", "", "The answer."},
           {404, "application/problem+json", "Problem", "There is no such verb."},
           {422, "application/problem+json", "Problem", "The body or its job is at fault."},

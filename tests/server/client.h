@@ -192,8 +192,9 @@ public:
 
 private:
     cli::Program program_;
-    Start start_{8377, false, "", failed(Fault{"font", "", "none for this test", "", {}}), nullptr,
-                 {}, {}, true, {}};
+    Start start_{8377,    false, "", failed(Fault{"font", "", "none for this test", "", {}}),
+                 nullptr, {},    {}, true,
+                 {}};
     std::thread thread_;
     std::mutex mutex_;
     std::condition_variable ready_;

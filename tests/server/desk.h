@@ -2,9 +2,9 @@
 // All that is served, without sockets: requests go straight to the service.
 
 #include "cli/program.h"
-#include "server/site.h"
 #include "server/client.h"
 #include "server/json.h"
+#include "server/site.h"
 
 #include <gtest/gtest.h>
 
@@ -30,12 +30,9 @@ protected:
     void open() {
         const std::string path = (program_.folder() / "toft.sqlite").string();
         service_ = {};
-        office_ = std::make_unique<Office>(OfficeParts{[path] { return store::open(path); },
-                                                       test_fonts(),
-                                                       [this](const std::string& text) {
-                                                           said_ += text;
-                                                       },
-                                                       [] { return clock_; }});
+        office_ = std::make_unique<Office>(
+            OfficeParts{[path] { return store::open(path); }, test_fonts(),
+                        [this](const std::string& text) { said_ += text; }, [] { return clock_; }});
         office_->door.port = 8377;
         auto store = office_->stores.take();
         ASSERT_TRUE(store) << store.error().front().says;

@@ -165,8 +165,7 @@ TEST(Http, MoreThanCanWaitInLineIsRefusedAndTheRestIsAnswered) {
     limits.bench_threads = 1;
     limits.waiting_bench = 1;
     Serving server(limits);
-    const std::string body =
-        "{\"job\": " + cli::text_of(cli::example("demo")) + "}";
+    const std::string body = "{\"job\": " + cli::text_of(cli::example("demo")) + "}";
     std::vector<Client> many;
     for (int i = 0; i < 20; ++i) {
         many.push_back(server.client());

@@ -72,20 +72,16 @@ inline void drop_one(Json& list) {
         list.erase(static_cast<std::size_t>(upto(static_cast<int>(list.size()) - 1)));
 }
 
+inline void set_in_one(Json& list, const char* key, Mint& mint) {
+    if (!list.empty()) any_of(list)[key] = fact(mint);
+}
+
 inline void swap_two(Json& list) {
     if (list.size() > 1) std::swap(any_of(list), any_of(list));
 }
 
-/// One change by hand, somewhere.
-inline void edit(Json& job, Mint& mint) {
-    Json& buildings = job["buildings"];
-    Json& runs = job["runs"];
-    if (buildings.empty()) buildings.push_back(building(mint));
-    if (runs.empty()) runs.push_back(run(mint));
-    Json& one = any_of(buildings);
-    Json& legs = any_of(runs)["legs"];
-    if (legs.empty()) legs.push_back(leg(mint));
-    switch (upto(16)) {
+inline void edit_building(Json& one, Mint& mint) {
+    switch (upto(9)) {
         case 0:
             one["load_w"] = fact(mint);
             break;
@@ -105,7 +101,7 @@ inline void edit(Json& job, Mint& mint) {
             drop_one(one["circuits"]);
             break;
         case 6:
-            if (!one["circuits"].empty()) any_of(one["circuits"])["load_w"] = fact(mint);
+            set_in_one(one["circuits"], "load_w", mint);
             break;
         case 7:
             one["metalwork"].push_back(metal(mint));
@@ -113,30 +109,28 @@ inline void edit(Json& job, Mint& mint) {
         case 8:
             drop_one(one["metalwork"]);
             break;
-        case 9:
-            if (!one["metalwork"].empty()) any_of(one["metalwork"])["distance_m"] = fact(mint);
-            break;
-        case 10:
-            buildings.push_back(building(mint));
-            break;
-        case 11:
-            drop_one(buildings);
-            break;
-        case 12:
-            swap_two(buildings);
-            break;
-        case 13:
-            any_of(legs)["depth_m"] = fact(mint);
-            break;
-        case 14:
-            legs.push_back(leg(mint));
-            break;
-        case 15:
-            drop_one(legs);
-            break;
         default:
-            job["intake"]["ze_ohm"] = fact(mint);
+            set_in_one(one["metalwork"], "distance_m", mint);
     }
+}
+
+inline void edit_legs(Json& legs, Mint& mint) {
+    const int how = upto(2);
+    if (how == 0) set_in_one(legs, "depth_m", mint);
+    if (how == 1) legs.push_back(leg(mint));
+    if (how == 2) drop_one(legs);
+}
+
+/// One change by hand, somewhere.
+inline void edit(Json& job, Mint& mint) {
+    Json& buildings = job["buildings"];
+    const int where = upto(16);
+    if (where < 10 && !buildings.empty()) edit_building(any_of(buildings), mint);
+    if (where == 10) buildings.push_back(building(mint));
+    if (where == 11) drop_one(buildings);
+    if (where == 12) swap_two(buildings);
+    if (where > 12 && where < 16) edit_legs(any_of(job["runs"])["legs"], mint);
+    if (where == 16) job["intake"]["ze_ohm"] = fact(mint);
 }
 
 inline Json edited(Json job, Mint& mint, int edits) {

@@ -20,8 +20,8 @@ Outcome<std::optional<OwnPrices>> own_prices(Store& store);
 Faults set_own_prices(Store& store, const OwnPrices& prices);
 Faults drop_own_prices(Store& store);
 
-/// The text under a name of 1 to 100 bytes; nothing where there is none. Settings are never part of
-/// an export.
+/// The text under a name of 1 to 100 bytes that does not begin with a dot (fault `bad-name`);
+/// nothing where there is none. Settings are never part of an export.
 Outcome<std::optional<std::string>> setting(Store& store, const std::string& name);
 /// All whose name begins so.
 Outcome<std::map<std::string, std::string>> settings(Store& store, const std::string& beginning);

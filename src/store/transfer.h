@@ -31,10 +31,11 @@ struct Imported {
 };
 
 /// Takes in all of a text or nothing. A job that is here with all those revisions gets only the
-/// photos, readings and papers it lacks. One that went on differently here comes in under a new id
-/// of `fresh_id`, with a revision that says so. The own price book is taken only where there is
-/// none. Faults, all at once, with pointers into the text: those of the reader, `bad-id`,
-/// `missing`, `bad-revision`, `base64`, and those of adding photos, readings and papers.
+/// photos, readings and papers it lacks (one that was deleted here comes back); one that went on
+/// only in the text is carried on; one that went on differently here and there comes in under a new
+/// id of `fresh_id`, with a revision that says so. The own price book is taken only where there is
+/// none. Faults, all at once, with pointers into the text: those of the reader, `format`,
+/// `missing`, `bad-id`, `bad-revision`, `base64`, and those of adding photos, readings and papers.
 Outcome<std::vector<Imported>> import_text(Store& store, std::string_view text, const Act& act,
                                            const std::function<std::string()>& fresh_id);
 

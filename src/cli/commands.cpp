@@ -4,9 +4,9 @@
 
 #include "answer/describe.h"
 #include "answer/find.h"
+#include "answer/picked.h"
 #include "answer/why.h"
 #include "base/nearest.h"
-#include "answer/picked.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/progress.h"

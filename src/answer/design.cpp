@@ -391,9 +391,9 @@ Searched searched(const Question& q, const search::Options& options, Answer& ans
             study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
     }
     say_assumed(q, searched, answer);
-    answer.demand = demand_of(found.contenders.empty()
-                                  ? searched.settings.front()
-                                  : searched.setting_of(found.contenders.front()));
+    answer.demand =
+        demand_of(found.contenders.empty() ? searched.settings.front()
+                                           : searched.setting_of(found.contenders.front()));
     for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
     return searched;
 }
@@ -413,8 +413,7 @@ Answer design(const Question& question) {
     int rank = 0;
     for (const search::Contender& contender : found.contenders) {
         if (q.most > 0 && answer.schemes.size() == q.most) break;
-        answer.schemes.push_back(
-            written(q, contender, searched.setting_of(contender), citations));
+        answer.schemes.push_back(written(q, contender, searched.setting_of(contender), citations));
         answer.schemes.back().rank = ++rank;
     }
     mark_least_over_years(found, answer);

@@ -78,7 +78,8 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
     return r;
 }
 
-BuildingAnswer building_outline(const study::Setting<Silent>& setting, const study::RunScheme& scheme) {
+BuildingAnswer building_outline(const study::Setting<Silent>& setting,
+                                const study::RunScheme& scheme) {
     const site::Building& building = *setting.building_facts;
     BuildingAnswer b;
     b.id = building.id;

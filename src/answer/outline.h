@@ -14,7 +14,8 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
 
 /// How its building is earthed and switched and what is bonded there, each part asked to have the
 /// least that any may.
-BuildingAnswer building_outline(const study::Setting<Silent>& setting, const study::RunScheme& scheme);
+BuildingAnswer building_outline(const study::Setting<Silent>& setting,
+                                const study::RunScheme& scheme);
 
 /// The scheme on one line, as short_words() says it.
 std::string brief_words(const study::Setting<Silent>& setting, const study::RunScheme& scheme);

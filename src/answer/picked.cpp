@@ -30,12 +30,9 @@ std::optional<Picked> pick(const Question& question, const std::string& which,
         const SchemeAnswer* part = run.empty() ? &way : part_of(way, run);
         left_out = !part;
         if (left_out) return std::nullopt;
-        Picked picked{as_built(question.job, way),
-                      0,
-                      part->scheme,
-                      part->incoming,
-                      part->bonds_beyond,
-                      part->bought_before};
+        Picked picked{
+            as_built(question.job, way), 0, part->scheme, part->incoming, part->bonds_beyond,
+            part->bought_before};
         picked.run = place_of(picked.job, part->run.id);
         if (!by_key) return picked;
         Question of_run{question.catalogue, question.book, picked.job};
@@ -49,8 +46,8 @@ std::optional<Picked> pick(const Question& question, const std::string& which,
     return std::nullopt;
 }
 
-std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole,
-                               std::size_t& index, std::size_t run, bool named) {
+std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole, std::size_t& index,
+                               std::size_t run, bool named) {
     const std::string& asked = stated.runs[run].id;
     if (!site::has_choice(stated)) return Shown{site::as_built(stated), asked, whole};
     if (whole.schemes.empty()) return Shown{site::as_built(stated, {run}), asked, whole};

@@ -41,7 +41,7 @@ struct Shown {
 
 /// `run`: as stated; where it was not named, the first from the house that is built is shown in its
 /// place. `index` of the way is then that among those kept. None where the way does not build it.
-std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole,
-                               std::size_t& index, std::size_t run, bool named);
+std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole, std::size_t& index,
+                               std::size_t run, bool named);
 
 }  // namespace toft::answer

@@ -83,8 +83,8 @@ void add_dropped(const answer::Answer& a, Json& json) {
 }
 
 Json search_json(const answer::SearchAnswer& s) {
-    Json json{{"candidates", s.candidates}, {"evaluated", s.evaluated},
-              {"set_aside", s.set_aside},   {"sound", s.sound},
+    Json json{{"candidates", s.candidates},   {"evaluated", s.evaluated},
+              {"set_aside", s.set_aside},     {"sound", s.sound},
               {"conditional", s.conditional}, {"milliseconds", rounded(s.milliseconds)}};
     if (s.stopped) json["stopped"] = true;
     if (s.rounds > 0) {

@@ -20,7 +20,8 @@ std::string about(Bench& bench, std::string_view text, const Asked&) {
 }  // namespace
 
 Verb about_verb() {
-    return {"about", "which program this is, and of which rules and data", "", "", false, {}, about};
+    return {"about", "which program this is, and of which rules and data", "", "", false, {},
+            about};
 }
 
 }  // namespace toft::request

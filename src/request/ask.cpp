@@ -19,8 +19,10 @@ std::string ask(Bench& bench, std::string_view text, const Asked& asked) {
 }  // namespace
 
 Verb ask_verb() {
-    return {"ask", "what to go and find out, that first which is most worth it", "toft-ask/1",
-            "ask", true, job_and({}), ask};
+    return {"ask",        "what to go and find out, that first which is most worth it",
+            "toft-ask/1", "ask",
+            true,         job_and({}),
+            ask};
 }
 
 }  // namespace toft::request

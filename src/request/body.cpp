@@ -17,14 +17,14 @@ std::string into_job(const std::string& pointer) {
 
 }  // namespace
 
-std::string fault_text(const char* code, const char* pointer, std::string says,
-                       std::string nearest, std::vector<std::string> allowed) {
+std::string fault_text(const char* code, const char* pointer, std::string says, std::string nearest,
+                       std::vector<std::string> allowed) {
     return codec::write_faults(
         {{code, pointer, std::move(says), std::move(nearest), std::move(allowed)}});
 }
 
 Body::Body(std::string_view text) {
-    auto tree = codec::parse_document(text.empty() ? "{}" : text, largest_body);
+    auto tree = codec::parse_document(text.empty() ? "{}" : text, {largest_body});
     if (!tree) {
         faults_ = tree.error();
         for (Fault& fault : faults_) fault.pointer = into_job(fault.pointer);
@@ -49,7 +49,8 @@ std::optional<std::string> Body::text(const char* key, std::size_t most) {
     }
     const auto& text = node->get_ref<const std::string&>();
     if (text.size() > most) {
-        reader_->fault("out-of-range", key, fmt::format("{} must have at most {} bytes", key, most));
+        reader_->fault("out-of-range", key,
+                       fmt::format("{} must have at most {} bytes", key, most));
         return std::nullopt;
     }
     return text;

@@ -58,7 +58,8 @@ private:
     std::optional<codec::Reader> reader_;  ///< none where the body is no object
 };
 
-/// What a design, and what is solved many times over, asks whether to go on. `asked` must outlive it.
+/// What a design, and what is solved many times over, asks whether to go on. `asked` must outlive
+/// it.
 std::function<bool(const answer::Progress&)> told(const Asked& asked);
 std::function<bool(long)> counted(const Asked& asked);
 

@@ -20,8 +20,13 @@ std::string levers(Bench& bench, std::string_view text, const Asked& asked) {
 }  // namespace
 
 Verb levers_verb() {
-    return {"levers", "what one change on site or in the wishes would bring", "toft-levers/1",
-            "levers", true, job_and({}), levers};
+    return {"levers",
+            "what one change on site or in the wishes would bring",
+            "toft-levers/1",
+            "levers",
+            true,
+            job_and({}),
+            levers};
 }
 
 }  // namespace toft::request

@@ -1,6 +1,7 @@
 import { render } from "preact";
 import { begin } from "./bench/begin";
 import { Shell } from "./shell";
+import { keepPage } from "./offline";
 import { followKeys } from "./shell/keys";
 import { followHash } from "./shell/route";
 import { followTheme } from "./shell/settings";
@@ -13,4 +14,4 @@ followTheme();
 followHash();
 followKeys();
 render(<Shell />, document.getElementById("page")!);
-void begin();
+void begin().then(keepPage);

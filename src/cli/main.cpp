@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "cli/pocket.h"
 #include "cli/workbench.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
@@ -39,6 +40,7 @@ constexpr const char* about =
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n"
     "  toft papers my-job.json -o papers/   what to hand to client, wholesaler, digger, tester\n"
+    "  toft pocket my-job.json -o my-job.html   the page with the job in it, as one file\n"
     "  toft prices --csv > my-prices.csv    a price book to fill in; then --prices my-prices.csv\n"
     "  toft batch jobs.jsonl -o answers.jsonl   many jobs, one a line, on all cores\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
@@ -68,6 +70,7 @@ struct Arguments {
     DarkArguments dark;
     DrawArguments draw;
     PapersArguments papers;
+    PocketArguments pocket;
     PricesArguments prices;
     std::string book;  ///< file of the user's own prices; empty: the invented ones
     bool rules_json = false;
@@ -239,6 +242,13 @@ void add_prices(CLI::App& app, PricesArguments& a) {
         ->excludes(json);
 }
 
+void add_pocket(CLI::App& app, PocketArguments& a) {
+    auto* pocket = app.add_subcommand(
+        "pocket", "Write the page, the engine and a job as one file, for a phone without a network");
+    pocket->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    pocket->add_option("-o,--out", a.out, "file to write: my-job.html")->required();
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -286,6 +296,7 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     add_papers(app, a.papers);
+    add_pocket(app, a.pocket);
     add_prices(app, a.prices);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
@@ -303,7 +314,7 @@ void add_commands(CLI::App& app, Arguments& a) {
 void add_price_books(CLI::App& app, std::string& book) {
     for (CLI::App* command : app.get_subcommands([](CLI::App*) { return true; })) {
         const std::string name = command->get_name();
-        if (name == "rules" || name == "sources" || name == "schema") continue;
+        if (name == "rules" || name == "sources" || name == "schema" || name == "pocket") continue;
         command->add_option("--prices", book,
                             "your own price book, a table of comma-separated cells (left out: "
                             "invented prices)");
@@ -329,6 +340,7 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("papers")) return papers(a.papers);
+    if (app.got_subcommand("pocket")) return pocket(a.pocket);
     if (app.got_subcommand("prices")) return prices(a.prices);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();

@@ -1,5 +1,4 @@
 #include "cli/commands.h"
-#include "cli/pocket.h"
 #include "cli/workbench.h"
 #include "codec/job_words.h"
 #include "gallery/pictures.h"
@@ -244,7 +243,7 @@ void add_prices(CLI::App& app, PricesArguments& a) {
 
 void add_pocket(CLI::App& app, PocketArguments& a) {
     auto* pocket = app.add_subcommand(
-        "pocket", "Write the page, the engine and a job as one file, for a phone without a network");
+        "pocket", "The page, the engine and a job as one file, for a phone without a network");
     pocket->add_option("JOB", a.job, "job file, or - for standard input")->required();
     pocket->add_option("-o,--out", a.out, "file to write: my-job.html")->required();
 }

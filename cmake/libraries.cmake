@@ -35,6 +35,28 @@ function(link_allowed target visibility folder)
   endforeach()
 endfunction()
 
+# The built page, for whoever serves it or writes it into a file.
+if(NOT EMSCRIPTEN)
+  enable_language(ASM)
+  set(TOFT_EMBED_PAGE_LIST_ONLY ON)
+  include(cmake/embed_page.cmake)
+  set(page_folder ${CMAKE_CURRENT_SOURCE_DIR}/web/dist)
+  find_page_files(${page_folder})
+  set(page_output ${CMAKE_BINARY_DIR}/generated/page)
+  set(page_sources ${page_output}/page_bytes.S ${page_output}/page_table.cpp)
+  string(MD5 page_digest "${page_names}")
+  add_custom_command(
+    OUTPUT ${page_sources}
+    COMMAND ${CMAKE_COMMAND} -DPAGE=${page_folder} -DOUTPUT=${page_output}
+            -DNAMES_DIGEST=${page_digest}
+            -P ${CMAKE_CURRENT_SOURCE_DIR}/cmake/embed_page.cmake
+    DEPENDS ${page_paths} cmake/embed_page.cmake
+    COMMENT "Embedding the page"
+    VERBATIM)
+  set_source_files_properties(${page_output}/page_bytes.S PROPERTIES
+    OBJECT_DEPENDS "${page_paths}")
+endif()
+
 # Third-party libraries of one folder: toft_needs_<folder>.
 if(NOT EMSCRIPTEN)
   find_package(Freetype REQUIRED)
@@ -65,6 +87,9 @@ foreach(folder IN LISTS toft_folders)
   file(GLOB headers CONFIGURE_DEPENDS src/${folder}/*.h)
   if(${CMAKE_CURRENT_SOURCE_DIR}/src/${folder}/embedded.h IN_LIST headers)
     list(APPEND sources ${embedded_source})
+  endif()
+  if(${CMAKE_CURRENT_SOURCE_DIR}/src/${folder}/page_files.h IN_LIST headers)
+    list(APPEND sources ${page_sources})
   endif()
   if(sources)
     add_library(toft_${folder} STATIC ${sources})

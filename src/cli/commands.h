@@ -139,6 +139,14 @@ struct PapersArguments {
 
 /// Writes the papers of a job into a folder.
 int papers(const PapersArguments& arguments);
+
+struct PocketArguments {
+    std::string job;
+    std::string out;
+};
+
+/// Writes the page as one HTML file that works by itself.
+int pocket(const PocketArguments& arguments);
 int prices(const PricesArguments& arguments);
 int serve(const ServeArguments& arguments);
 int rules(bool json);

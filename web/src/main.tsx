@@ -1,0 +1,21 @@
+import { render } from "preact";
+import * as bench from "./bench";
+import { begin } from "./bench/begin";
+import { Shell } from "./shell";
+import { keepPage } from "./offline";
+import { followKeys } from "./shell/keys";
+import { followHash } from "./shell/route";
+import { followTheme } from "./shell/settings";
+import "./style/tokens.css";
+import "./style/page.css";
+import "./style/shell.css";
+import "./style/print.css";
+
+followTheme();
+followHash();
+followKeys();
+render(<Shell />, document.getElementById("page")!);
+void begin().then(keepPage);
+
+// For the console and the browser tests: what the rooms have, no more.
+Object.assign(globalThis, { toft: bench });

@@ -145,7 +145,7 @@ TEST_F(Lan, WithoutLanNothingPairs) {
 
 TEST(Codes, NoTwoLettersOfACodeAreMistakenForOneAnother) {
     const std::string letters = code_letters;
-    for (const std::string& alike : {"0OQ", "1IL", "2Z", "5S", "8B", "UV"}) {
+    for (const std::string alike : {"0OQ", "1IL", "2Z", "5S", "8B", "UV"}) {
         int seen = 0;
         for (const char c : alike) seen += letters.find(c) != std::string::npos;
         EXPECT_LE(seen, 1) << alike;

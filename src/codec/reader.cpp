@@ -209,6 +209,11 @@ std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
     return readers;
 }
 
+Reader Reader::entry(const char* key, std::size_t i) {
+    return Reader(node_.at(key).at(i), fmt::format("{}/{}", child_pointer(pointer_, key), i),
+                  faults_);
+}
+
 std::vector<std::string> Reader::list_of(const char* key, const std::vector<std::string>& allowed) {
     std::vector<std::string> found;
     const Json* node = at(key, false);

@@ -57,6 +57,8 @@ public:
     std::optional<Reader> object(const char* key, bool required = false);
     /// A list of objects, at most `most`.
     std::vector<Reader> objects(const char* key, std::size_t most);
+    /// The entry of a list that is there.
+    Reader entry(const char* key, std::size_t i);
     /// A list of listed words.
     std::vector<std::string> list_of(const char* key, const std::vector<std::string>& allowed);
 

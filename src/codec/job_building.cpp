@@ -1,5 +1,4 @@
 #include "codec/job_parts.h"
-#include "codec/job_places.h"
 
 #include <algorithm>
 
@@ -17,7 +16,7 @@ site::Metalwork read_metal(Reader& in) {
     metal.bonded_at_house = in.answer("bonded_at_house");
     metal.resistance_to_met = in.fact<Ohms>("resistance_to_met_kohm", {0, 1e6}, 1000);
     metal.distance = in.fact<Metres>("distance_m", {0, 1000});
-    check_places_m(in, "through_m");
+    in.places("through_m");
     in.finish();
     return metal;
 }
@@ -91,7 +90,7 @@ site::Building read_building(Reader& in, const tables::Catalogue& catalogue) {
     b.id = in.text("id", true);
     b.name = in.text("name");
     read_place(in, b);
-    if (const auto at = read_place_m(in, "at_m")) {
+    if (const auto at = in.place("at_m")) {
         b.at_x_m = at->east;
         b.at_y_m = at->north;
     }

@@ -1,5 +1,4 @@
 #include "codec/job_parts.h"
-#include "codec/job_places.h"
 
 #include "base/text.h"
 
@@ -94,7 +93,7 @@ site::Leg read_leg(Reader& in, const tables::Catalogue& catalogue) {
     leg.concealed = in.answer("concealed");
     leg.height = in.fact<Metres>("height_m", {1, 30});
     leg.trench = in.text("trench");
-    check_places_m(in, "through_m");
+    in.places("through_m");
     read_leg_cable(in, catalogue, leg);
     in.finish();
     return leg;

@@ -12,8 +12,14 @@ interface Named {
 
 const ratings = [16, 20, 25, 32, 40, 45, 50, 60, 63, 80, 100, 125];
 
+interface Props {
+  pointer: string;
+  onTaken?: () => void;
+  closed?: boolean;
+}
+
 /** A fuse or breaker by what is printed on it. Half of it is not kept: both are needed. */
-export function DeviceField({ pointer, onTaken }: { pointer: string; onTaken?: () => void }) {
+export function DeviceField({ pointer, onTaken, closed }: Props) {
   const id = useId();
   const stated = get<Named | null>(pointer) ?? null;
   const [standard, setStandard] = useState(stated?.standard ?? "");
@@ -51,11 +57,13 @@ export function DeviceField({ pointer, onTaken }: { pointer: string; onTaken?: (
         </select>
       </div>
       {Boolean(standard) !== Boolean(rating) && <p class="say" role="status">{say("fact.both")}</p>}
-      <div class="row quiet">
-        <button type="button" aria-pressed={!stated && !standard && !rating} onClick={forget}>
-          {say("fact.not_known")}
-        </button>
-      </div>
+      {!closed && (
+        <div class="row quiet">
+          <button type="button" aria-pressed={!stated && !standard && !rating} onClick={forget}>
+            {say("fact.not_known")}
+          </button>
+        </div>
+      )}
     </fieldset>
   );
 }

@@ -17,6 +17,8 @@ export interface FieldProps {
   big?: boolean;
   focus?: boolean;
   onTaken?: () => void;
+  /** Without "I don't know" among the answers: it is asked elsewhere. */
+  closed?: boolean;
 }
 
 const few = 4;
@@ -25,7 +27,7 @@ const open = "?";
 const put = (pointer: string, value: unknown) =>
   set(pointer, value, say("fact.changed", { what: called(pointer) }));
 
-export function YesNo({ pointer, label, tell, big, onTaken }: FieldProps) {
+export function YesNo({ pointer, label, tell, big, onTaken, closed }: FieldProps) {
   const stated = get<boolean | null>(pointer);
   return (
     <Choice
@@ -33,7 +35,7 @@ export function YesNo({ pointer, label, tell, big, onTaken }: FieldProps) {
       options={[
         { value: "yes", text: say("fact.yes") },
         { value: "no", text: say("fact.no") },
-        { value: open, text: say("fact.not_known") },
+        ...(closed ? [] : [{ value: open, text: say("fact.not_known") }]),
       ]}
       value={typeof stated === "boolean" ? (stated ? "yes" : "no") : open}
       onChoose={(value) => {
@@ -67,13 +69,13 @@ function ManyWords({ pointer, label, tell, onTaken }: FieldProps) {
 }
 
 export function Words(props: FieldProps) {
-  const { pointer, label, tell, big, onTaken } = props;
+  const { pointer, label, tell, big, onTaken, closed } = props;
   const row = rowOf(pointer)!;
   if (row.words!.length > few && !big) return <ManyWords {...props} />;
   const options = row.words!.map((word) => ({
     value: word, text: wordSaid(pointer, word), tell: wordTold(pointer, word),
   }));
-  if (!row.needed || big) options.push({ value: open, text: say("fact.not_known"), tell: "" });
+  if ((!row.needed || big) && !closed) options.push({ value: open, text: say("fact.not_known"), tell: "" });
   return (
     <Choice
       legend={label ?? called(pointer)} tell={tell ?? toldOf(pointer)} big={big} options={options}

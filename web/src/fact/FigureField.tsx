@@ -20,6 +20,8 @@ export interface FigureProps {
   focus?: boolean;
   /** How a figure is known that is typed over what stands there now. */
   typedBasis?: Basis;
+  /** Without the way to say that it is not known: it is asked elsewhere. */
+  closed?: boolean;
 }
 
 function wrong(fit: ReturnType<typeof figureOf>, row: FactRow, per: number, unit: string): string {
@@ -60,7 +62,7 @@ function useDraft(pointer: string) {
 
 /** A measured quantity: one figure or two, its unit, and how it is known. */
 export function FigureField(
-  { pointer, label, tell, onTaken, focus, typedBasis }: FigureProps,
+  { pointer, label, tell, onTaken, focus, typedBasis, closed }: FigureProps,
 ) {
   const id = useId();
   const { draft, setDraft, take, type, row, per, unit, usual } = useDraft(pointer);
@@ -116,7 +118,7 @@ export function FigureField(
             basis: !draft.range && draft.basis === "measured" ? "assumed" : draft.basis,
           })}
         >{say("fact.between")}</button>
-        {!row.needed && (
+        {!row.needed && !closed && (
           <button
             type="button" aria-pressed={draft.low === "" && draft.high === ""}
             onClick={() => done({ ...draft, low: "", high: "" })}

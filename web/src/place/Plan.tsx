@@ -63,7 +63,7 @@ export function Plan({ openFacts }: { openFacts: () => void }) {
   const middle = (): [number, number] => [size.value.width / 2, size.value.height / 2];
   const nearer = (factor: number) => { view.value = zoomed(view.value, size.value, middle(), factor); };
   return (
-    <div class="sheet">
+    <div class="plan-sheet">
       <svg
         ref={sheet} class="plan" role="group" aria-label={say("place.plan")} aria-describedby="place-hint"
         tabIndex={0} {...gestures}

@@ -25,10 +25,6 @@ export function runAt(job: Job, pointer: string): Run | undefined {
   return room === "runs" ? job.runs[Number(index)] : undefined;
 }
 
-export function blankJob(): Job {
-  return { format: "toft-job/1", intake: {}, buildings: [{ id: "house", at: "origin" }], runs: [] };
-}
-
 /** `word`, or `word-2` and so on: whichever is not taken. */
 function unused(word: string, taken: string[]): string {
   if (!taken.includes(word)) return word;

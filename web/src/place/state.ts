@@ -40,10 +40,13 @@ export function choose(pointer: string | null): void {
 
 /** One change of the place; what it made is chosen. */
 export function edit(words: string, act: Act | ((job: Job) => void)): string | undefined {
-  let made: string | void = undefined;
-  change(words, (copy) => { made = act(copy as unknown as Job); });
-  if (made) choose(made);
-  return made || undefined;
+  const made: string[] = [];
+  change(words, (copy) => {
+    const pointer = act(copy as unknown as Job);
+    if (pointer) made.push(pointer);
+  });
+  if (made[0]) choose(made[0]);
+  return made[0];
 }
 
 export function take(next: Next, words: string): void {

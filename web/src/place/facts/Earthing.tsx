@@ -82,14 +82,14 @@ function HowToTell() {
   );
 }
 
-export function EarthingField({ big, onTaken }: { big?: boolean; onTaken?: () => void }) {
+export function EarthingField({ big, onTaken, closed }: { big?: boolean; onTaken?: () => void; closed?: boolean }) {
   const stated = get<string | null>(fact) ?? null;
   const options = words().map((word) => ({ value: word, text: word, tell: wordTold(fact, word) }));
   return (
     <>
       <Choice
         legend={called(fact)} big={big} value={stated ?? "?"}
-        options={[...options, { value: "?", text: say("fact.not_known") }]}
+        options={closed ? options : [...options, { value: "?", text: say("fact.not_known") }]}
         onChoose={(word) => {
           set(fact, word === "?" ? undefined : word, say("fact.changed", { what: called(fact) }));
           if (word !== "?") onTaken?.();

@@ -7,6 +7,9 @@ export interface Option {
   tell?: string;
 }
 
+/** The value of "I don't know": it is an answer too, and looks like one that waits. */
+export const open = "?";
+
 interface Props {
   legend: ComponentChildren;
   tell?: string;
@@ -26,7 +29,7 @@ export function Choice({ legend, tell, options, value, onChoose, big }: Props) {
       {tell && <p class="tell">{tell}</p>}
       <div class="options">
         {options.map((option) => (
-          <label key={option.value} class={value === option.value ? "option on" : "option"}>
+          <label key={option.value} class={`option${value === option.value ? " on" : ""}${option.value === open ? " open" : ""}`}>
             <input
               type="radio" name={name} value={option.value} checked={value === option.value}
               onChange={() => onChoose(option.value)}

@@ -3,7 +3,7 @@
 import { useId } from "preact/hooks";
 import { get, set } from "../bench";
 import { say } from "../words";
-import { Choice } from "./Choice";
+import { Choice, open } from "./Choice";
 import { DeviceField } from "./DeviceField";
 import { FigureField } from "./FigureField";
 import { rowOf } from "./kinds";
@@ -22,7 +22,6 @@ export interface FieldProps {
 }
 
 const few = 4;
-const open = "?";
 
 const put = (pointer: string, value: unknown) =>
   set(pointer, value, say("fact.changed", { what: called(pointer) }));

@@ -2,9 +2,9 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import { jobId } from "../bench";
 import { say } from "../words";
 import { Draft, Grips, LegDrawn, LengthWritten } from "./drawing/Routes";
-import { CrossingDrawn, PartDrawn, RodDrawn } from "./drawing/Parts";
+import { CrossingDrawn, PartDrawn, PartNamed, RodDrawn } from "./drawing/Parts";
 import { North, ScaleBar, Squares } from "./drawing/Ground";
-import { SpotDrawn } from "./drawing/Spots";
+import { SpotDrawn, SpotNamed } from "./drawing/Spots";
 import { useGestures } from "./gestures";
 import { onKey } from "./keys";
 import { cursor, fit, hand, shown, size, view } from "./state";
@@ -52,6 +52,8 @@ function Things() {
       {of.stretches.map((leg) => <LegDrawn key={leg.pointer} leg={leg} />)}
       {of.rods.map((rod) => <RodDrawn key={rod.pointer} rod={rod} />)}
       {crossed(of).map((crossing, i) => <CrossingDrawn key={i} crossing={crossing} />)}
+      {of.spots.map((spot) => <SpotNamed key={spot.pointer} spot={spot} />)}
+      {of.parts.map((part) => <PartNamed key={part.pointer} part={part} />)}
       {of.stretches.map((leg) => <LengthWritten key={leg.pointer} leg={leg} />)}
     </g>
   );

@@ -33,7 +33,7 @@ export function tapAt(at: Point, hit: Hit | null): void {
   const spot = thing?.kind === "house" || thing?.kind === "building" ? thing : undefined;
   const now = hand.peek();
   if (now.does !== "rest" && now.does !== "ask") {
-    take(spot ? tapBuilding(now, spot) : tapGround(now, at, job), say("place.did.put"));
+    take(spot ? tapBuilding(now, spot, at) : tapGround(now, at, job), say("place.did.put"));
     return;
   }
   if (!hit) {

@@ -73,14 +73,15 @@ export function enter(hand: Hand, spot: Spot): Next {
   };
 }
 
-export function tapBuilding(hand: Hand, spot: Spot): Next {
+export function tapBuilding(hand: Hand, spot: Spot, at: Point = spot.at): Next {
   const enters = hand.does === "metal" && spot.kind === "building" && hand.path.length > 0;
   if (enters && hand.what) return enter(hand, spot);
   if (hand.does === "metal") return { hand: { ...hand, path: [...hand.path, spot.at] } };
   if (hand.does === "rod" && spot.kind === "building") return { hand: { ...hand, building: spot.pointer } };
   if (hand.does !== "route") return { hand: rest };
   if (!hand.from) return { hand: { ...hand, from: spot.id } };
-  return spot.id === hand.from || spot.kind === "house" ? { hand } : finishedAt(hand, spot);
+  if (spot.id !== hand.from && spot.kind !== "house") return finishedAt(hand, spot);
+  return { hand: { ...hand, drawn: drawnTo(hand.drawn, hand.method, tidy(at)) } };
 }
 
 function finishedAt(hand: Extract<Hand, { does: "route" }>, spot: Spot): Next {
@@ -89,9 +90,9 @@ function finishedAt(hand: Extract<Hand, { does: "route" }>, spot: Spot): Next {
   return {
     hand: rest,
     act: (job) => {
-      if (!again) return addRun(job, from!, spot.id, drawn);
-      redrawRun(job, again, from!, drawn);
-      return again;
+      if (again) redrawRun(job, again, from!, drawn);
+      else addRun(job, from!, spot.id, drawn);
+      return spot.pointer;
     },
   };
 }

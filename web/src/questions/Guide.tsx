@@ -5,10 +5,10 @@ import { addBuilding, addStraightRun, freeSpot } from "../place/edits";
 import { EarthingField } from "../place/facts/Earthing";
 import { Loads } from "../place/facts/Loads";
 import { mayFeed, rest, startRoute, usualMethod } from "../place/hand";
-import { nameOf, type Job } from "../place/job";
+import { isHouse, nameOf, type Job } from "../place/job";
 import { nextStep, type Step } from "../place/next";
 import { thingOfFact } from "../place/outline";
-import { choose, edit, hand, shown, surveyed } from "../place/state";
+import { choose, chosen, edit, hand, shown, surveyed } from "../place/state";
 import { say } from "../words";
 
 function AddBuilding() {
@@ -31,7 +31,7 @@ function Route({ id, job }: { id: string; job: Job }) {
       {from && (
         <button type="button" class="press second" onClick={() => {
           hand.value = rest;
-          edit(say("place.did.route"), (copy) => addStraightRun(copy, from, id, usualMethod));
+          edit(say("place.did.route"), (copy) => { addStraightRun(copy, from, id, usualMethod); });
         }}>{say("questions.straight")}</button>
       )}
     </div>
@@ -70,14 +70,18 @@ function Faulty() {
 export function Guide() {
   const job = surveyed.value;
   if (!job || faults.value.every((fault) => fault.code === "program")) return null;
+  if (hand.value.does !== "rest") return null;
   const step = nextStep(job);
   const lacking = step.step !== "done" && step.step !== "length";
+  const house = `/buildings/${job.buildings.findIndex(isHouse)}`;
+  const asked = step.step === "earthing" ? house : "building" in step ? step.building : null;
+  const shownAlready = chosen.value !== null && chosen.value === asked;
   const name = "building" in step ? nameOf(job.buildings[Number(step.building.split("/")[2])]!) : "";
   return (
     <article class="question" aria-labelledby="question-title">
       <h3 id="question-title">{say(lacking ? `questions.first.${step.step}` : "questions.first.fault", { name })}</h3>
       {lacking && <p>{say(`questions.because.${step.step}`, { name })}</p>}
-      {lacking ? <Give step={step} job={job} /> : <Faulty />}
+      {shownAlready ? null : lacking ? <Give step={step} job={job} /> : <Faulty />}
     </article>
   );
 }

@@ -6,9 +6,25 @@ import { toPixels } from "../view";
 import { polyline, ticks } from "./ink";
 import { Reachable } from "./Spots";
 
+/** What it is, written past the far end, or over it where the sheet ends. */
+export function PartNamed({ part }: { part: Part }) {
+  const said = metalSaid(surveyed.value!, part);
+  const [x, y] = toPixels(view.value, size.value, part.path[0]!);
+  const [end] = toPixels(view.value, size.value, part.path.at(-1)!);
+  const before = x < end;
+  const wide = said.length * 6.5 + 8;
+  const fits = before ? x > wide : x + wide < size.value.width;
+  const held = Math.min(Math.max(x, wide / 2), size.value.width - wide / 2);
+  return (
+    <text
+      aria-hidden="true" class="note" x={fits ? x + (before ? -6 : 6) : held} y={fits ? y + 4 : y + 18}
+      text-anchor={fits ? (before ? "end" : "start") : "middle"}
+    >{said}</text>
+  );
+}
+
 export function PartDrawn({ part }: { part: Part }) {
   const path = part.path.map((p) => toPixels(view.value, size.value, p));
-  const [x, y] = path[0]!;
   const end = path.at(-1)!;
   return (
     <Reachable pointer={part.pointer} name={tellOf(part)} kind={part.drawn ? "metal" : "metal unsure"}>
@@ -16,9 +32,6 @@ export function PartDrawn({ part }: { part: Part }) {
       <path class="pipe" d={polyline(path)} />
       <path class="ink thin" d={ticks(path, 26, 3)} />
       <circle class="dot" cx={end[0]} cy={end[1]} r={4} />
-      <text class="note" x={x + (x < end[0] ? -6 : 6)} y={y + 4} text-anchor={x < end[0] ? "end" : "start"}>
-        {metalSaid(surveyed.value!, part)}
-      </text>
     </Reachable>
   );
 }

@@ -39,7 +39,6 @@ export function SpotDrawn({ spot }: { spot: Spot }) {
   const roof = house
     ? polyline([[x - w, y], [x + w, y]])
     : polyline([[x - w, y - h * 0.3], [x + w, y - h * 0.3]]);
-  const earthing = surveyed.value?.intake?.earthing;
   return (
     <Reachable pointer={spot.pointer} name={tellOf(spot)} kind={spot.kind}>
       <rect class="touch" x={x - w} y={y - h} width={2 * w} height={2 * h} />
@@ -47,12 +46,22 @@ export function SpotDrawn({ spot }: { spot: Spot }) {
       <path class="ink thin" d={roof} />
       {building?.["stands_in_ground"] === true && <Feet at={at} half={half} />}
       {house && <path class="ink" d={`M${x - w + 4} ${y + h - 4}h9v-9h-9z`} />}
+    </Reachable>
+  );
+}
+
+/** Names of buildings, written beneath them. */
+export function SpotNamed({ spot }: { spot: Spot }) {
+  const [x, y] = toPixels(view.value, size.value, spot.at);
+  const [, h] = halfSize(spot.kind, view.value.scale);
+  return (
+    <g aria-hidden="true">
       <text class="name" x={x} y={y + h + 20} text-anchor="middle">{spot.name}</text>
-      {house && (
+      {spot.kind === "house" && (
         <text class="note" x={x} y={y + h + 36} text-anchor="middle">
-          {earthing ?? say("place.earthing_open")}
+          {surveyed.value?.intake?.earthing ?? say("place.earthing_open")}
         </text>
       )}
-    </Reachable>
+    </g>
   );
 }

@@ -21,14 +21,14 @@ function Few({ legend, fact, first, value, onChoose }: {
 }) {
   const [all, setAll] = useState(false);
   const words = all ? [...first, ...rowOf(fact)!.words!.filter((w) => !first.includes(w))] : first;
+  const options = words.map((word) => ({ value: word, text: wordSaid(fact, word) }));
+  const more = "…";
   return (
-    <>
-      <Choice
-        legend={legend} value={value} onChoose={onChoose}
-        options={words.map((word) => ({ value: word, text: wordSaid(fact, word) }))}
-      />
-      {!all && <button type="button" class="plainly" onClick={() => setAll(true)}>{say("place.all_words")}</button>}
-    </>
+    <Choice
+      legend={legend} value={value}
+      options={all ? options : [...options, { value: more, text: say("place.all_words") }]}
+      onChoose={(word) => { if (word === more) setAll(true); else onChoose(word); }}
+    />
   );
 }
 

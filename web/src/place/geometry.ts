@@ -34,9 +34,12 @@ export function tidy(p: Point): Point {
   return [one(p[0]), one(p[1])];
 }
 
-/** A length measured off the drawing, to the decimetre and never nothing. */
+/** The longest that a leg may be stated to be. */
+export const longest = 5000;
+
+/** A length measured off the drawing, to the decimetre, never nothing and never past a leg's most. */
 export function drawnLength(path: readonly Point[]): number {
-  return Math.max(0.1, Math.round(pathLength(path) * 10) / 10);
+  return Math.min(longest, Math.max(0.1, Math.round(pathLength(path) * 10) / 10));
 }
 
 /** The point a part of the way along a path, 0 its beginning and 1 its end. */

@@ -12,7 +12,7 @@ import { Loads } from "./Loads";
 import { More } from "./More";
 
 const more = [
-  "reach_of_house_earth_m", "livestock", "wet_floor", "barefoot", "vehicle_outdoors", "spread_of_fire_risk",
+  "name", "use", "reach_of_house_earth_m", "livestock", "wet_floor", "barefoot", "vehicle_outdoors", "spread_of_fire_risk",
   "spare_ways", "future_load_a",
 ];
 
@@ -71,8 +71,6 @@ export function BuildingFacts({ spot }: { spot: Spot }) {
       <MetalField building={spot.pointer} />
       <Field pointer={`${spot.pointer}/construction`} />
       <Field pointer={`${spot.pointer}/stands_in_ground`} />
-      <Field pointer={`${spot.pointer}/use`} />
-      <Field pointer={`${spot.pointer}/name`} />
       <More title={say("place.more_building")} facts={more.map((key) => `${spot.pointer}/${key}`)} />
       <Touching building={spot.pointer} />
     </>

@@ -18,8 +18,10 @@ interface Outcome {
 function outcomeOf(earthing: string, answer: First): Outcome {
   const best = answer.schemes[0];
   if (!best) return { earthing, says: say("place.if_none") };
-  const price = say("place.if_price", { price: Math.round(best.price.total), currency: best.price.currency });
-  return { earthing, says: `${best.sentence} ${price}` };
+  const { total, currency } = best.price;
+  const price = new Intl.NumberFormat("en-GB", { style: "currency", currency, maximumFractionDigits: 0 })
+    .format(total);
+  return { earthing, says: `${best.sentence} ${say("place.if_price", { price })}` };
 }
 
 /** The answer for each earthing the supply might have; nothing while other facts are missing. */

@@ -1,0 +1,72 @@
+// After each change: `first` at once, then what is open, then what one change would bring. The old
+// answer stays on screen until the new one is there.
+
+import { clearSlow, EngineFaults, Overtaken, work, workFirst } from "../engine";
+import type { Job } from "../contract";
+import {
+  ask, behind, chosenKey, faults, first, job, levers, ownPrices, working,
+} from "./state";
+
+const TYPING_MS = 120;
+const SAY_MS = 150;
+const IDLE_MS = 250;
+
+let typing: ReturnType<typeof setTimeout> | undefined;
+let idle: ReturnType<typeof setTimeout> | undefined;
+let saying: ReturnType<typeof setTimeout> | undefined;
+
+interface Body { job: Job; prices?: string; key?: string }
+
+function body(): Body {
+  const prices = ownPrices.peek();
+  const key = chosenKey.peek();
+  return { job: job.peek()!, ...(prices ? { prices } : {}), ...(key ? { key } : {}) };
+}
+
+/** Asks the engine anew, at once or when the typing stops for a moment. */
+export function answerSoon(pace: "tap" | "typing"): void {
+  clearTimeout(typing);
+  behind.value = true;
+  if (pace === "typing") typing = setTimeout(() => void answerNow(), TYPING_MS);
+  else void answerNow();
+}
+
+export async function answerNow(): Promise<void> {
+  if (!job.peek()) return;
+  clearTimeout(idle);
+  clearSlow();
+  saying ??= setTimeout(() => { working.value = true; }, SAY_MS);
+  try {
+    const answer = await workFirst(body());
+    first.value = answer;
+    faults.value = [];
+  } catch (error) {
+    if (error instanceof Overtaken) return;
+    faults.value = error instanceof EngineFaults ? error.faults : [programFault(error)];
+  }
+  clearTimeout(saying);
+  saying = undefined;
+  working.value = false;
+  idle = setTimeout(() => void answerRest(), IDLE_MS);
+}
+
+const programFault = (error: unknown) =>
+  ({ code: "program", pointer: "", says: String(error), nearest: null, allowed: [] });
+
+async function answerRest(): Promise<void> {
+  if (faults.peek().length > 0) return;
+  const { key: _, ...asked } = body();
+  try {
+    ask.value = await work("ask", asked);
+    levers.value = await work("levers", asked);
+    behind.value = false;
+  } catch (error) {
+    if (!(error instanceof Overtaken)) console.warn(error);
+  }
+}
+
+/** Looks at another scheme of the list; null for the first. */
+export function choose(key: string | null): void {
+  chosenKey.value = key;
+  void answerNow();
+}

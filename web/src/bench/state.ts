@@ -1,0 +1,34 @@
+// What is on the bench: one job, what is known of it, and how it is kept. Signals only; what
+// changes them stands beside (change.ts, answer.ts, keep.ts).
+
+import { signal } from "@preact/signals";
+import type { Ask, ClashProblem, Fault, First, Job, Levers } from "../contract";
+
+export type Sync = "saved" | "saving" | "offline" | "clash";
+
+export const job = signal<Job | null>(null);
+export const jobId = signal<string | null>(null);
+/** Revision that the keeper acknowledged last; 0 before the first. */
+export const revision = signal(0);
+
+export const first = signal<First | null>(null);
+/** Which scheme is looked at; null for the first of the list. */
+export const chosenKey = signal<string | null>(null);
+export const ask = signal<Ask | null>(null);
+export const levers = signal<Levers | null>(null);
+/** What the engine finds wrong with the job; the answer before it stays on screen. */
+export const faults = signal<Fault[]>([]);
+/** True once an answer has been waited for long enough to say so. */
+export const working = signal(false);
+/** True while `ask` and `levers` still speak of an earlier state of the job. */
+export const behind = signal(false);
+
+export const sync = signal<Sync>("saved");
+export const clash = signal<ClashProblem | null>(null);
+export const author = signal("");
+/** Words of the last change, for the live region. */
+export const said = signal("");
+export const canUndo = signal(false);
+export const canRedo = signal(false);
+/** Own price book as text; null for the book that the engine brings. */
+export const ownPrices = signal<string | null>(null);

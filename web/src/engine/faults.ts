@@ -1,0 +1,15 @@
+import type { Fault } from "../contract";
+
+/** What the engine found wrong with what it was given. */
+export class EngineFaults extends Error {
+  constructor(readonly faults: Fault[]) {
+    super(faults.map((fault) => fault.says).join("; "));
+  }
+}
+
+/** A call that a newer one has made idle. */
+export class Overtaken extends Error {
+  constructor() {
+    super("overtaken");
+  }
+}

@@ -19,6 +19,12 @@ const SHOWN = 8;
 
 /** Value and limit in the unit that a meter shows; a bare number says of what it is a number. */
 export function valueAgainst(finding: Finding): string {
+  if (finding.unit === "" && finding.limit === 1) {
+    return say("answer.value_share", {
+      share: percent(finding.value!),
+      what: sayOr(`answer.bare ${finding.rule}`, say("answer.bare")),
+    });
+  }
   const [value, limit] = beside(finding.value!, finding.limit!);
   const unit = unitWords(finding.unit)
     || sayOr(`answer.bare ${finding.rule}`, say("answer.bare"));

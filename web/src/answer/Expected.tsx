@@ -89,9 +89,12 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
     <li>
       <details>
         <summary>
-          <strong>{circuit.number} {circuit.name}</strong>{" "}
-          <span class="quiet">{line}{circuit.rcd && `, ${say("answer.circuit_rcd", {
-            sensitivity: figure(circuit.rcd.sensitivity_ma, "mA"), type: circuit.rcd.type })}`}</span>
+          <span>
+            <strong>{circuit.number} {circuit.name}</strong>{" "}
+            <span class="quiet">{line}{circuit.rcd && `, ${say("answer.circuit_rcd", {
+              sensitivity: figure(circuit.rcd.sensitivity_ma, "mA"), type: circuit.rcd.type,
+            })}`}</span>
+          </span>
         </summary>
         <ul class="figure-list">
           {figuresOf(circuit).map((f) => (

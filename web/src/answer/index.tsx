@@ -60,16 +60,16 @@ function Chosen({ scheme }: { scheme: Scheme }) {
       <Looking />
       <Headline scheme={scheme} />
       <div class="columns">
-        <div class="column">
-          <Bars scheme={scheme} />
+        <div class="near"><Bars scheme={scheme} /></div>
+        <div class="beside">
+          <Acts scheme={scheme} />
+          <Others />
+          <Pictures />
+          <Levers />
+        </div>
+        <div class="under">
           <Expected scheme={scheme} />
           <Circuits scheme={scheme} />
-        </div>
-        <div class="column">
-          <Acts scheme={scheme} />
-          <Pictures />
-          <Others />
-          <Levers />
           <Demand />
           <Earth />
           <Fell />
@@ -86,8 +86,9 @@ function None() {
     <>
       <Nothing />
       <div class="columns">
-        <div class="column"><Fell /><Levers /></div>
-        <div class="column"><Earth /><Demand /><Grounds /></div>
+        <div class="near"><Fell /></div>
+        <div class="beside"><Levers /><Demand /></div>
+        <div class="under"><Earth /><Grounds /></div>
       </div>
       <Standing />
     </>

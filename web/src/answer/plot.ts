@@ -36,12 +36,12 @@ const MARK_PX = 7;
 const TEXT_HEIGHT = 16;
 const LETTER_PX = 7.4;
 
-/** Round steps over a range: 1, 2 or 5 times a power of ten, at most `most` of them. */
+/** Round steps over a range: 1, 2, 2.5 or 5 times a power of ten, at most `most` of them. */
 export function ticks(low: number, high: number, most: number): number[] {
   const span = high - low || 1;
   const raw = span / Math.max(1, most);
   const power = 10 ** Math.floor(Math.log10(raw));
-  const step = [1, 2, 5, 10].map((m) => m * power).find((s) => s >= raw - 1e-12)!;
+  const step = [1, 2, 2.5, 5, 10].map((m) => m * power).find((s) => s >= raw - 1e-12)!;
   const out: number[] = [];
   for (let i = Math.ceil(low / step - 1e-9); i * step <= high + step * 1e-9; ++i) {
     out.push(Number((i * step).toPrecision(12)));
@@ -133,7 +133,7 @@ export function layoutPlot(points: PlotPoint[], wanted: Wanted): Layout {
   const marks = merged(points.map((point) => ({ point, x: x(point.price), y: y(point.headroom) })));
   return {
     frame,
-    xTicks: ticks(x0, x1, Math.max(2, Math.floor(frame.width / 90)))
+    xTicks: ticks(x0, x1, Math.max(2, Math.floor(frame.width / 68)))
       .map((value) => ({ value, at: x(value) })),
     yTicks: ticks(Math.max(0, yLow), yTop, 4).map((value) => ({ value, at: y(value) })),
     marks,

@@ -1,53 +1,41 @@
-import { createReadStream, existsSync, readFileSync } from "node:fs";
-import { defineConfig, type Plugin } from "vite";
+import { defineConfig } from "vitest/config";
+import { engine } from "./build/engine.ts";
+import { offline } from "./build/offline.ts";
+import { pocket } from "./build/pocket.ts";
 
-const here = (path: string): string => new URL(path, import.meta.url).pathname;
+// Where a server runs while the page is being worked on: TOFT_SERVER=http://127.0.0.1:8080.
+const behind = process.env["TOFT_SERVER"];
+const proxy: Record<string, string> = behind ? { "/api": behind } : {};
 
-/** Where the engine's modules lie: a link beside this file, else what scripts/check_wasm builds. */
-function engineFile(name: string): string | undefined {
-  const given = process.env["TOFT_ENGINE"];
-  const places = [
-    ...(given ? [`${given}/${name}`] : []), here(name), here(`../build/wasm/${name}`),
-  ];
-  return places.find((path) => existsSync(path));
-}
-
-const modules = ["toft.wasm", "toft-papers.wasm"];
-
-function engine(): Plugin {
+// `vite build` writes dist/, `vite build --mode pocket` then adds dist/pocket.html. Names carry
+// digests of what they hold; the same sources always give the same bytes.
+export default defineConfig(({ mode }) => {
+  const single = mode === "pocket";
   return {
-    name: "toft-engine",
-    configureServer(server) {
-      server.middlewares.use((request, answer, next) => {
-        const name = modules.find((module) => request.url?.split("?")[0] === `/${module}`);
-        const file = name && engineFile(name);
-        if (!file) return next();
-        answer.setHeader("content-type", "application/wasm");
-        createReadStream(file).pipe(answer);
-      });
+    base: "./",
+    publicDir: single ? false : "public",
+    plugins: single ? [pocket()] : [engine(), offline()],
+    oxc: { jsx: { runtime: "automatic" as const, importSource: "preact" } },
+    build: {
+      target: "es2022",
+      assetsInlineLimit: 0,
+      emptyOutDir: !single,
+      cssCodeSplit: !single,
+      modulePreload: { polyfill: false },
+      rolldownOptions: {
+        output: {
+          entryFileNames: "page/[name]-[hash].js",
+          chunkFileNames: "page/[name]-[hash].js",
+          assetFileNames: "page/[name]-[hash][extname]",
+          ...(single ? { codeSplitting: false } : {}),
+        },
+      },
     },
-    generateBundle() {
-      for (const name of modules) {
-        const file = engineFile(name);
-        if (file) this.emitFile({ type: "asset", fileName: name, source: readFileSync(file) });
-      }
+    worker: {
+      format: single ? "iife" as const : "es" as const,
+      rolldownOptions: { output: { entryFileNames: "page/[name]-[hash].js" } },
     },
+    server: { proxy },
+    test: { environment: "happy-dom", include: ["src/**/*.test.ts", "src/**/*.test.tsx"] },
   };
-}
-
-export default defineConfig({
-  base: "./",
-  plugins: [engine()],
-  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  build: {
-    target: "es2022",
-    assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
-    rolldownOptions: { output: {
-      entryFileNames: "page/[name]-[hash].js",
-      chunkFileNames: "page/[name]-[hash].js",
-      assetFileNames: "page/[name]-[hash][extname]",
-    } },
-  },
-  worker: { format: "es" },
 });

@@ -1,10 +1,17 @@
 import { render } from "preact";
-import { openJob } from "./bench";
+import { begin } from "./bench/begin";
 import { Shell } from "./shell";
+import { keepPage } from "./offline";
+import { followKeys } from "./shell/keys";
 import { followHash } from "./shell/route";
+import { followTheme } from "./shell/settings";
 import "./style/tokens.css";
 import "./style/page.css";
+import "./style/shell.css";
+import "./style/print.css";
 
+followTheme();
 followHash();
+followKeys();
 render(<Shell />, document.getElementById("page")!);
-void openJob("demo");
+void begin().then(keepPage);

@@ -3,20 +3,12 @@
 
 import type { Job } from "../contract";
 import { answerSoon } from "./answer";
-import { valueAt, same, withValue } from "./pointer";
-import { canRedo, canUndo, job } from "./state";
+import { same, valueAt, withValue } from "./pointer";
+import { save, saveSoon, serverRevision, stepAtServer, timeline, toldUndo } from "./save";
+import { job, said } from "./state";
 
 /** How a change comes: at once (a tap), or letter by letter. */
 export type Pace = "tap" | "typing";
-
-interface Step { job: Job; words: string }
-let past: Step[] = [];
-let future: Step[] = [];
-
-function told(): void {
-  canUndo.value = past.length > 0;
-  canRedo.value = future.length > 0;
-}
 
 /** Edits a copy of the job. `edit` may change the copy or return another job. */
 export function change(words: string, edit: (copy: Job) => Job | void, pace: Pace = "tap"): void {
@@ -25,10 +17,14 @@ export function change(words: string, edit: (copy: Job) => Job | void, pace: Pac
   const copy = structuredClone(before);
   const after = edit(copy) ?? copy;
   if (same(before, after)) return;
-  past.push({ job: before, words });
-  future = [];
+  timeline.did({ before, after, words, revision: null }, pace === "typing");
+  lay(after, pace);
+}
+
+function lay(after: Job, pace: Pace): void {
   job.value = after;
-  told();
+  toldUndo();
+  saveSoon();
   answerSoon(pace);
 }
 
@@ -41,20 +37,35 @@ export function get<T = unknown>(pointer: string): T | undefined {
   return valueAt(job.value, pointer) as T | undefined;
 }
 
-export async function undo(): Promise<void> {
-  const step = past.pop();
-  if (!step || !job.peek()) return;
-  future.push({ job: job.peek()!, words: step.words });
-  job.value = step.job;
-  told();
-  answerSoon("tap");
+export const undo = (): Promise<void> => step("undo");
+export const redo = (): Promise<void> => step("redo");
+
+/**
+ * What the server has not seen is taken back here at once. What it has is taken back there, so
+ * that its history tells it; where it cannot be reached the step back is a new edit.
+ */
+async function step(way: "undo" | "redo"): Promise<void> {
+  if (!job.peek()) return;
+  if (timeline.unsent().length > 0 && way === "undo") await save();
+  const last = way === "undo" ? timeline.past.at(-1) : timeline.future.at(-1);
+  const from = serverRevision();
+  const atServer = from !== null && (!last || last.revision !== null);
+  if (atServer && await stepAtServer(way)) {
+    if (way === "undo" && last) timeline.serverBack(last.revision!);
+    if (way === "redo") forthWith(last?.revision ?? null);
+    toldUndo();
+  } else {
+    const next = way === "undo" ? timeline.back(job.peek()!) : timeline.forth(job.peek()!);
+    if (!next) return;
+    lay(next, "tap");
+  }
+  said.value = way;
 }
 
-export async function redo(): Promise<void> {
-  const step = future.pop();
-  if (!step || !job.peek()) return;
-  past.push({ job: job.peek()!, words: step.words });
-  job.value = step.job;
-  told();
-  answerSoon("tap");
+/** The steps that came back together with the server's. */
+function forthWith(number: number | null): void {
+  const now = serverRevision();
+  while (number !== null && timeline.future.at(-1)?.revision === number) {
+    timeline.past.push({ ...timeline.future.pop()!, revision: now });
+  }
 }

@@ -1,35 +1,161 @@
-import type { Job } from "../contract";
+// Opening, beginning and ending jobs.
+
+import type { Job, JobLine } from "../contract";
+import { isPending } from "../keep/device";
+import { newId } from "../keep/id";
+import { pull, push } from "../keep/push";
+import { NotThere, server } from "../keep/server";
 import { answerSoon } from "./answer";
-import { chosenKey, first, job, jobId, ask, levers } from "./state";
+import { heard, serverThere, tryServer, unheard } from "./reach";
+import { catchUp, device, pushOthers, pusher, recallSteps, save, take } from "./save";
+import { ask, author, chosenKey, faults, first, job, jobId, levers } from "./state";
 
 /** The least a job can say: a house, a building, a run between them. */
-export function blankJob(): Job {
+export function blankJob(title?: string): Job {
   return {
     format: "toft-job/1",
+    ...(title ? { title } : {}),
     intake: { earthing: "TN-C-S" },
-    buildings: [{ id: "house", at: "origin" }, { id: "outbuilding" }],
+    buildings: [{ id: "house", at: "origin" }, { id: "outbuilding", at_m: [20, 8] }],
     runs: [{
       id: "feed", from: "house", to: "outbuilding",
-      legs: [{ method: "buried direct", length_m: 20 }],
+      legs: [{ method: "buried direct", length_m: 25 }],
     }],
   };
 }
 
-export function lay(id: string, document: Job): void {
-  jobId.value = id;
-  job.value = document;
+function cleared(): void {
   chosenKey.value = null;
   first.value = null;
   ask.value = null;
   levers.value = null;
+  faults.value = [];
+}
+
+const LAST = "toft/last-job";
+const remembered = (id?: string): string | null => {
+  try {
+    if (id) localStorage.setItem(LAST, id);
+    return localStorage.getItem(LAST);
+  } catch {
+    return null;
+  }
+};
+
+let watching: EventSource | undefined;
+
+function watch(id: string): void {
+  watching?.close();
+  watching = undefined;
+  if (serverThere.peek() !== true || typeof EventSource === "undefined") return;
+  watching = new EventSource(`/api/jobs/${encodeURIComponent(id)}/events`);
+  watching.addEventListener("revision", ({ data }) =>
+    void catchUp(Number(JSON.parse(String(data)).revision)));
+}
+
+/** Opens a job: from the server where it has it, else as this device keeps it. */
+export async function openJob(id: string): Promise<boolean> {
+  await save();
+  let record = await (await device()).read(id);
+  if (serverThere.peek() === true && !(record && isPending(record))) {
+    try {
+      record = await pull(id, await pusher());
+    } catch (error) {
+      if (error instanceof NotThere) unheard();
+    }
+  }
+  if (!record) return false;
+  cleared();
+  take(record);
+  remembered(id);
+  answerSoon("tap");
+  watch(id);
+  void recallSteps();
+  void catchUp();
+  return true;
+}
+
+/** Begins a job, on this device first; the server is told when it can be. */
+export async function newJob(document: Job = blankJob()): Promise<string> {
+  await save();
+  const id = newId();
+  const { record } = await (await device()).write(
+    { id, from: null, job: document, words: "begun", by: author.peek() });
+  cleared();
+  take(record);
+  remembered(id);
+  answerSoon("tap");
+  void save().then(() => watch(id));
+  return id;
+}
+
+/** All jobs that server or device know, newest change first. */
+export async function listJobs(find: string, archived: boolean): Promise<JobLine[]> {
+  const lines = new Map<string, JobLine>();
+  const words = find.trim().toLowerCase();
+  for (const record of await (await device()).all()) {
+    if (record.archived !== archived || !record.title.toLowerCase().includes(words)) continue;
+    const { id, title, changed_at, changed_by } = record;
+    lines.set(id, {
+      id, title, changed_at, changed_by, archived, revision: record.server?.revision ?? 0,
+    });
+  }
+  if (serverThere.peek() === true) {
+    try {
+      for (const line of await server.list(find.trim(), archived)) {
+        if (line.archived === archived) lines.set(line.id, { ...line, archived: line.archived });
+      }
+      heard();
+    } catch (error) {
+      if (error instanceof NotThere) unheard();
+    }
+  }
+  return [...lines.values()].sort((a, b) => b.changed_at.localeCompare(a.changed_at));
+}
+
+export async function archiveJob(id: string, archived: boolean): Promise<void> {
+  const here = await device();
+  let record = await here.read(id);
+  if (serverThere.peek() === true) {
+    if (record && isPending(record)) await push(record, await pusher());
+    await server.archive(id, archived, author.peek());
+    record = await here.read(id);
+  }
+  if (record) await here.update(id, (old) => ({ ...old, archived, edit: old.edit + 1 }));
+}
+
+/** What the page begins with: the job inside it, the last one, the server's newest, the demo. */
+export async function openFirst(): Promise<void> {
+  const inside = document.getElementById("toft-job");
+  if (inside?.textContent) return openInside(JSON.parse(inside.textContent));
+  await Promise.race([tryServer(), new Promise((done) => setTimeout(done, 1200))]);
+  const last = remembered();
+  if (last && await openJob(last)) return;
+  const [newest] = await listJobs("", false);
+  if (newest && await openJob(newest.id)) return;
+  await newJob(await demoJob());
+}
+
+interface Inside { id: string; job: Job }
+
+/** A pocket page brings its job; what was changed in it before is kept by the device. */
+async function openInside({ id, job: document }: Inside): Promise<void> {
+  if (await openJob(id)) return;
+  const { record } = await (await device()).write(
+    { id, from: null, job: document, words: "begun", by: author.peek() });
+  cleared();
+  take(record);
   answerSoon("tap");
 }
 
-export async function openJob(_id: string): Promise<void> {
-  const demo = await import("../../../examples/demo.json");
-  lay("demo", demo.default as unknown as Job);
+export async function demoJob(): Promise<Job> {
+  return (await import("../../../examples/demo.json")).default as unknown as Job;
 }
 
-export async function newJob(): Promise<void> {
-  lay("new", blankJob());
+/** After the server came back: what waits is sent, and the open job is watched again. */
+export async function serverBack(): Promise<void> {
+  await catchUp();
+  await pushOthers();
+  const id = jobId.peek();
+  if (id && job.peek()) watch(id);
 }

@@ -2,9 +2,10 @@
 // changes them stands beside (change.ts, answer.ts, keep.ts).
 
 import { signal } from "@preact/signals";
-import type { Ask, ClashProblem, Fault, First, Job, Levers } from "../contract";
+import type { Ask, ClashProblem, Fault, First, Job, Levers, Problem } from "../contract";
 
-export type Sync = "saved" | "saving" | "offline" | "clash";
+/** "offline": kept on this device; "unkept": neither server nor device holds it. */
+export type Sync = "saved" | "saving" | "offline" | "clash" | "unkept";
 
 export const job = signal<Job | null>(null);
 export const jobId = signal<string | null>(null);
@@ -25,6 +26,8 @@ export const behind = signal(false);
 
 export const sync = signal<Sync>("saved");
 export const clash = signal<ClashProblem | null>(null);
+/** What the server says of a job that it does not take. */
+export const refused = signal<Problem | null>(null);
 export const author = signal("");
 /** Words of the last change, for the live region. */
 export const said = signal("");

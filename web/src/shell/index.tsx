@@ -1,46 +1,106 @@
+import { useEffect, useRef } from "preact/hooks";
 import { Answer } from "../answer";
+import { clash, faults, job, mustPair, refused, working } from "../bench";
+import { ClashView } from "../clash";
+import { History } from "../history";
+import { Jobs } from "../jobs";
 import { Papers } from "../papers";
 import { Place } from "../place";
 import { Prices } from "../prices";
 import { Questions } from "../questions";
 import { Readings } from "../readings";
 import { say } from "../words";
-import { place, places } from "./route";
+import { Head, Settings } from "./head";
+import { Keys } from "./keys";
+import { Pair } from "./pair";
+import { place } from "./route";
+import { Spoken, Strip } from "./strip";
 
 function Survey() {
   return (
     <div class="survey">
-      <Place />
-      <Questions />
-      <Answer />
+      <h1 class="unseen">{job.value?.title || say("shell.survey")}</h1>
+      <div class="survey-place"><Place /></div>
+      <div class="survey-questions"><Questions /></div>
+      <div class="survey-answer" id="answer" aria-busy={working.value}><Answer /></div>
+      <Strip />
     </div>
   );
 }
 
 function Room() {
-  switch (place.value) {
+  const name = place.value;
+  if (name === "pair") return <Pair />;
+  if (name === "jobs") return <Jobs />;
+  if (!job.value) return <p class="sheet" role="status">{say("shell.loading")}</p>;
+  switch (name) {
     case "readings": return <Readings />;
     case "papers": return <Papers />;
     case "prices": return <Prices />;
+    case "history": return <History />;
+    case "clash": return <ClashView />;
     default: return <Survey />;
   }
 }
 
+/** What has to be said before anything else. */
+function Notices() {
+  const program = faults.value.find((fault) => fault.code === "program");
+  return (
+    <div class="notices">
+      {clash.value && place.value !== "clash" && (
+        <p class="notice" role="alert">
+          {say("shell.clash_banner")} <a href="#/clash">{say("shell.clash_look")}</a>
+        </p>
+      )}
+      {mustPair.value && place.value !== "pair" && (
+        <p class="notice" role="alert">
+          {say("shell.pair_banner")} <a href="#/pair">{say("shell.pair_go")}</a>
+        </p>
+      )}
+      {refused.value && (
+        <p class="notice" role="alert">
+          {say("shell.refused", { says: refused.value.detail || refused.value.title })}
+        </p>
+      )}
+      {program && <p class="notice" role="alert">{say("shell.engine_missing")}</p>}
+    </div>
+  );
+}
+
+/** Going to another place is like opening another page: its head is where reading goes on. */
+function useArrival(): void {
+  const before = useRef(place.value);
+  useEffect(() => {
+    const title = job.value?.title;
+    document.title = [say(`shell.${place.value}`), title, say("shell.program")]
+      .filter(Boolean).join(" – ");
+    if (before.current === place.value) return;
+    before.current = place.value;
+    scrollTo(0, 0);
+    document.getElementById("work")?.focus({ preventScroll: true });
+  });
+}
+
 export function Shell() {
+  useArrival();
   return (
     <>
-      <a class="skip" href="#work">{say("shell.skip")}</a>
-      <header class="head">
-        <nav aria-label={say("shell.places")}>
-          {places.map((name) => (
-            <a key={name} href={`#/${name}`} aria-current={place.value === name ? "page" : undefined}>
-              {say(`shell.${name}`)}
-            </a>
-          ))}
-        </nav>
-      </header>
-      <main id="work" tabIndex={-1}><Room /></main>
-      <footer class="caution">{say("shell.caution")}</footer>
+      <a class="skip" href="#work" onClick={(event) => {
+        event.preventDefault();
+        document.getElementById("work")?.focus();
+      }}>{say("shell.skip")}</a>
+      <Head />
+      <main id="work" tabIndex={-1}>
+        <Notices />
+        <Room />
+      </main>
+      <footer class="foot">
+        <p class="caution">{say("shell.caution")}</p>
+        <Settings />
+        <Spoken />
+      </footer>
+      <Keys />
     </>
   );
 }

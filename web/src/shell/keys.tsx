@@ -1,0 +1,71 @@
+// What keys do, everywhere on the page.
+
+import { signal } from "@preact/signals";
+import { redo, undo } from "../bench";
+import { say } from "../words";
+import { Dialog } from "./dialog";
+import { goTo, places } from "./route";
+import { singleKeys } from "./settings";
+
+export const helpOpen = signal(false);
+
+const writes = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement
+  && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
+
+/** A field that has an undo of its own while something is written in it. */
+const textField = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement
+    && /^(text|search|number|tel|url|email|password)$/.test(target.type));
+
+function step(event: KeyboardEvent): boolean {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || textField(event.target)) return false;
+  const key = event.key.toLowerCase();
+  if (key === "z") void (event.shiftKey ? redo() : undo());
+  else if (key === "y" && !event.shiftKey) void redo();
+  else return false;
+  return true;
+}
+
+function single(event: KeyboardEvent): boolean {
+  if (singleKeys.value === "off" || event.ctrlKey || event.metaKey || event.altKey) return false;
+  if (writes(event.target) || document.querySelector("dialog[open]")) return false;
+  if (event.key === "?") {
+    helpOpen.value = true;
+    return true;
+  }
+  const name = places[Number(event.key) - 1];
+  if (!name) return false;
+  goTo(name);
+  return true;
+}
+
+export function followKeys(): void {
+  window.addEventListener("keydown", (event) => {
+    if (step(event) || single(event)) event.preventDefault();
+  });
+}
+
+export function Keys() {
+  if (!helpOpen.value) return null;
+  const close = () => { helpOpen.value = false; };
+  const flip = () => { singleKeys.value = singleKeys.value === "on" ? "off" : "on"; };
+  return (
+    <Dialog title={say("shell.keys_title")} close={say("shell.keys_close")} onClose={close}>
+      <dl class="keys">
+        <dt><kbd>Ctrl Z</kbd></dt><dd>{say("shell.key_undo")}</dd>
+        <dt><kbd>Ctrl Shift Z</kbd></dt><dd>{say("shell.key_redo")}</dd>
+        <dt><kbd>1</kbd> … <kbd>6</kbd></dt>
+        <dd>{say("shell.key_places", {
+          places: places.map((name) => say(`shell.${name}`)).join(", "),
+        })}</dd>
+        <dt><kbd>Tab</kbd></dt><dd>{say("shell.key_tab")}</dd>
+        <dt><kbd>?</kbd></dt><dd>{say("shell.key_help")}</dd>
+      </dl>
+      <label class="tick">
+        <input type="checkbox" checked={singleKeys.value === "on"} onChange={flip} />
+        {say("shell.keys_single")}
+      </label>
+    </Dialog>
+  );
+}

@@ -3,6 +3,7 @@
 import type { Scheme } from "../contract";
 import { say } from "../words";
 import { beside, figure } from "./figure";
+import { RunChoice } from "./Bars";
 import { run, runAsked, runs } from "./look";
 import { numberAt, type BuildingScheme, type Circuit, type RunScheme, type Use } from "./shapes";
 import { Sign } from "./Sign";
@@ -32,6 +33,7 @@ export function Expected({ scheme }: { scheme: Scheme }) {
   return (
     <section class="expected" aria-labelledby="expected-title">
       <h3 id="expected-title">{say("answer.expected")}</h3>
+      <RunChoice />
       <p class="quiet hint">{say("answer.expected_note")}</p>
       <ul class="figure-list">
         {shown.map(([name, unit]) => {

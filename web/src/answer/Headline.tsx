@@ -3,13 +3,17 @@
 import { ask, choose, first } from "../bench";
 import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
-import { count, figure, money, percent } from "./figure";
+import { count, figure, headroomShare, money, unbroken } from "./figure";
 import { astray, runs } from "./look";
 import { Shape } from "./Mark";
 import { governed, tasks } from "./sentence";
 import type { OverYears, Price } from "./shapes";
-import { ruleWords, runWords } from "./speak";
+import { factWords, ruleWords, runWords } from "./speak";
 import { Live } from "./Was";
+
+/** Headroom in words. */
+export const roomOf = (scheme: { headroom: number | null }): string =>
+  headroomShare(scheme.headroom, say("answer.no_headroom"));
 
 export const priceOf = (scheme: { price: unknown }): Price => scheme.price as Price;
 
@@ -21,7 +25,7 @@ export function Looking() {
     <p class="looking">
       <span>{say("answer.looked", { rank: answer.chosen.rank, count: answer.schemes.length })}{" "}
         {say("answer.recommended_is", {
-          price: money(priceOf(top).total, priceOf(top).currency), headroom: percent(top.headroom),
+          price: money(priceOf(top).total, priceOf(top).currency), headroom: roomOf(top),
         })}</span>
       <button type="button" class="plain" onClick={() => choose(null)}>{say("answer.back")}</button>
     </p>
@@ -33,10 +37,6 @@ function openFact(pointer: string): Unknown | undefined {
   return [...(told?.find_out ?? []), ...(told?.leave ?? [])].find((f) => f.fact === pointer);
 }
 
-/** "/runs/0/legs/1/length_m" where nothing better is known. */
-const pointerWords = (pointer: string): string =>
-  pointer.split("/").filter((part) => part && !/^\d+$/.test(part)).join(", ").replace(/_/g, " ");
-
 function Conditions({ on }: { on: string[] }) {
   return (
     <div class="conditions">
@@ -47,7 +47,7 @@ function Conditions({ on }: { on: string[] }) {
           const fact = openFact(pointer);
           return (
             <li key={pointer}>
-              {fact?.says ?? pointerWords(pointer)}
+              {fact?.says ?? factWords(pointer)}
               {fact?.how && <span class="quiet">{" – "}{fact.how}</span>}
             </li>
           );
@@ -77,7 +77,7 @@ function Sentence({ scheme }: { scheme: Scheme }) {
       {all.map((task) => (
         <div key={task.run} class="task">
           {all.length > 1 && <h3 class="task-of">{say("answer.to", { building: runWords(task.run) })}</h3>}
-          <p>{task.steps.map((step, i) => <span key={i} class="step">{step} </span>)}</p>
+          <p>{task.steps.map((step, i) => <span key={i} class="step">{unbroken(step)} </span>)}</p>
         </div>
       ))}
     </div>
@@ -123,14 +123,15 @@ function PriceParts({ scheme }: { scheme: Scheme }) {
 
 function PriceLine({ scheme }: { scheme: Scheme }) {
   const price = priceOf(scheme);
-  const by = governed(scheme.governed_by);
-  const room = percent(scheme.headroom);
+  const by = governed(scheme.governed_by ?? "");
+  const room = roomOf(scheme);
   const invented = first.value!.cautions.some((c) => c.includes("invented"));
   return (
     <div class="price">
       <p class="price-line">
         <Live>{say("answer.about", { price: money(price.total, price.currency) })}</Live>{" "}
-        <span class="quiet">{say("answer.with_tax")}</span>
+        <span class="quiet">
+          {say(scheme.conditional_on.length > 0 ? "answer.with_tax_worse" : "answer.with_tax")}</span>
       </p>
       <p class="quiet">
         {say("answer.price_range", {
@@ -140,7 +141,7 @@ function PriceLine({ scheme }: { scheme: Scheme }) {
       </p>
       <p class="room">
         <Live>
-          {by.run ? say("answer.headroom_of",
+          {!by.rule ? say("answer.headroom_bare", { share: room }) : by.run ? say("answer.headroom_of",
             { share: room, rule: ruleWords(by.rule), run: runWords(by.run) })
             : say("answer.headroom_says", { share: room, rule: ruleWords(by.rule) })}
         </Live>

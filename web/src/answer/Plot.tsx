@@ -4,8 +4,8 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { choose, first } from "../bench";
 import type { SchemeLine } from "../contract";
 import { say } from "../words";
-import { digits, money, percent } from "./figure";
-import { priceOf } from "./Headline";
+import { digits, money } from "./figure";
+import { priceOf, roomOf } from "./Headline";
 import { lookedKey, recommendedKey } from "./look";
 import { layoutPlot, nearest, touched, type Layout, type Mark } from "./plot";
 import { sayOr } from "./speak";
@@ -44,7 +44,8 @@ function Axes({ layout, currency }: { layout: Layout; currency: string }) {
       {layout.xTicks.map(({ at, value }) => (
         <g key={value}>
           <line class="tick" x1={at} x2={at} y1={foot} y2={foot + 5} />
-          <text x={at} y={foot + 19} text-anchor="middle">{money(value, currency)}</text>
+          <text x={at} y={foot + 19} text-anchor={at > frame.x + frame.width - 26 ? "end" : "middle"}>
+            {money(value, currency)}</text>
         </g>
       ))}
       <line class="axis" x1={frame.x} x2={frame.x + frame.width} y1={foot} y2={foot} />
@@ -101,7 +102,7 @@ function Picture({ schemes }: { schemes: SchemeLine[] }) {
   const height = Math.round(Math.min(360, Math.max(240, width * 0.62)));
   const layout = layoutPlot(
     schemes.map((s) => ({
-      key: s.key, rank: s.rank, price: priceOf(s).total, headroom: s.headroom,
+      key: s.key, rank: s.rank, price: priceOf(s).total, headroom: Math.max(0, s.headroom ?? 0),
     })),
     { width, height, recommended: recommendedKey.value ?? "", looked: lookedKey.value ?? "" });
   const touch = (event: MouseEvent): void => {
@@ -161,7 +162,7 @@ function SchemeRow({ scheme }: { scheme: SchemeLine }) {
       >
         <span class="scheme-rank">{scheme.rank}</span>
         <span class="scheme-price">{money(price.total, price.currency)}</span>
-        <span class="scheme-room">{percent(scheme.headroom)}</span>
+        <span class="scheme-room">{roomOf(scheme)}</span>
         <span class="scheme-words">
           {scheme.words}
           {marks.length > 0 && <em class="scheme-marks"> – {marks.join(", ")}</em>}

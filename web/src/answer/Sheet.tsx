@@ -20,5 +20,5 @@ export function Sheet({ svg, alt, busy = false, class: name = "" }: Drawing) {
     return () => URL.revokeObjectURL(made);
   }, [svg]);
   if (!address) return null;
-  return <img class={`sheet ${name}`} src={address} alt={titleOf(svg) || alt} aria-busy={busy} />;
+  return <img class={`drawn ${name}`} src={address} alt={titleOf(svg) || alt} aria-busy={busy} />;
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { beside, count, digits, figure, money, percent } from "./figure";
+import {
+  beside, count, digits, figure, headroomShare, money, percent, unbroken,
+} from "./figure";
 
 describe("a figure", () => {
   it("has three digits that count, as a meter shows", () => {
@@ -36,6 +38,18 @@ describe("a share", () => {
     expect(percent(1.0004)).toBe(">\u202f100\u202f%");
     expect(percent(7.8952764)).toBe("790\u202f%");
   });
+});
+
+it("says that there is no headroom rather than a share below nothing", () => {
+  expect(headroomShare(0.45, "none")).toBe("45\u202f%");
+  expect(headroomShare(-5.5, "none")).toBe("none");
+  expect(headroomShare(null, "none")).toBe("none");
+});
+
+it("keeps a figure beside its unit where a sentence breaks", () => {
+  expect(unbroken("3-core 10 mm² cable from a 32 A breaker (6 kA) in a way"))
+    .toBe("3-core 10\u00a0mm² cable from a 32\u00a0A breaker (6\u00a0kA) in a way");
+  expect(unbroken("take 2 Around")).toBe("take 2 Around");
 });
 
 describe("money", () => {

@@ -55,6 +55,16 @@ export function percent(share: number): string {
   return `${digits(whole, 6)}${THIN}%`;
 }
 
+/** Headroom; a scheme that has none, or is over a limit at a worse end, has "none" of it. */
+export function headroomShare(headroom: number | null, none: string): string {
+  return headroom === null || headroom < 0 ? none : percent(headroom);
+}
+
+/** The engine's words with each figure kept beside its unit when lines break. */
+export function unbroken(words: string): string {
+  return words.replace(/(\d) (mm²|kA|mA|kVA|kW|A|V|Ω|m|%)(?![\w²])/g, "$1\u00a0$2");
+}
+
 /** A sum of money: whole units unless pennies are asked for. */
 export function money(sum: number, currency = "GBP", pennies = false): string {
   return new Intl.NumberFormat("en-GB", {

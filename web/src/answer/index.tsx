@@ -1,6 +1,5 @@
 // The answer: a sentence first, then how close it is to its limits, what else would do, what fell.
 
-import { useEffect, useRef, useState } from "preact/hooks";
 import { faults, first, jobId, working } from "../bench";
 import type { Fault, Scheme } from "../contract";
 import { say } from "../words";
@@ -10,35 +9,10 @@ import { Demand } from "./Demand";
 import { Earth } from "./Earth";
 import { Circuits, Expected } from "./Expected";
 import { Fell, Levers } from "./Fell";
-import { money, percent } from "./figure";
-import { Headline, Looking, Nothing, priceOf, statusWords } from "./Headline";
+import { Headline, Looking, Nothing } from "./Headline";
 import { Acts, Grounds, Standing } from "./Notes";
 import { Pictures } from "./Pictures";
 import { Others } from "./Plot";
-
-const SAY_AFTER_MS = 900;
-
-/** One sentence for those who hear the page, once the answer has come to rest. */
-function Announce() {
-  const [said, setSaid] = useState("");
-  const answer = first.value;
-  const beganWith = useRef(answer);
-  useEffect(() => {
-    if (!answer || answer === beganWith.current) return undefined;
-    const timer = setTimeout(() => setSaid(announcement()), SAY_AFTER_MS);
-    return () => clearTimeout(timer);
-  }, [answer]);
-  return <p class="unseen" role="status" aria-live="polite">{said}</p>;
-}
-
-function announcement(): string {
-  const scheme = first.value?.chosen;
-  if (!scheme) return say("answer.announce_nothing");
-  return say("answer.announce", {
-    verdict: statusWords(scheme).words, headroom: percent(scheme.headroom),
-    price: money(priceOf(scheme).total, priceOf(scheme).currency),
-  });
-}
 
 function Faulty() {
   if (faults.value.length === 0) return null;
@@ -64,15 +38,15 @@ function Chosen({ scheme }: { scheme: Scheme }) {
         <div class="beside">
           <Acts scheme={scheme} />
           <Others />
-          <Pictures />
           <Levers />
+          <Fell />
+          <Earth />
+          <Pictures />
         </div>
         <div class="under">
           <Expected scheme={scheme} />
           <Circuits scheme={scheme} />
           <Demand />
-          <Earth />
-          <Fell />
           <Grounds />
         </div>
       </div>
@@ -105,7 +79,6 @@ export function Answer() {
         {say("answer.title")}
         <span class="at-work">{answer && working.value ? say("answer.working") : ""}</span>
       </h2>
-      <Announce />
       <Faulty />
       {!answer && faults.value.length === 0
         && <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>}

@@ -30,6 +30,27 @@ export function runWords(run: string): string {
   return found ? buildingWords(found.to) : run;
 }
 
+/** A place in the job as words, for a fact that the engine has not named yet. */
+export function factWords(pointer: string): string {
+  const parts = pointer.split("/").slice(1);
+  const said: string[] = [];
+  for (let i = 0; i < parts.length; ++i) {
+    const next = Number(parts[i + 1]);
+    const list = Number.isInteger(next) && i + 1 < parts.length;
+    if (!list) said.push(parts[i]!.replace(/_(m|mm2|a|ohm|kohm|ka|w|v|c|ohm_m)$/, "").replace(/_/g, " "));
+    else if (parts[i] === "buildings") said.push(nameAt("buildings", next, "id"));
+    else if (parts[i] === "runs") said.push(runWords(nameAt("runs", next, "id")));
+    else said.push(`${parts[i]!.replace(/s$/, "").replace(/_/g, " ")} ${next + 1}`);
+    if (list) ++i;
+  }
+  return said.join(", ");
+}
+
+function nameAt(list: "buildings" | "runs", index: number, key: string): string {
+  const entry = (job.value?.[list] as unknown as Array<Record<string, string>> | undefined)?.[index];
+  return entry?.[list === "buildings" && entry["name"] ? "name" : key] ?? `${index + 1}`;
+}
+
 /** A scheme's key as words: "supply earth · 2×4 · separate conductor 10 · B20 6 kA · spare way". */
 export function keyWords(key: string): string {
   return key

@@ -33,6 +33,7 @@ export interface Wanted { width: number; height: number; recommended: string; lo
 
 const MERGE_PX = 13;
 const MARK_PX = 7;
+const RING_PX = 12;
 const TEXT_HEIGHT = 16;
 const LETTER_PX = 7.4;
 
@@ -85,9 +86,9 @@ const markBox = (mark: Mark): Box =>
   ({ x: mark.x - MARK_PX, y: mark.y - MARK_PX, width: 2 * MARK_PX, height: 2 * MARK_PX });
 
 /** Places around a mark where its label may stand, the best first. */
-function places(mark: Mark, text: string): Array<{ box: Box; anchor: Label["anchor"] }> {
+function places(mark: Mark, text: string, ringed: boolean): Array<{ box: Box; anchor: Label["anchor"] }> {
   const width = text.length * LETTER_PX;
-  const gap = MARK_PX + 4;
+  const gap = (ringed ? RING_PX : MARK_PX) + 4;
   const at = (x: number, y: number): Box => ({ x, y, width, height: TEXT_HEIGHT });
   const middle = mark.y - TEXT_HEIGHT / 2;
   return [
@@ -111,7 +112,7 @@ function placed(marks: Mark[], frame: Box, wanted: Wanted): Label[] {
   for (const mark of [...marks].sort((a, b) => worth(a) - worth(b))) {
     const text = ranks(mark.points);
     const taken = [...marks.filter((m) => m !== mark).map(markBox), ...labels.map((l) => l.box)];
-    const free = places(mark, text).find(
+    const free = places(mark, text, has(mark, wanted.looked)).find(
       ({ box }) => inside(box, frame) && !taken.some((other) => overlap(box, other)));
     if (free) labels.push({ text, mark, ...free });
   }

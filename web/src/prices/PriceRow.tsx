@@ -30,7 +30,7 @@ export function PriceRow({ row, csv, use, faults }: PriceRowProps) {
     <li class={`price-row ${faults.length > 0 ? "is-faulty" : ""}`}>
       <label class="price-item" for={id}>{row.item}</label>
       <span class="price-field">
-        {before}
+        <span>{before}</span>
         <input
           id={id} type="text" inputMode="decimal" autocomplete="off" value={net}
           aria-invalid={faults.length > 0} aria-describedby={`${id}-says`}
@@ -43,7 +43,8 @@ export function PriceRow({ row, csv, use, faults }: PriceRowProps) {
         <span class="price-unit">{after}</span>
       </span>
       <span class="small price-says" id={`${id}-says`}>
-        {use}{range && ` – ${say("prices.range", { low: row.low, high: row.high })}`}
+        {use}{range && ` – ${say("prices.range",
+          { low: before + row.low, high: before + row.high + (before ? "" : `\u00a0${row.unit}`) })}`}
         {isInvented(row) && ` – ${say("prices.invented")}`}
         {faults.map((says) => <strong key={says} class="price-fault">▲ {says}</strong>)}
       </span>

@@ -1,7 +1,7 @@
 // What will be measured when it is built, and a place to write down what was.
 
 import { useEffect, useId, useState } from "preact/hooks";
-import { figure } from "../answer/figure";
+import { figure, unbroken } from "../answer/figure";
 import { useWork } from "../answer/fetch";
 import { faultWords, runWords } from "../answer/speak";
 import { author, chosenKey, first, job, jobId, serverThere } from "../bench";
@@ -15,7 +15,9 @@ import "./readings.css";
 function whereWords(where: string): string {
   const run = (job.value?.runs as Array<{ id: string }> | undefined)
     ?.find((r) => where.includes(r.id));
-  return run ? where.replace(run.id, say("readings.run_to", { building: runWords(run.id) })) : where;
+  const words = run
+    ? where.replace(run.id, say("readings.run_to", { building: runWords(run.id) })) : where;
+  return unbroken(words);
 }
 
 function KeptRow({ one }: { one: Kept }) {
@@ -90,7 +92,7 @@ function TestRow({ test }: { test: Test }) {
       <div class="test-head">
         <p>
           <strong>{whereWords(test.where)}</strong>
-          <span class="expects">{test.says}</span>
+          <span class="expects">{unbroken(test.says)}</span>
         </p>
         {test.unit && !writing && (
           <button
@@ -162,6 +164,7 @@ export function Readings() {
       </label>
       {asked.failed !== null && <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>}
       {!asked.answer && !asked.failed && <p role="status">{say("readings.waiting")}</p>}
+      {asked.answer && tests.length === 0 && <p>{say("readings.nothing")}</p>}
       {dead.length > 0 && <h2>{say("readings.dead")}</h2>}
       {dead.map((p) => <StepPart key={p.step} step={p} />)}
       {live.length > 0 && <h2>{say("readings.live")}</h2>}

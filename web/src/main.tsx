@@ -1,4 +1,5 @@
 import { render } from "preact";
+import * as bench from "./bench";
 import { begin } from "./bench/begin";
 import { Shell } from "./shell";
 import { keepPage } from "./offline";
@@ -15,3 +16,6 @@ followHash();
 followKeys();
 render(<Shell />, document.getElementById("page")!);
 void begin().then(keepPage);
+
+// For the console and the browser tests: what the rooms have, no more.
+Object.assign(globalThis, { toft: bench });

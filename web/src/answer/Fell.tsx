@@ -8,7 +8,7 @@ import { count, money, percent } from "./figure";
 import { priceOf } from "./Headline";
 import { runAsked } from "./look";
 import type { Nearest } from "./shapes";
-import { keyWords, ruleWords } from "./speak";
+import { keyWords, ruleWords, schemeWords } from "./speak";
 import { Working } from "./Working";
 
 function NearestMiss({ rule, nearest }: { rule: string; nearest: Nearest }) {
@@ -69,7 +69,7 @@ function LeverRow({ lever, currency }: { lever: Lever; currency: string }) {
         {lever.cost_says && <span class="quiet"> ({lever.cost_says})</span>}
       </p>
       <p class="quiet">
-        {say("answer.lever_then", { scheme: lever.scheme, price: money(lever.price, currency) })}</p>
+        {say("answer.lever_then", { scheme: schemeWords(lever.scheme), price: money(lever.price, currency) })}</p>
     </li>
   );
 }

@@ -8,7 +8,7 @@ import { digits, money } from "./figure";
 import { priceOf, roomOf } from "./Headline";
 import { lookedKey, recommendedKey } from "./look";
 import { layoutPlot, nearest, touched, type Layout, type Mark } from "./plot";
-import { sayOr } from "./speak";
+import { sayOr, schemeWords } from "./speak";
 
 /** How a scheme earths, where it does so everywhere alike. */
 export function earthingOf(scheme: SchemeLine): string {
@@ -164,7 +164,7 @@ function SchemeRow({ scheme }: { scheme: SchemeLine }) {
         <span class="scheme-price">{money(price.total, price.currency)}</span>
         <span class="scheme-room">{roomOf(scheme)}</span>
         <span class="scheme-words">
-          {scheme.words}
+          {schemeWords(scheme.words)}
           {marks.length > 0 && <em class="scheme-marks"> – {marks.join(", ")}</em>}
         </span>
       </button>

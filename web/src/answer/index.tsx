@@ -38,15 +38,15 @@ function Chosen({ scheme }: { scheme: Scheme }) {
         <div class="beside">
           <Acts scheme={scheme} />
           <Others />
+          <Pictures />
           <Levers />
+          <Demand />
           <Fell />
           <Earth />
-          <Pictures />
         </div>
         <div class="under">
           <Expected scheme={scheme} />
           <Circuits scheme={scheme} />
-          <Demand />
           <Grounds />
         </div>
       </div>

@@ -2,6 +2,7 @@
 
 import { job } from "../bench";
 import { say, type WordKey } from "../words";
+import { unbroken } from "./figure";
 
 /** The words of a key made at run time, or `otherwise` where there are none. */
 export function sayOr(key: string, otherwise: string): string {
@@ -28,6 +29,17 @@ export function runWords(run: string): string {
   const found = (job.value?.runs as Array<{ id: string; to: string }> | undefined)
     ?.find((r) => r.id === run);
   return found ? buildingWords(found.to) : run;
+}
+
+/** The engine's words of a scheme, with each run named by the building it leads to. */
+export function schemeWords(words: string): string {
+  const runs = (job.value?.runs as Array<{ id: string }> | undefined) ?? [];
+  let said = words;
+  for (const { id } of runs) {
+    if (said.startsWith(`${id}: `)) said = `${runWords(id)}: ${said.slice(id.length + 2)}`;
+    said = said.split(`; ${id}: `).join(`; ${runWords(id)}: `);
+  }
+  return unbroken(said);
 }
 
 /** A place in the job as words, for a fact that the engine has not named yet. */

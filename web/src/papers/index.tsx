@@ -2,6 +2,7 @@
 
 import { useState } from "preact/hooks";
 import { astray } from "../answer/look";
+import { schemeWords } from "../answer/speak";
 import { chosenKey, first } from "../bench";
 import { say } from "../words";
 import { dayOf, isDay } from "./day";
@@ -35,7 +36,7 @@ function OfWhich() {
     <>
       <p class="small">
         {say(astray.value ? "papers.of_looked" : "papers.of_recommended",
-          { rank: answer.chosen.rank, scheme: answer.chosen.words })}
+          { rank: answer.chosen.rank, scheme: schemeWords(answer.chosen.words) })}
       </p>
       {answer.chosen.conditional_on.length > 0 && (
         <p class="conditional">◇ {say("papers.conditional")}</p>

@@ -3,7 +3,7 @@
 import { useEffect, useId, useState } from "preact/hooks";
 import { figure, unbroken } from "../answer/figure";
 import { useWork } from "../answer/fetch";
-import { faultWords, runWords } from "../answer/speak";
+import { faultWords, runWords, schemeWords } from "../answer/speak";
 import { author, chosenKey, first, job, jobId, serverThere } from "../bench";
 import { momentWords } from "../papers/day";
 import { say } from "../words";
@@ -153,7 +153,7 @@ export function Readings() {
       <h1>{say("readings.title")}</h1>
       <p class="unjudged">{say("readings.unjudged")}</p>
       {first.value?.chosen && (
-        <p class="small">{say("readings.of", { scheme: first.value.chosen.words })}</p>
+        <p class="small">{say("readings.of", { scheme: schemeWords(first.value.chosen.words) })}</p>
       )}
       <label class="tester">
         <span>{say("readings.author")}</span>
@@ -164,7 +164,7 @@ export function Readings() {
       </label>
       {asked.failed !== null && <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>}
       {!asked.answer && !asked.failed && <p role="status">{say("readings.waiting")}</p>}
-      {asked.answer && tests.length === 0 && <p>{say("readings.nothing")}</p>}
+      {asked.answer && tests.length === 0 && <p class="readings-nothing">{say("readings.nothing")}</p>}
       {dead.length > 0 && <h2>{say("readings.dead")}</h2>}
       {dead.map((p) => <StepPart key={p.step} step={p} />)}
       {live.length > 0 && <h2>{say("readings.live")}</h2>}

@@ -9,17 +9,31 @@ import { price } from "./format";
 
 type Shape = "meets" | "fails" | "caution" | "unknown";
 
-interface Short { shape: Shape; words: string; price: string }
+interface Short { shape: Shape; verdict: string; words: string; price: string }
+
+const verdictWords: Record<Shape, WordKey> = {
+  meets: "shell.meets", fails: "shell.fails", caution: "shell.with_caution",
+  unknown: "shell.not_known",
+};
+
+/** Unknown is never shown as safe, nor is what wants care. */
+function shapeOf(answer: First, conditional: boolean): Shape {
+  const verdicts = answer.chosen?.findings.map(({ verdict }) => verdict) ?? [];
+  if (verdicts.includes("fails")) return "fails";
+  if (conditional || verdicts.includes("not known")) return "unknown";
+  return verdicts.includes("caution") ? "caution" : "meets";
+}
 
 export function inShort(answer: First | null): Short {
   const line = answer?.schemes.find((scheme) => scheme.key === answer.chosen_key)
     ?? answer?.schemes[0];
-  if (!answer) return { shape: "unknown", words: say("shell.strip_unknown"), price: "" };
-  if (!line) return { shape: "fails", words: say("shell.strip_none"), price: "" };
-  const conditional = !answer.sound || (line.conditional_on?.length ?? 0) > 0;
+  const none = (shape: Shape, words: WordKey): Short =>
+    ({ shape, verdict: say(verdictWords[shape]), words: say(words), price: "" });
+  if (!answer) return none("unknown", "shell.strip_unknown");
+  if (!line) return none("fails", "shell.strip_none");
+  const shape = shapeOf(answer, !answer.sound || (line.conditional_on?.length ?? 0) > 0);
   return {
-    shape: conditional ? "caution" : "meets",
-    words: conditional ? `${line.words} – ${say("shell.strip_conditional")}` : line.words,
+    shape, verdict: say(verdictWords[shape]), words: line.words,
     price: price(line.price.total, line.price.currency),
   };
 }
@@ -56,16 +70,26 @@ export function Strip() {
   const short = inShort(first.value);
   const fault = faults.value[0];
   return (
-    <a class="strip" href="#answer" hidden={sentenceSeen.value} aria-label={say("shell.strip")}
+    <a class="strip" href="#answer" hidden={sentenceSeen.value}
       onClick={(event) => {
         event.preventDefault();
         document.querySelector("#answer")?.scrollIntoView();
       }}>
       <Mark shape={fault ? "unknown" : short.shape} />
       <span class="strip-words">
+        <span class="unseen">{say("shell.strip")}: </span>
         {fault ? say("shell.fault", { says: fault.says }) : short.words}
       </span>
-      <span class="strip-price">{working.value ? say("shell.working") : short.price}</span>
+      <span class="strip-price">
+        {working.value ? say("shell.working") : (
+          <>
+            <b>{fault ? "" : short.price}</b>
+            <span class={`word word-${fault ? "unknown" : short.shape}`}>
+              {fault ? say("shell.not_known") : short.verdict}
+            </span>
+          </>
+        )}
+      </span>
     </a>
   );
 }
@@ -90,7 +114,7 @@ export function Spoken() {
     if (!answer) return;
     const short = inShort(answer);
     const words = short.price
-      ? say("shell.said_answer", { words: short.words, price: short.price })
+      ? say("shell.said_answer", { ...short })
       : say("shell.said_no_answer");
     const timer = setTimeout(() => {
       if (words === last.current) return;

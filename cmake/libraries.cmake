@@ -25,6 +25,13 @@ set_source_files_properties(src/server/http.cpp PROPERTIES
 # Names what the first module goes without.
 set_source_files_properties(src/request/all_verbs.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 
+# What may throw is caught in two places; as a module everything between goes without the code that
+# tidies up behind a throw, which is a fault of the program or a want of memory.
+if(EMSCRIPTEN)
+  set_source_files_properties(src/request/request.cpp src/wasm/engine.cpp PROPERTIES
+    SKIP_UNITY_BUILD_INCLUSION ON COMPILE_OPTIONS "-fexceptions;-fwasm-exceptions")
+endif()
+
 # Links target to each library that the row of folder names and that exists.
 function(link_allowed target visibility folder)
   target_link_libraries(${target} ${visibility} toft_flags toft_fmt)

@@ -12,6 +12,7 @@
 #include <boost/beast/http.hpp>
 
 #include <array>
+#include <cstdlib>
 #include <map>
 #include <set>
 
@@ -80,9 +81,6 @@ std::optional<Response> complaint(const Error& error) {
     if (error == http::error::body_limit) {
         return problem(413, "the body is too large", "send less at once");
     }
-    if (error == beast::error::timeout) {
-        return problem(408, "the request came too slowly", "send it again");
-    }
     if (error == http::error::end_of_stream || error == http::error::partial_message) return {};
     if (error.category() == make_error_code(http::error::bad_method).category()) {
         return problem(400, "this is no HTTP/1.1 request", "see RFC 9112");
@@ -130,6 +128,7 @@ private:
 class Beast : public Server {
 public:
     explicit Beast(const Listening& listening) : limits(listening.limits), signals_(io_) {
+        ends_program_ = listening.signals;
         if (listening.signals) {
             signals_.add(SIGINT);
             signals_.add(SIGTERM);
@@ -170,6 +169,7 @@ private:
     std::map<std::string, std::size_t> of_peer_;
     std::uint16_t port_ = 0;
     bool stopping_ = false;
+    bool ends_program_ = false;
     std::unique_ptr<Pool> desk_;
     std::unique_ptr<Pool> bench_;
 };
@@ -450,6 +450,7 @@ Faults Beast::listen(const Listening& listening) {
 }
 
 void Beast::run(const Service& serving) {
+    Error ignored;
     service = &serving;
     desk_ = std::make_unique<Pool>(limits.desk_threads, limits.waiting_desk);
     bench_ = std::make_unique<Pool>(limits.bench_threads, limits.waiting_bench);
@@ -460,7 +461,10 @@ void Beast::run(const Service& serving) {
         net::co_spawn(io_, accept(acceptor), net::detached);
     }
     io_.run();
+    signals_.clear(ignored);  // whoever asks again ends the program at once
     desk_->stop();
+    const bool ended = bench_->ended_within(limits.grace);
+    if (!ended && ends_program_) std::_Exit(0);  // all that was answered is on the disk
     bench_->stop();
 }
 

@@ -33,7 +33,8 @@ struct Listening {
     std::vector<std::string> addresses = {"127.0.0.1", "::1"};  ///< numeric
     std::uint16_t port = 0;                                     ///< 0 for any that is free
     Limits limits = {};
-    bool signals = false;  ///< SIGINT and SIGTERM stop it
+    /// SIGINT and SIGTERM stop it; work that does not stop within the grace ends with the program.
+    bool signals = false;
 };
 
 class Server {

@@ -30,6 +30,12 @@ cmake_minimum_required(VERSION 3.25)
 find_embedded_files("${SOURCE_DIR}")
 list(LENGTH embedded_paths count)
 
+if(TABLES_ONLY)  # as a module: whoever loads it has jobs and schemas of its own
+  list(FILTER embedded_names EXCLUDE REGEX "^(schema|examples)/")
+  list(FILTER embedded_paths EXCLUDE REGEX "/(schema|examples)/[^/]*$")
+  list(LENGTH embedded_paths count)
+endif()
+
 set(line_of_bytes "")
 foreach(i RANGE 1 24)
   string(APPEND line_of_bytes "[0-9a-f][0-9a-f]")

@@ -8,7 +8,7 @@ string(MD5 names_digest "${embedded_names}")  # a file added or removed must cha
 add_custom_command(
   OUTPUT ${embedded_source}
   COMMAND ${CMAKE_COMMAND} -DSOURCE_DIR=${CMAKE_CURRENT_SOURCE_DIR} -DOUTPUT=${embedded_source}
-          -DNAMES_DIGEST=${names_digest}
+          -DNAMES_DIGEST=${names_digest} -DTABLES_ONLY=$<BOOL:${EMSCRIPTEN}>
           -P ${CMAKE_CURRENT_SOURCE_DIR}/cmake/embed_data.cmake
   DEPENDS ${embedded_paths} cmake/embed_data.cmake
   COMMENT "Embedding data, schemas and the demo"
@@ -82,6 +82,11 @@ if(NOT EMSCRIPTEN)
   set(toft_needs_server ${TOFT_QRENCODE} ${TOFT_SODIUM} Threads::Threads)
 endif()
 
+# A module is to be small (-Oz), but for rooms that the search runs through a hundred thousand times
+# and those that every answer passes through.
+set(toft_quick search price rules circuit device network cable finding study)
+set(toft_brisk base tables field soil earth demand earthing spread tree loss shock codec answer)
+
 set(toft_libraries)
 foreach(folder IN LISTS toft_folders)
   if(folder MATCHES "^(cli|wasm)$")
@@ -109,6 +114,13 @@ foreach(folder IN LISTS toft_folders)
     continue()
   endif()
   list(APPEND toft_libraries toft_${folder})
+  if(EMSCRIPTEN AND sources)
+    if(folder IN_LIST toft_quick)
+      target_compile_options(toft_${folder} PRIVATE -O2)
+    elseif(folder IN_LIST toft_brisk)
+      target_compile_options(toft_${folder} PRIVATE -Os)
+    endif()
+  endif()
 endforeach()
 
 file(GLOB cli_sources CONFIGURE_DEPENDS src/cli/*.cpp)
@@ -118,11 +130,16 @@ if(cli_sources AND NOT EMSCRIPTEN)
   target_link_libraries(toft PRIVATE Threads::Threads)
 endif()
 
+# Two modules: one for what is asked while a job is drawn up, one that draws and writes papers too
+# and is fetched when it is first needed.
 file(GLOB wasm_sources CONFIGURE_DEPENDS src/wasm/*.cpp)
 if(wasm_sources AND EMSCRIPTEN)
-  add_executable(toft_wasm ${wasm_sources})
-  set_target_properties(toft_wasm PROPERTIES OUTPUT_NAME toft SUFFIX .wasm)
-  link_allowed(toft_wasm PRIVATE wasm)
-  target_link_options(toft_wasm PRIVATE --no-entry -sSTANDALONE_WASM -sALLOW_MEMORY_GROWTH=1
-    -sEXPORTED_FUNCTIONS=_malloc,_free)
+  foreach(module toft toft-papers)
+    add_executable(${module}.wasm ${wasm_sources})
+    set_target_properties(${module}.wasm PROPERTIES OUTPUT_NAME ${module} SUFFIX .wasm)
+    link_allowed(${module}.wasm PRIVATE wasm)
+    target_link_options(${module}.wasm PRIVATE --no-entry -sSTANDALONE_WASM -sALLOW_MEMORY_GROWTH=1
+      -sEXPORTED_FUNCTIONS=_malloc,_free)
+  endforeach()
+  target_compile_definitions(toft-papers.wasm PRIVATE TOFT_ALL_VERBS)
 endif()

@@ -48,6 +48,12 @@ public:
           n_(behind.setting.number) {}
 
     void all() {
+        all_but_heat();
+        the_rest();
+    }
+
+    /// What takes least to work out.
+    void all_but_heat() {
         const auto in =
             ledger_.stated({"In", "rating of the circuit's device", n_}, device_.rating, "scheme");
         against(Matter::carries, s_.ib, in);
@@ -60,6 +66,9 @@ public:
             drop();
         }
         disconnect();
+    }
+
+    void the_rest() {
         heat();
         if (s_.duty == Duty::starts) start();
     }
@@ -289,6 +298,10 @@ Standing standing_of(const CircuitDesign<L>& d, bool dip_wished) {
     return s;
 }
 
+bool nearer(const Standing& a, const Standing& b) {
+    return a.tier < b.tier || (a.tier == b.tier && a.worst < b.worst);
+}
+
 const CircuitSetting<Silent>& bare(const CircuitSetting<Silent>& s) { return s; }
 
 const Feed<Silent>& bare(const Feed<Silent>& f) { return f; }
@@ -345,12 +358,15 @@ std::size_t pick(const tables::Catalogue& catalogue, const CircuitSetting<Silent
     Standing nearest{3, std::numeric_limits<double>::infinity()};
     for (std::size_t i = 0; i < s.options.size(); ++i) {
         CircuitDesign<Silent> d;
-        Look<Silent>(silent, {catalogue, s, feed}, s.options[i], s.conductors[i], d).all();
+        const Behind<Silent> behind{catalogue, s, feed};
+        Look<Silent> look(silent, behind, s.options[i], s.conductors[i], d);
+        look.all_but_heat();
+        // Whatever else is looked at only makes it stand worse.
+        if (!nearer(standing_of(d, s.dip_wished), nearest)) continue;
+        look.the_rest();
         const Standing found = standing_of(d, s.dip_wished);
         if (found.tier == 0) return i;
-        if (found.tier > nearest.tier ||
-            (found.tier == nearest.tier && found.worst >= nearest.worst))
-            continue;
+        if (!nearer(found, nearest)) continue;
         nearest = found;
         best = i;
     }

@@ -31,7 +31,7 @@ struct NoSink {
 
 /// Takes the dust of binary sums off an amount that is whole pennies anyway.
 inline Pounds without_dust(Pounds amount) {
-    return Pounds(std::round(amount.number() * 100) / 100);
+    return Pounds(std::floor(amount.number() * 100 + 0.5) / 100);
 }
 inline Traced<Pounds> without_dust(const Traced<Pounds>& amount) {
     return traced(without_dust(amount.value), amount.expression);

@@ -14,7 +14,6 @@ Verb first_verb();
 Verb levers_verb();
 Verb paper_verb();
 Verb picture_verb();
-Verb place_verb();  ///< the picture verb with the picture of the place alone
 Verb prices_verb();
 Verb readings_verb();
 Verb why_verb();

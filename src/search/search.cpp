@@ -129,7 +129,11 @@ private:
         if (route.finding.failures == 0) look_at_near_misses(s.scheme);
         blocked_.assign(heads_.ladders(), std::numeric_limits<std::size_t>::max());
         best_ = best_like(s);
-        for (const JudgedHead* head : heads_.live()) {
+        const auto& live = heads_.live();
+        const std::size_t hopeless = first_hopeless(route);
+        result_.set_aside += static_cast<long>(live.size() - hopeless);
+        for (std::size_t i = 0; i < hopeless; ++i) {
+            const JudgedHead* head = live[i];
             if (set_aside(promise_with(route, *head))) {
                 ++result_.set_aside;
             } else if (head->rung >= blocked_[head->ladder]) {
@@ -177,8 +181,22 @@ private:
     bool set_aside(const Promise& p) const {
         if (collects_ && !never_first(p.span, p.dependability)) return false;
         if (options_.first_only) return sound_.first && surely_first(*sound_.first, p);
-        return best_ && surely_before(*best_, p.total, p.headroom, prefer_) &&
-               sound_.front.beats(p.total, p.headroom, p.dependability) && !may_be_thrift(p);
+        return best_ && surely_before(*best_, p.total, p.headroom, prefer_) && !may_be_thrift(p) &&
+               sound_.front.beats(p.total, p.headroom, p.dependability);
+    }
+
+    /// Place of the first live head from which on all are set aside on that route, even if they
+    /// left it all the headroom it has itself: heads stand by rising price. Where open facts may
+    /// turn their order round there is none.
+    std::size_t first_hopeless(const JudgedRoute& route) const {
+        const auto& live = heads_.live();
+        if (collects_) return live.size();
+        const auto at = std::partition_point(live.begin(), live.end(), [&](const auto* head) {
+            Promise promise = promise_with(route, *head);
+            promise.headroom = route.finding.headroom;
+            return !set_aside(promise);
+        });
+        return static_cast<std::size_t>(at - live.begin());
     }
 
     bool may_be_thrift(const Promise& p) const {

@@ -24,10 +24,18 @@ std::string& result() {
     return text;
 }
 
+const std::vector<request::Verb>& verbs() {
+#ifdef TOFT_ALL_VERBS
+    return request::verbs();
+#else
+    return request::first_verbs();
+#endif
+}
+
 std::string worked(std::string_view verb, std::string_view body) {
     static Outcome<request::Bench> bench = request::Bench::load();
     if (!bench) return codec::write_faults(bench.error());
-    return request::answer(request::first_verbs(), *bench, verb, body);
+    return request::answer(verbs(), *bench, verb, body);
 }
 
 std::string_view text_at(const char* start, int length) {

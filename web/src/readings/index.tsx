@@ -160,7 +160,8 @@ export function Readings() {
         <span>{say("readings.author")}</span>
         <input
           type="text" autocomplete="name" value={author.value}
-          onChange={(e) => { author.value = e.currentTarget.value.trim(); }}
+          onInput={(e) => { author.value = e.currentTarget.value; }}
+          onBlur={() => { author.value = author.peek().trim(); }}
         />
       </label>
       {asked.failed !== null && <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>}

@@ -16,6 +16,7 @@ site::Metalwork read_metal(Reader& in) {
     metal.bonded_at_house = in.answer("bonded_at_house");
     metal.resistance_to_met = in.fact<Ohms>("resistance_to_met_kohm", {0, 1e6}, 1000);
     metal.distance = in.fact<Metres>("distance_m", {0, 1000});
+    in.places("through_m");
     in.finish();
     return metal;
 }
@@ -84,28 +85,15 @@ void read_place(Reader& in, site::Building& b) {
     b.spread_of_fire_risk = in.answer("spread_of_fire_risk");
 }
 
-/// [x, y] in metres from the house.
-void read_position(Reader& in, site::Building& b) {
-    const Json* at = in.takes("at_m");
-    if (!at) return;
-    const auto coordinate = [](const Json& n) {
-        return n.is_number() && n.get<double>() >= -2000 && n.get<double>() <= 2000;
-    };
-    if (!at->is_array() || at->size() != 2 || !coordinate(at->at(0)) || !coordinate(at->at(1))) {
-        in.fault("wrong-kind", "at_m",
-                 "at_m must be two numbers of -2000 to 2000, metres east and north of the house");
-        return;
-    }
-    b.at_x_m = at->at(0).get<double>();
-    b.at_y_m = at->at(1).get<double>();
-}
-
 site::Building read_building(Reader& in, const tables::Catalogue& catalogue) {
     site::Building b;
     b.id = in.text("id", true);
     b.name = in.text("name");
     read_place(in, b);
-    read_position(in, b);
+    if (const auto at = in.place("at_m")) {
+        b.at_x_m = at->east;
+        b.at_y_m = at->north;
+    }
     b.metalwork_surveyed = in.has("metalwork");
     for (Reader& metal : in.objects("metalwork", 50)) b.metalwork.push_back(read_metal(metal));
     if (auto electrode = in.object("electrode")) b.electrode = read_electrode(*electrode);

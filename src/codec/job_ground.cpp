@@ -213,6 +213,7 @@ site::Electrode read_electrode(Reader& in) {
     e.resistance = in.fact<Ohms>("resistance_ohm", {0.1, 100000});
     read_spikes(in, e);
     e.from_house_earth = in.fact<Metres>("from_house_earth_m", {0, 2000});
+    in.place("at_m");
     check_shape(in, e);
     in.finish();
     return e;

@@ -93,6 +93,7 @@ site::Leg read_leg(Reader& in, const tables::Catalogue& catalogue) {
     leg.concealed = in.answer("concealed");
     leg.height = in.fact<Metres>("height_m", {1, 30});
     leg.trench = in.text("trench");
+    in.places("through_m");
     read_leg_cable(in, catalogue, leg);
     in.finish();
     return leg;

@@ -34,6 +34,18 @@ std::string shown(std::string text) {
     return text;
 }
 
+constexpr double farthest = 2000;
+constexpr std::size_t most_places = 100;
+constexpr const char* one_place =
+    "two numbers of -2000 to 2000, metres east and north of the house";
+
+bool is_place(const Json& node) {
+    const auto coordinate = [](const Json& n) {
+        return n.is_number() && std::fabs(n.get<double>()) <= farthest;
+    };
+    return node.is_array() && node.size() == 2 && coordinate(node.at(0)) && coordinate(node.at(1));
+}
+
 }  // namespace
 
 void Reader::note(Fault fault) {
@@ -207,6 +219,44 @@ std::vector<Reader> Reader::objects(const char* key, std::size_t most) {
         }
     }
     return readers;
+}
+
+std::optional<Place> Reader::place(const char* key) {
+    const Json* node = at(key, false);
+    if (!node) return std::nullopt;
+    if (is_place(*node)) return Place{node->at(0).get<double>(), node->at(1).get<double>()};
+    fault("wrong-kind", key, fmt::format("{} must be {}", key, one_place));
+    return std::nullopt;
+}
+
+std::vector<Place> Reader::places(const char* key) {
+    std::vector<Place> found;
+    const Json* node = at(key, false);
+    if (!node) return found;
+    if (!node->is_array()) {
+        fault("wrong-kind", key,
+              fmt::format("{} must be a list of places, each {}", key, one_place));
+        return found;
+    }
+    if (node->empty() || node->size() > most_places) {
+        fault("too-many", key,
+              fmt::format("{} holds {} places; 1 to {} are read: leave it out, or keep the corners "
+                          "only",
+                          key, node->size(), most_places));
+        return found;
+    }
+    for (std::size_t i = 0; i < node->size(); ++i) {
+        if (is_place(node->at(i))) {
+            found.push_back({node->at(i).at(0).get<double>(), node->at(i).at(1).get<double>()});
+        } else {
+            note({"wrong-kind",
+                  fmt::format("{}/{}", child_pointer(pointer_, key), i),
+                  fmt::format("a place is {}", one_place),
+                  "",
+                  {}});
+        }
+    }
+    return found;
 }
 
 std::vector<std::string> Reader::list_of(const char* key, const std::vector<std::string>& allowed) {

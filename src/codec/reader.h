@@ -20,6 +20,12 @@ struct Range {
     bool whole = false;  ///< only whole numbers
 };
 
+/// A place on the plan of a job: [metres east, metres north] of the house, each from -2000 to 2000.
+struct Place {
+    double east;
+    double north;
+};
+
 class Reader {
 public:
     Reader(const Json& node, std::string pointer, Faults& faults)
@@ -57,6 +63,10 @@ public:
     std::optional<Reader> object(const char* key, bool required = false);
     /// A list of objects, at most `most`.
     std::vector<Reader> objects(const char* key, std::size_t most);
+    /// Where something stands on the plan; nothing when left out.
+    std::optional<Place> place(const char* key);
+    /// A list of 1 to 100 places along a line; empty when left out.
+    std::vector<Place> places(const char* key);
     /// A list of listed words.
     std::vector<std::string> list_of(const char* key, const std::vector<std::string>& allowed);
 

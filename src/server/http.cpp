@@ -92,7 +92,7 @@ std::optional<Response> complaint(const Error& error) {
 
 class Beast;
 
-/// One connection.
+/// One connection. Whoever starts `run` or `turn_away` keeps it until they end.
 class Session : public std::enable_shared_from_this<Session> {
 public:
     Session(Beast& server, tcp::socket socket, Peer peer)
@@ -113,7 +113,7 @@ private:
     Awaitable<bool> send(std::string_view bytes);
     Awaitable<void> send_events(std::shared_ptr<Channel> channel);
     Awaitable<void> close_kindly();
-    Awaitable<bool> refuse(Response response, bool head);
+    Awaitable<bool> refuse(Response response);
     void watch(std::function<void()> on_gone);
 
     Beast& server_;
@@ -177,15 +177,13 @@ private:
 // One connection ----------------------------------------------------------------------------------
 
 Awaitable<void> Session::run() {
-    const auto self = shared_from_this();
-    while (co_await turn()) {
-    }
+    bool more = true;
+    while (more) more = co_await turn();
     co_await close_kindly();
     server_.forget(this);
 }
 
 Awaitable<void> Session::turn_away() {
-    const auto self = shared_from_this();
     Response full = problem(503, "too many connections are open", "try again in a moment");
     full.headers.emplace_back("Retry-After", "1");
     WireMode mode;
@@ -203,32 +201,42 @@ void Session::leave() {
     if (!busy_) stream_.cancel();
 }
 
+// g++ 12 makes wrong code of co_await within conditions and of temporaries that live across one:
+// each stands alone, on names.
+
 /// One request and its answer; whether another may follow.
 Awaitable<bool> Session::turn() {
     Parser parser;
     parser.header_limit(static_cast<std::uint32_t>(server_.limits.header));
     parser.body_limit(std::numeric_limits<std::uint64_t>::max());  // until the route is known
-    if (!co_await read_head(parser)) co_return false;
+    const bool headed = co_await read_head(parser);
+    if (!headed) co_return false;
     Request request = request_of(parser, peer_);
     Admission admission = server_.service->admit(request);
-    const bool head = request.method == Method::head;
+    WireMode mode{parser.keep_alive() && !server_.stopping(), request.method == Method::head};
+    Response response;
     if (admission.refusal) {
-        const bool whole = parser.is_done();
-        if (!whole) co_return co_await refuse(std::move(*admission.refusal), head);
-        const WireMode mode{parser.keep_alive() && !server_.stopping(), head};
-        co_return co_await write(std::move(*admission.refusal), mode) && mode.keep_alive;
+        mode.keep_alive = mode.keep_alive && parser.is_done();
+        response = std::move(*admission.refusal);
+    } else {
+        const bool bodied = co_await read_body(parser, admission);
+        if (!bodied) co_return false;
+        request.body = std::move(parser.get().body());
+        if (admission.worker == Worker::at_once) {
+            response = server_.service->answer(request);
+        } else {
+            response = co_await worked(std::move(request), admission.worker);
+        }
     }
-    if (!co_await read_body(parser, admission)) co_return false;
-    const WireMode mode{parser.keep_alive() && !server_.stopping(), head};
-    request.body = std::move(parser.get().body());
-    Response response = admission.worker == Worker::at_once
-                            ? server_.service->answer(request)
-                            : co_await worked(std::move(request), admission.worker);
-    co_return co_await write(std::move(response), mode) && mode.keep_alive && !server_.stopping();
+    const bool written = co_await write(std::move(response), mode);
+    co_return written&& mode.keep_alive && !server_.stopping();
 }
 
-Awaitable<bool> Session::refuse(Response response, bool head) {
-    co_await write(std::move(response), WireMode{false, head});
+/// The last word on this connection.
+Awaitable<bool> Session::refuse(Response response) {
+    WireMode mode;
+    mode.keep_alive = false;
+    co_await write(std::move(response), mode);
     co_return false;
 }
 
@@ -246,25 +254,30 @@ Awaitable<bool> Session::read_head(Parser& parser) {
     stream_.expires_after(server_.limits.header_time);
     co_await http::async_read_header(stream_, buffer_, parser, noting(error));
     if (!error) co_return true;
-    if (auto said = complaint(error)) co_await refuse(std::move(*said), false);
+    std::optional<Response> said = complaint(error);
+    if (said) co_await refuse(std::move(*said));
     co_return false;
 }
 
 Awaitable<bool> Session::read_body(Parser& parser, const Admission& admission) {
     const auto length = parser.content_length();
     if (length && *length > admission.body_limit) {
-        co_return co_await refuse(*complaint(http::error::body_limit), false);
+        std::optional<Response> too_large = complaint(http::error::body_limit);
+        co_await refuse(std::move(*too_large));
+        co_return false;
     }
     parser.body_limit(admission.body_limit);
     if (parser.is_done()) co_return true;
     if (beast::iequals(parser.get()[http::field::expect], "100-continue")) {
-        if (!co_await send("HTTP/1.1 100 Continue\r\n\r\n")) co_return false;
+        const bool told = co_await send("HTTP/1.1 100 Continue\r\n\r\n");
+        if (!told) co_return false;
     }
     Error error;
     stream_.expires_after(server_.limits.body_time);
     co_await http::async_read(stream_, buffer_, parser, noting(error));
     if (!error) co_return true;
-    if (auto said = complaint(error)) co_await refuse(std::move(*said), false);
+    std::optional<Response> said = complaint(error);
+    if (said) co_await refuse(std::move(*said));
     co_return false;
 }
 
@@ -330,11 +343,9 @@ Awaitable<bool> Session::write(Response response, const WireMode& mode) {
     const std::string_view body = response.lasting.empty() ? response.body : response.lasting;
     std::string head = head_of(response, body.size(), mode);
     if (response.channel && !mode.head_only) {
-        if (!co_await send(head)) {
-            response.channel->leave();
-            co_return false;
-        }
-        co_await send_events(response.channel);
+        const bool begun = co_await send(head);
+        if (begun) co_await send_events(response.channel);
+        response.channel->leave();
         co_return false;
     }
     constexpr std::size_t at_once = 64u << 10;  // in one piece with the headers
@@ -342,7 +353,8 @@ Awaitable<bool> Session::write(Response response, const WireMode& mode) {
     if (!bodyless && body.size() <= at_once) head += body;
     const bool sent = co_await send(head);
     if (!sent || bodyless || body.size() <= at_once) co_return sent;
-    co_return co_await send(body);
+    const bool whole = co_await send(body);
+    co_return whole;
 }
 
 Awaitable<void> Session::send_events(std::shared_ptr<Channel> channel) {
@@ -360,16 +372,20 @@ Awaitable<void> Session::send_events(std::shared_ptr<Channel> channel) {
     });
     for (;;) {
         const Channel::Taken taken = channel->take();
-        if (!taken.text.empty() && !co_await send(taken.text)) break;
+        if (!taken.text.empty()) {
+            const bool sent = co_await send(taken.text);
+            if (!sent) break;
+        }
         if (taken.last || channel->gone()) break;
         if (!taken.text.empty()) continue;
         Error error;
         stream_.expires_never();
         timer_.expires_after(server_.limits.heartbeat);
         co_await timer_.async_wait(noting(error));
-        if (!error && !co_await send(": still here\n\n")) break;
+        if (error) continue;  // woken
+        const bool alive = co_await send(": still here\n\n");
+        if (!alive) break;
     }
-    channel->leave();
     channel_.reset();
 }
 
@@ -380,7 +396,8 @@ Awaitable<void> Session::close_kindly() {
     std::array<char, 4096> rest{};
     stream_.expires_after(std::chrono::seconds(1));
     for (std::size_t read = 0; !error && read < (1u << 20);) {
-        read += co_await stream_.async_read_some(net::buffer(rest), noting(error));
+        const std::size_t got = co_await stream_.async_read_some(net::buffer(rest), noting(error));
+        read += got;
     }
     stream_.close();
 }
@@ -469,11 +486,13 @@ Awaitable<void> Beast::accept(tcp::acceptor& acceptor) {
         const Peer peer{remote.address().to_string(), remote.address().is_loopback()};
         const auto session = std::make_shared<Session>(*this, std::move(socket), peer);
         if (!room_for(peer)) {
-            net::co_spawn(io_, session->turn_away(), net::detached);
+            net::co_spawn(
+                io_, [session] { return session->turn_away(); }, net::detached);
             continue;
         }
         enter(session.get());
-        net::co_spawn(io_, session->run(), net::detached);
+        net::co_spawn(
+            io_, [session] { return session->run(); }, net::detached);
     }
 }
 

@@ -12,8 +12,8 @@ namespace toft::store {
 
 namespace {
 
-constexpr std::size_t longest_words = 2000;  // bytes of a note, a unit, a title
-constexpr std::size_t longest_name = 100;    // bytes of a file's name
+constexpr std::size_t longest_words = 2000;     // bytes of a note, a unit, a title
+constexpr std::size_t longest_file_name = 100;  // bytes of a file's name
 
 void note(Faults& faults, const char* code, const std::string& pointer, std::string says) {
     faults.push_back({code, pointer, std::move(says), "", {}});
@@ -40,7 +40,7 @@ bool is_of_type(const NewPhoto& photo) {
 }
 
 bool good_name(const std::string& name) {
-    return !name.empty() && name.size() <= longest_name && name.front() != '.' &&
+    return !name.empty() && name.size() <= longest_file_name && name.front() != '.' &&
            std::all_of(name.begin(), name.end(), [](char c) {
                return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
                       c == '.' || c == '-' || c == '_';

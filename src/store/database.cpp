@@ -28,8 +28,6 @@ Fault no_store(const std::string& path) {
                                                path));
 }
 
-bool no_room(int error) { return error == ENOSPC || error == EDQUOT || error == EFBIG; }
-
 }  // namespace
 
 Fault Database::fault() const {
@@ -58,10 +56,10 @@ Fault Database::fault() const {
             return fault_of("cannot-open", "the file cannot be opened: " + words +
                                                ". Look whether it is still there");
         default:
-            if (no_room(sqlite3_system_errno(handle_))) {
-                return fault_of("disk-full",
-                                "nothing was written: the disk is full. Make room and "
-                                "try again");
+            if (extended == SQLITE_IOERR_WRITE) {
+                return fault_of("disk",
+                                "nothing was written: the disk took no more (a quota is "
+                                "used up, or it fails). Make room, or look at the disk");
             }
             return fault_of("disk", "nothing was written: " + words + ". Look at the disk");
     }
@@ -102,19 +100,22 @@ Faults Database::connect(const std::string& path, const Options& options) {
                                                   "right to",
                                                   path))};
     }
-    return run("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF");
+    return {};
 }
 
-/// Whether the file is ours, or new, and no newer than this program.
+/// Whether the file is ours, or new, and no newer than this program. Asked at one go: another
+/// program may be making it.
 Faults Database::known(const std::string& path) {
-    const auto id = number("PRAGMA application_id");
-    if (!id) {
-        const bool foreign = (sqlite3_extended_errcode(handle_) & 0xff) == SQLITE_NOTADB;
-        return {foreign ? no_store(path) : id.error().front()};
-    }
+    Faults faults = run("BEGIN");
+    if (!faults.empty()) return faults;
     const auto tables = number("SELECT count(*) FROM sqlite_master");
+    const bool foreign = (sqlite3_extended_errcode(handle_) & 0xff) == SQLITE_NOTADB;
+    const auto id = number("PRAGMA application_id");
     const auto version = number("PRAGMA user_version");
+    run("COMMIT");
+    if (foreign) return {no_store(path)};
     if (!tables) return tables.error();
+    if (!id) return id.error();
     if (!version) return version.error();
     if (*id != application_id && (*id != 0 || *tables != 0)) return {no_store(path)};
     if (*version > newest_version()) {
@@ -126,24 +127,26 @@ Faults Database::known(const std::string& path) {
     return {};
 }
 
-/// Write-ahead logging. Of several programs that open a new file at once all but one are told to
-/// wait, and not always by the busy handler.
+/// Write-ahead logging, and commits that are on the disk. Of several programs that open a new file
+/// at once all but one are told to wait, and not always by the busy handler.
 Faults Database::log_ahead(int patience_ms) {
     const auto give_up = std::chrono::steady_clock::now() + std::chrono::milliseconds(patience_ms);
     for (;;) {
         const Faults faults = run("PRAGMA journal_mode = WAL");
-        if (faults.empty() || faults.front().code != "locked") return faults;
+        if (faults.empty()) return run("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL");
+        if (faults.front().code != "locked") return faults;
         if (std::chrono::steady_clock::now() > give_up) return faults;
         std::this_thread::sleep_for(std::chrono::milliseconds(2));
     }
 }
 
-Outcome<std::unique_ptr<Database>> Database::open(const std::string& path, const Options& options) {
+Outcome<std::unique_ptr<Database>> Database::open(const std::string& path, const Options& options,
+                                                  long form) {
     std::unique_ptr<Database> database(new Database);
     Faults faults = database->connect(path, options);
     if (faults.empty()) faults = database->known(path);
     if (faults.empty()) faults = database->log_ahead(options.patience_ms);
-    if (faults.empty()) faults = migrate(*database, newest_version());
+    if (faults.empty()) faults = migrate(*database, form);
     if (faults.empty() && options.most_bytes > 0) {
         const auto page = database->number("PRAGMA page_size");
         if (!page) return failed(page.error());

@@ -14,8 +14,9 @@ namespace toft::store {
 /// Owns the handle.
 class Database {
 public:
-    /// Opened, known to be ours or new, in WAL mode and up to date.
-    static Outcome<std::unique_ptr<Database>> open(const std::string& path, const Options& options);
+    /// Opened, known to be ours or new, in WAL mode and brought up to a form (tests ask for older).
+    static Outcome<std::unique_ptr<Database>> open(const std::string& path, const Options& options,
+                                                   long form);
     ~Database();
     Database(const Database&) = delete;
     Database& operator=(const Database&) = delete;

@@ -12,7 +12,7 @@ namespace {
 // Names of our own begin with a dot, which no caller's may.
 constexpr const char* price_name = ".own-prices.name";
 constexpr const char* price_csv = ".own-prices.csv";
-constexpr std::size_t longest_name = 100;
+constexpr std::size_t longest_setting_name = 100;
 
 std::optional<std::string> read(Work& work, const std::string& name) {
     Rows rows(work, "SELECT text FROM setting WHERE name = ?", name);
@@ -29,9 +29,9 @@ void drop(Work& work, const std::string& name) {
 }
 
 void check_name(Work& work, const std::string& name) {
-    if (!name.empty() && name.size() <= longest_name && name.front() != '.') return;
-    work.fail("bad-name",
-              fmt::format("a setting's name has 1 to {} bytes and no dot before it", longest_name));
+    if (!name.empty() && name.size() <= longest_setting_name && name.front() != '.') return;
+    work.fail("bad-name", fmt::format("a setting's name has 1 to {} bytes and no dot before it",
+                                      longest_setting_name));
 }
 
 }  // namespace

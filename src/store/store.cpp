@@ -1,6 +1,6 @@
 #include "store/store.h"
 
-#include "store/database.h"
+#include "store/migrations.h"
 
 #include <sys/stat.h>
 
@@ -15,7 +15,7 @@ Store::Store(Store&& other) noexcept = default;
 Store& Store::operator=(Store&& other) noexcept = default;
 
 Outcome<Store> open(const std::string& path, const Options& options) {
-    auto database = Database::open(path, options);
+    auto database = Database::open(path, options, newest_version());
     if (!database) return failed(database.error());
     return Store(std::move(*database));
 }

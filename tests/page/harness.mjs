@@ -89,7 +89,7 @@ function listening(child) {
         const timer = setTimeout(() => failed(new Error(`no address in: ${said}`)), 20_000);
         const hear = (bytes) => {
             said += bytes;
-            const found = said.match(/http:\/\/127\.0\.0\.1:\d+\//);
+            const found = said.match(/http:\/\/(localhost|127\.0\.0\.1):\d+\//);
             if (!found) return;
             clearTimeout(timer);
             done(found[0]);

@@ -173,6 +173,8 @@ export interface Job {
       resistance_to_met_kohm?: Fact | null;
       /** From the building, for a part that does not enter it, such as a fence, in metres. */
       distance_m?: Fact | null;
+      /** Where the part runs, for the picture of the place: from where it comes to the building. No calculation reads it. */
+      through_m?: [number, number][] | null;
     }> | null;
     /** Distance from the building to the nearest thing joined to the house's earth that a person may touch, in metres. */
     reach_of_house_earth_m?: Fact | null;
@@ -213,6 +215,8 @@ export interface Job {
       }> | null;
       /** From the electrode to the nearest buried metal on the house's earth, in metres. */
       from_house_earth_m?: Fact | null;
+      /** Where it stands, for the picture of the place: metres east and metres north of the house, each from -2000 to 2000. No calculation reads it. */
+      at_m?: [number, number] | null;
     } | null;
     /** Circuits of the building; their loads are added up when the building states none. */
     circuits?: Array<{
@@ -325,6 +329,8 @@ export interface Job {
       concealed?: boolean | null;
       /** Height of an overhead leg over what it crosses, in metres. */
       height_m?: Fact | null;
+      /** Where the leg passes, for the picture of the place, in order from the feeding end; the last is where it ends. No calculation reads it: length_m says how long it is. */
+      through_m?: [number, number][] | null;
     }>;
     /** What is to go the run's way besides the supply; the answer says what it asks for. */
     also_carries?: Array<"two-way lighting" | "switching" | "alarm" | "telephone" | "data"> | null;

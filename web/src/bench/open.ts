@@ -10,17 +10,14 @@ import { heard, serverThere, tryServer, unheard } from "./reach";
 import { catchUp, device, pushOthers, pusher, recallSteps, save, take } from "./save";
 import { ask, author, chosenKey, faults, first, job, jobId, levers } from "./state";
 
-/** The least a job can say: a house, a building, a run between them. */
+/** A job of which nothing is known yet but that there is a house: the earthing too is found out. */
 export function blankJob(title?: string): Job {
   return {
     format: "toft-job/1",
     ...(title ? { title } : {}),
-    intake: { earthing: "TN-C-S" },
-    buildings: [{ id: "house", at: "origin" }, { id: "outbuilding", at_m: [20, 8] }],
-    runs: [{
-      id: "feed", from: "house", to: "outbuilding",
-      legs: [{ method: "buried direct", length_m: 25 }],
-    }],
+    intake: {} as Job["intake"],
+    buildings: [{ id: "house", at: "origin" }],
+    runs: [],
   };
 }
 

@@ -1,0 +1,104 @@
+import { useEffect, useState } from "preact/hooks";
+import { faults, get, job, ownPrices, set } from "../../bench";
+import type { First, Job } from "../../contract";
+import { EngineFaults, work } from "../../engine";
+import { Choice } from "../../fact/Choice";
+import { rowOf } from "../../fact/kinds";
+import { called, wordTold } from "../../fact/words";
+import { say } from "../../words";
+
+const fact = "/intake/earthing";
+const words = () => rowOf(fact)!.words!;
+
+interface Outcome {
+  earthing: string;
+  says: string;
+}
+
+function outcomeOf(earthing: string, answer: First): Outcome {
+  const best = answer.schemes[0];
+  if (!best) return { earthing, says: say("place.if_none") };
+  const { total, currency } = best.price;
+  const price = new Intl.NumberFormat("en-GB", { style: "currency", currency, maximumFractionDigits: 0 })
+    .format(total);
+  return { earthing, says: `${best.sentence} ${say("place.if_price", { price })}` };
+}
+
+/** The answer for each earthing the supply might have; nothing while other facts are missing. */
+async function outcomes(stated: Job, prices: string | null): Promise<Outcome[]> {
+  const found: Outcome[] = [];
+  for (const earthing of words()) {
+    const tried = { ...stated, intake: { ...stated.intake, earthing } } as Job;
+    try {
+      found.push(outcomeOf(earthing, await work("first", { job: tried, ...(prices ? { prices } : {}) })));
+    } catch (error) {
+      if (error instanceof EngineFaults) return [];
+      throw error;
+    }
+  }
+  return found;
+}
+
+/** While nobody knows the earthing: what the answer would be for each, and that none of it holds. */
+export function EarthingOpen() {
+  const [found, setFound] = useState<Outcome[]>([]);
+  const open = job.value !== null && !get(fact);
+  const only = faults.value.length === 1;
+  useEffect(() => {
+    let now = true;
+    if (!open || !only) setFound([]);
+    else {
+      void outcomes(job.value!, ownPrices.value)
+        .then((all) => { if (now) setFound(all); })
+        .catch((error: unknown) => console.warn(error));
+    }
+    return () => { now = false; };
+  }, [job.value, open, only]);
+  if (!open) return null;
+  return (
+    <div class="open-earthing">
+      <p><strong>{say("place.earthing_matters")}</strong> {say("place.earthing_hangs")}</p>
+      {found.length > 0 && (
+        <dl>
+          {found.map(({ earthing, says }) => (
+            <div key={earthing}><dt>{say("place.if_earthing", { earthing })}</dt><dd>{says}</dd></div>
+          ))}
+        </dl>
+      )}
+    </div>
+  );
+}
+
+function HowToTell() {
+  return (
+    <details class="more">
+      <summary>{say("place.tell_earthing")}</summary>
+      <p>{say("place.tell_look")}</p>
+      <ul>
+        <li>{say("place.tell_tns")}</li>
+        <li>{say("place.tell_tncs")}</li>
+        <li>{say("place.tell_tt")}</li>
+      </ul>
+      <p>{say("place.tell_deceives")}</p>
+    </details>
+  );
+}
+
+export function EarthingField({ big, onTaken, closed }: { big?: boolean; onTaken?: () => void; closed?: boolean }) {
+  const stated = get<string | null>(fact) ?? null;
+  const options = words().map((word) => ({ value: word, text: word, tell: wordTold(fact, word) }));
+  return (
+    <>
+      <Choice
+        legend={called(fact)} big={big} value={stated ?? "?"}
+        options={closed ? options : [...options, { value: "?", text: say("fact.not_known") }]}
+        onChoose={(word) => {
+          set(fact, word === "?" ? undefined : word, say("fact.changed", { what: called(fact) }));
+          if (word !== "?") onTaken?.();
+        }}
+      />
+      <HowToTell />
+      <EarthingOpen />
+    </>
+  );
+}

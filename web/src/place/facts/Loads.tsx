@@ -1,0 +1,120 @@
+import { useState } from "preact/hooks";
+import { get } from "../../bench";
+import { Choice } from "../../fact/Choice";
+import { Field } from "../../fact/Field";
+import { rowOf } from "../../fact/kinds";
+import { typed } from "../../fact/value";
+import { wordSaid } from "../../fact/words";
+import { say } from "../../words";
+import { addCircuit, remove } from "../edits";
+import type { Circuit } from "../job";
+import { edit } from "../state";
+import { figureSaid } from "../telling";
+
+const shortList = ["socket radial", "lighting", "fixed load", "motor", "vehicle charging"];
+
+function AddCircuit({ building }: { building: string }) {
+  const kinds = rowOf(`${building}/circuits/0/kind`)!.words!;
+  const [kind, setKind] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
+  const [power, setPower] = useState("");
+  const offered = all ? [...shortList, ...kinds.filter((k) => !shortList.includes(k))] : shortList;
+  const pointer = `${building}/circuits/0/kind`;
+  const kilowatts = typed(power);
+  const add = () => {
+    if (!kind) return;
+    const name = wordSaid(pointer, kind);
+    const circuit: Circuit = { name: name[0]!.toUpperCase() + name.slice(1), kind };
+    if (kilowatts !== null && kilowatts >= 0 && kilowatts <= 100) {
+      circuit.load_w = { value: Math.round(kilowatts * 1000), basis: "declared" };
+    }
+    edit(say("place.did.circuit"), (job) => { addCircuit(job, building, circuit); });
+    setKind(null);
+    setPower("");
+  };
+  return (
+    <div class="add">
+      <Choice
+        legend={say("place.load_add")} value={kind} onChoose={setKind}
+        options={offered.map((word) => ({ value: word, text: wordSaid(pointer, word) }))}
+      />
+      {!all && <button type="button" class="plainly" onClick={() => setAll(true)}>{say("place.load_all")}</button>}
+      {kind && (
+        <form class="field figure row" onSubmit={(e) => { e.preventDefault(); add(); }}>
+          <label for="new-load">{say("place.load_power", { what: wordSaid(pointer, kind) })}</label>
+          <input
+            id="new-load" inputMode="decimal" autocomplete="off" value={power}
+            onInput={(e) => setPower(e.currentTarget.value)}
+          />
+          <span class="unit">kW</span>
+          <button type="submit" class="press">{say("place.add")}</button>
+        </form>
+      )}
+    </div>
+  );
+}
+
+const few = ["name", "load_w", "length_m"];
+
+function CircuitFacts({ pointer, circuit }: { pointer: string; circuit: Circuit }) {
+  const [open, setOpen] = useState(false);
+  const motor = circuit.kind === "motor" || circuit.kind === "pump";
+  const keys = [
+    ...few, "power_factor", ...(motor ? ["starting_multiple", "starts_per_hour", "drive"] : []),
+    "continuous", "later", "kind",
+  ];
+  const load = figureSaid(circuit.load_w, "kW", 1000);
+  return (
+    <li>
+      <button type="button" class="thing-line" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span>{circuit.name}</span> <span>{load}</span>
+      </button>
+      {open && (
+        <div class="inner">
+          {keys.map((key) => <Field key={key} pointer={`${pointer}/${key}`} />)}
+          <button
+            type="button" class="plainly"
+            onClick={() => { edit(say("place.did.remove"), (job) => remove(job, pointer)); }}
+          >{say("place.remove", { what: circuit.name })}</button>
+        </div>
+      )}
+    </li>
+  );
+}
+
+/** What a building will use: one figure for all of it, or what it feeds, one by one. */
+export function Loads({ building }: { building: string }) {
+  const circuits = get<Circuit[] | null>(`${building}/circuits`) ?? [];
+  const stated = get(`${building}/load_w`) != null || get(`${building}/load_a`) != null;
+  const [whole, setWhole] = useState(circuits.length === 0);
+  const asWhole = circuits.length === 0 && whole;
+  return (
+    <section class="loads" aria-label={say("place.loads")}>
+      {circuits.length === 0 && (
+        <Choice
+          legend={say("place.loads")} value={asWhole ? "whole" : "each"}
+          onChoose={(how) => setWhole(how === "whole")}
+          options={[
+            { value: "whole", text: say("place.load_whole") },
+            { value: "each", text: say("place.load_each") },
+          ]}
+        />
+      )}
+      {asWhole
+        ? <Field pointer={get(`${building}/load_a`) != null ? `${building}/load_a` : `${building}/load_w`} />
+        : (
+          <>
+            {circuits.length > 0 && <h4>{say("place.loads")}</h4>}
+            {stated && circuits.length === 0 && <p class="tell">{say("place.load_gives_way")}</p>}
+            <ul class="things-list">
+              {circuits.map((circuit, i) => (
+                <CircuitFacts key={`${i} ${circuits.length}`} pointer={`${building}/circuits/${i}`} circuit={circuit} />
+              ))}
+            </ul>
+            <AddCircuit building={building} />
+          </>
+        )}
+    </section>
+  );
+}
+

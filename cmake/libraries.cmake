@@ -18,6 +18,13 @@ set_source_files_properties(${embedded_source} PROPERTIES
   SKIP_UNITY_BUILD_INCLUSION ON
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:Clang>:-Wno-overlength-strings>)
 
+# Beast is one file for itself; g++ 12 takes the allocator of Asio's coroutines for a mistake.
+set_source_files_properties(src/server/http.cpp PROPERTIES
+  SKIP_UNITY_BUILD_INCLUSION ON
+  COMPILE_OPTIONS $<$<CXX_COMPILER_ID:GNU>:-Wno-mismatched-new-delete>)
+# Names what the first module goes without.
+set_source_files_properties(src/request/all_verbs.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
+
 # Links target to each library that the row of folder names and that exists.
 function(link_allowed target visibility folder)
   target_link_libraries(${target} ${visibility} toft_flags toft_fmt)
@@ -28,6 +35,28 @@ function(link_allowed target visibility folder)
   endforeach()
 endfunction()
 
+# The built page, for whoever serves it or writes it into a file.
+if(NOT EMSCRIPTEN)
+  enable_language(ASM)
+  set(TOFT_EMBED_PAGE_LIST_ONLY ON)
+  include(cmake/embed_page.cmake)
+  set(page_folder ${CMAKE_CURRENT_SOURCE_DIR}/web/dist)
+  find_page_files(${page_folder})
+  set(page_output ${CMAKE_BINARY_DIR}/generated/page)
+  set(page_sources ${page_output}/page_bytes.S ${page_output}/page_table.cpp)
+  string(MD5 page_digest "${page_names}")
+  add_custom_command(
+    OUTPUT ${page_sources}
+    COMMAND ${CMAKE_COMMAND} -DPAGE=${page_folder} -DOUTPUT=${page_output}
+            -DNAMES_DIGEST=${page_digest}
+            -P ${CMAKE_CURRENT_SOURCE_DIR}/cmake/embed_page.cmake
+    DEPENDS ${page_paths} cmake/embed_page.cmake
+    COMMENT "Embedding the page"
+    VERBATIM)
+  set_source_files_properties(${page_output}/page_bytes.S PROPERTIES
+    OBJECT_DEPENDS "${page_paths}")
+endif()
+
 # Third-party libraries of one folder: toft_needs_<folder>.
 if(NOT EMSCRIPTEN)
   find_package(Freetype REQUIRED)
@@ -35,9 +64,15 @@ if(NOT EMSCRIPTEN)
   set(toft_needs_print ${TOFT_CAIRO} Freetype::Freetype)
   find_library(TOFT_XLSXWRITER xlsxwriter REQUIRED)
   set(toft_needs_workbook ${TOFT_XLSXWRITER})
+  find_package(SQLite3 REQUIRED)
+  set(toft_needs_store SQLite::SQLite3)
   find_package(Eigen3 REQUIRED NO_MODULE)
   set(toft_needs_field Eigen3::Eigen)
   set(toft_needs_soil Eigen3::Eigen)
+  find_package(Threads REQUIRED)
+  find_library(TOFT_QRENCODE qrencode REQUIRED)
+  find_library(TOFT_SODIUM sodium REQUIRED)
+  set(toft_needs_server ${TOFT_QRENCODE} ${TOFT_SODIUM} Threads::Threads)
 endif()
 
 set(toft_libraries)
@@ -52,6 +87,9 @@ foreach(folder IN LISTS toft_folders)
   file(GLOB headers CONFIGURE_DEPENDS src/${folder}/*.h)
   if(${CMAKE_CURRENT_SOURCE_DIR}/src/${folder}/embedded.h IN_LIST headers)
     list(APPEND sources ${embedded_source})
+  endif()
+  if(${CMAKE_CURRENT_SOURCE_DIR}/src/${folder}/page_files.h IN_LIST headers)
+    list(APPEND sources ${page_sources})
   endif()
   if(sources)
     add_library(toft_${folder} STATIC ${sources})
@@ -69,7 +107,6 @@ endforeach()
 file(GLOB cli_sources CONFIGURE_DEPENDS src/cli/*.cpp)
 if(cli_sources AND NOT EMSCRIPTEN)
   add_executable(toft ${cli_sources})
-  find_package(Threads REQUIRED)
   link_allowed(toft PRIVATE cli)
   target_link_libraries(toft PRIVATE Threads::Threads)
 endif()

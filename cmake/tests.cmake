@@ -31,7 +31,7 @@ endif()
 # The longest come first, so that no core waits for one of them at the end.
 set(longest_last rules picture search soil laws answer tables field)
 
-# TOFT_BINARY is there once everything is built; only toft_test_cli waits for it on its own.
+# TOFT_BINARY is there once everything is built; only toft_test_cli and _server wait for it on their own.
 foreach(folder IN LISTS test_folders)
   set(program toft_test_${folder})
   add_executable(${program} ${sources_of_${folder}})
@@ -54,7 +54,7 @@ foreach(folder IN LISTS test_folders)
   if(folder STREQUAL "soil")
     target_link_libraries(${program} PRIVATE Ceres::ceres)
   endif()
-  if(folder STREQUAL "cli" AND TARGET toft)
+  if(folder MATCHES "^(cli|server)$" AND TARGET toft)
     add_dependencies(${program} toft)
   endif()
   add_test(NAME ${program} COMMAND ${program})

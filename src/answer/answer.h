@@ -424,6 +424,7 @@ struct Question {
     /// What runs before buy once for the whole place: the run asked about does not pay for it
     /// again.
     std::vector<price::Item> bought_before = {};
+    bool in_short = false;  ///< without walks, advice, open facts, sources
 };
 
 /// The run that is asked about, with so many phases.

@@ -10,7 +10,6 @@
 #include "answer/unknowns.h"
 #include "answer/why.h"
 #include "base/text.h"
-#include "earthing/main_bonding.h"
 #include "price/offer.h"
 #include "study/electrode.h"
 #include "study/ground_memo.h"
@@ -214,13 +213,8 @@ private:
     }
 
     void building() {
-        const site::Building& b = *s_.building_facts;
         BuildingAnswer& a = out_.building;
-        a.id = b.id;
-        a.name = b.name.empty() ? b.id : b.name;
-        a.earthing = study::earthing_word(c_.scheme.earthing);
-        a.main_switch = c_.scheme.phases == 3 ? "four-pole, at the building's board"
-                                              : "double-pole, at the building's board";
+        a = building_outline(s_, c_.scheme);
         bonds(a);
         if (c_.scheme.earthing == BuildingEarthing::own_electrode) electrode(a);
         a.rcds = board_rcds(out_.guard);
@@ -233,16 +227,10 @@ private:
     }
 
     void bonds(BuildingAnswer& a) {
-        const auto& limits = q_.catalogue.limits;
-        double required = limits.bond_min.value.number();
         for (const FindingAnswer& f : out_.findings) {
             if (f.rule != "bonding-size" || !f.limit) continue;
-            required = *f.limit;
             out_.run.bond_equivalent_mm2 = f.value;
-        }
-        const double fitted = study::local_bond(s_, c_.scheme.earthing).number();
-        for (const study::MetalPart& part : s_.building.parts) {
-            if (part.extraneous) a.bonding.push_back({part.name, required, fitted});
+            for (BondAnswer& bond : a.bonding) bond.required_mm2 = *f.limit;
         }
     }
 
@@ -349,11 +337,29 @@ void finish_sources(const Question& q, const Citations& citations, Answer& answe
               });
 }
 
-namespace {
-
 void mark_least_over_years(const search::Result& found, Answer& answer) {
     const auto least = found.least_over_years;
     if (least && *least < answer.schemes.size()) answer.schemes[*least].over_years.least = true;
+}
+
+const study::Setting<Silent>& Searched::setting_of(const search::Contender& contender) const {
+    const bool last = contender.scheme.phases == settings.back().phases;
+    return last ? settings.back() : settings.front();
+}
+
+namespace {
+
+void say_assumed(const Question& q, const Searched& searched, Answer& answer) {
+    for (const auto& setting : searched.settings) {
+        for (const std::string& line : setting.assumed) add_once(answer.assumed, line);
+    }
+    for (const auto& setting : searched.settings) {
+        if (!setting.circuits.judged.empty())
+            add_once(answer.assumed, taken_of_circuits(q.catalogue));
+        for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
+    }
+    add_left_out(q, answer);
+    answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
 }
 
 void add_advice(const study::Setting<Silent>& setting, Citations& citations, Answer& answer) {
@@ -365,60 +371,56 @@ void add_advice(const study::Setting<Silent>& setting, Citations& citations, Ans
 
 }  // namespace
 
-Answer design(const Question& question) {
-    if (question.job.runs.size() > 1) return design_tree(question);
-    study::GroundMemo memo;
-    Question q = question;
-    if (!q.memo) q.memo = &memo;
-    Answer answer;
+Searched searched(const Question& q, const search::Options& options, Answer& answer) {
     answer.job = q.job.title;
     answer.edition = rules::edition();
     answer.data_version = q.catalogue.version;
     answer.cautions = standing_cautions(q.book);
-    search::Options options = solve::options_for(*q.memo);
-    options.all = q.all;
-    if (q.go_on) options.go_on = [&q] { return q.go_on({}); };
     const double start = q.milliseconds ? q.milliseconds() : 0;
-    const search::Result found = search::search(q.catalogue, q.book, q.job, q.run, options);
+    Searched searched{search::search(q.catalogue, q.book, q.job, q.run, options), {}};
+    const search::Result& found = searched.found;
     const double took = q.milliseconds ? q.milliseconds() - start : 0;
     answer.search = {found.candidates, found.evaluated,   found.set_aside,
                      found.sound,      found.conditional, took};
     answer.search.stopped = found.stopped;
     answer.search.proved = !found.stopped;
     answer.sound = found.any_sound();
-
     Silent silent;
-    std::vector<study::Setting<Silent>> settings;
     for (const int phases : study::phase_choices(q.job, q.run)) {
-        settings.push_back(study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
-        for (const std::string& line : settings.back().assumed) add_once(answer.assumed, line);
+        searched.settings.push_back(
+            study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
     }
-    for (const auto& setting : settings) {
-        if (!setting.circuits.judged.empty())
-            add_once(answer.assumed, taken_of_circuits(q.catalogue));
-        for (const std::string& line : setting.circuits.left_out) add_once(answer.assumed, line);
-    }
-    add_left_out(q, answer);
-    answer.assumed.insert(answer.assumed.end(), q.job.unused.begin(), q.job.unused.end());
-    std::vector<const Citation*> citations;
+    say_assumed(q, searched, answer);
+    answer.demand =
+        demand_of(found.contenders.empty() ? searched.settings.front()
+                                           : searched.setting_of(found.contenders.front()));
+    for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
+    return searched;
+}
+
+Answer design(const Question& question) {
+    if (question.job.runs.size() > 1) return design_tree(question);
+    study::GroundMemo memo;
+    Question q = question;
+    if (!q.memo) q.memo = &memo;
+    search::Options options = solve::options_for(*q.memo);
+    options.all = q.all;
+    if (q.go_on) options.go_on = [&q] { return q.go_on({}); };
+    Answer answer;
+    const Searched searched = answer::searched(q, options, answer);
+    const search::Result& found = searched.found;
+    Citations citations;
     int rank = 0;
     for (const search::Contender& contender : found.contenders) {
         if (q.most > 0 && answer.schemes.size() == q.most) break;
-        const bool last = contender.scheme.phases == settings.back().phases;
-        SchemeWriter writer(q, contender, last ? settings.back() : settings.front());
-        answer.schemes.push_back(writer.write(++rank));
-        append(citations, writer.citations());
-        append(citations, citations_of(answer.schemes.back().guard));
+        answer.schemes.push_back(written(q, contender, searched.setting_of(contender), citations));
+        answer.schemes.back().rank = ++rank;
     }
     mark_least_over_years(found, answer);
-    const bool other = !found.contenders.empty() &&
-                       found.contenders.front().scheme.phases == settings.back().phases;
-    answer.demand = demand_of(other ? settings.back() : settings.front());
     answer.walks = walks_of(q.catalogue, q.job, q.memo);
     for (const walk::Walk& walk : answer.walks) append(citations, citations_of(walk));
-    add_advice(settings.back(), citations, answer);
+    add_advice(searched.settings.back(), citations, answer);
     finish_sources(q, citations, answer);
-    for (const search::Dropped& d : found.dropped) answer.dropped.push_back(dropped_answer(d));
     if (found.stopped) return answer;  // what hangs on open facts takes longer than the search
     const solve::RunSolver solver({q.catalogue, q.book}, q.job, found, *q.memo, options.go_on);
     answer.unknowns = unknowns_of(solver, found);

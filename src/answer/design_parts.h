@@ -11,6 +11,21 @@ using Citations = std::vector<const Citation*>;
 SchemeAnswer written(const Question& question, const search::Contender& contender,
                      const study::Setting<Silent>& setting, Citations& citations);
 
+/// The search of a job of one run, and what it was made ready as.
+struct Searched {
+    search::Result found;
+    std::vector<study::Setting<Silent>> settings;  ///< one for each number of phases
+
+    const study::Setting<Silent>& setting_of(const search::Contender& contender) const;
+};
+
+/// Searches the run asked about; the answer is told all but schemes, walks, advice, open facts and
+/// sources.
+Searched searched(const Question& question, const search::Options& options, Answer& answer);
+
+/// Marks the scheme that costs least with the energy it loses.
+void mark_least_over_years(const search::Result& found, Answer& answer);
+
 /// What the setting takes for granted, each sentence once.
 void add_assumed(const study::Setting<Silent>& setting, Answer& answer);
 

@@ -383,9 +383,9 @@ private:
     }
 
     /// Each is looked at where that is cheap: where none of them matters. Else `toft ask` does.
-    void about_open_facts(bool stopped) {
+    void about_open_facts(bool in_short) {
         if (open_facts(best()).empty()) return;
-        if (stopped) {
+        if (in_short) {
             answer_.assumed.push_back("what the survey leaves open is taken at its worse end");
             return;
         }
@@ -425,6 +425,16 @@ private:
         const int phases = found.ways.empty() ? 0 : found.ways.front().found->runs[0].scheme.phases;
         const tree::RunJudge judge(best().at, first, phases, nullptr);
         answer_.demand = demand_of(judge.setting());
+        answer_.assumed = assumed_.lines(tree.order.size());
+        add_new(answer_.assumed, about_lines(best().job));
+        add_left_out(q_, answer_);
+        if (!q_.in_short) about_earth(found);
+        about_open_facts(found.stopped || q_.in_short);
+        add_new(answer_.assumed, q_.job.unused);
+    }
+
+    void about_earth(const tree::Alternatives& found) {
+        const tree::Tree& tree = best().tree;
         const WholePlace place{best().at, tree,
                                found.ways.empty() ? nullptr : &*found.ways.front().found};
         answer_.walks = walks_for(place);
@@ -433,11 +443,6 @@ private:
         for (const special::Advice& advice : answer_.advice) {
             if (advice.footing) citations_.push_back(advice.footing->citation);
         }
-        answer_.assumed = assumed_.lines(tree.order.size());
-        add_new(answer_.assumed, about_lines(best().job));
-        add_left_out(q_, answer_);
-        about_open_facts(found.stopped);
-        add_new(answer_.assumed, q_.job.unused);
     }
 
     static std::string name_of(const site::Building& building) {

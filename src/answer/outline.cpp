@@ -2,6 +2,7 @@
 
 #include "answer/circuits.h"
 #include "answer/describe.h"
+#include "earthing/main_bonding.h"
 #include "study/path_load.h"
 #include "tree/order.h"
 
@@ -75,6 +76,23 @@ RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunSche
             residual->sensitivity.number() * 1000, "", residual->delayed, {"the run"}, ""};
     }
     return r;
+}
+
+BuildingAnswer building_outline(const study::Setting<Silent>& setting,
+                                const study::RunScheme& scheme) {
+    const site::Building& building = *setting.building_facts;
+    BuildingAnswer b;
+    b.id = building.id;
+    b.name = name_of(building);
+    b.earthing = study::earthing_word(scheme.earthing);
+    b.main_switch = scheme.phases == 3 ? "four-pole, at the building's board"
+                                       : "double-pole, at the building's board";
+    const double least = setting.catalogue->limits.bond_min.value.number();
+    const double fitted = study::local_bond(setting, scheme.earthing).number();
+    for (const study::MetalPart& part : setting.building.parts) {
+        if (part.extraneous) b.bonding.push_back({part.name, least, fitted});
+    }
+    return b;
 }
 
 std::string brief_words(const study::Setting<Silent>& setting, const study::RunScheme& scheme) {

@@ -12,6 +12,11 @@ namespace toft::answer {
 /// What is built of the run; the residual current device at its head without a type.
 RunAnswer outline_of(const study::Setting<Silent>& setting, const study::RunScheme& scheme);
 
+/// How its building is earthed and switched and what is bonded there, each part asked to have the
+/// least that any may.
+BuildingAnswer building_outline(const study::Setting<Silent>& setting,
+                                const study::RunScheme& scheme);
+
 /// The scheme on one line, as short_words() says it.
 std::string brief_words(const study::Setting<Silent>& setting, const study::RunScheme& scheme);
 

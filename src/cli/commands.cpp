@@ -4,9 +4,9 @@
 
 #include "answer/describe.h"
 #include "answer/find.h"
+#include "answer/picked.h"
 #include "answer/why.h"
 #include "base/nearest.h"
-#include "cli/built.h"
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/progress.h"
@@ -18,7 +18,6 @@
 #include "codec/job.h"
 #include "codec/levers.h"
 #include "codec/reach.h"
-#include "codec/reference.h"
 #include "codec/unknowns.h"
 #include "codec/why.h"
 #include "drawing/svg.h"
@@ -127,7 +126,7 @@ int no_such_scheme(const answer::Question& asked, const std::string& which, bool
             "(toft design lists nearest misses)",
             json);
     }
-    const bool rank = rank_like(which);
+    const bool rank = answer::rank_like(which);
     return fault_exit({{"unknown-scheme",
                         "",
                         rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
@@ -186,9 +185,9 @@ int tables(const TablesArguments& arguments) {
                         question.run = *run;
                         const bool behind = !site::find_building(job, job.runs[*run].from)->origin;
                         bool left_out = false;
-                        std::optional<Picked> way;
+                        std::optional<answer::Picked> way;
                         if (behind || site::has_choice(job)) {
-                            way = pick(question, "", arguments.run, left_out);
+                            way = answer::pick(question, "", arguments.run, left_out);
                             if (left_out)
                                 return not_built(arguments.run, arguments.json, "no tables:");
                             if (!way) return nothing_arrives(job, *run);
@@ -227,7 +226,7 @@ int with_scheme(const Arguments& arguments, const Work& work) {
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
             bool left_out = false;
-            const auto picked = pick(question, arguments.scheme, arguments.run, left_out);
+            const auto picked = answer::pick(question, arguments.scheme, arguments.run, left_out);
             if (left_out) return not_built(arguments.run, arguments.json, "nothing to look at:");
             if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             answer::Question of_run{bench.catalogue, bench.book, picked->job};
@@ -449,9 +448,9 @@ int draw(const DrawArguments& arguments) {
             return draw_to_scale(arguments, *wanted, *picture,
                                  {bench.catalogue, stated, whole, index, arguments.width});
         }
-        const auto shown = shown_run(stated, whole, index, *named, !arguments.run.empty());
+        const auto shown = answer::shown_run(stated, whole, index, *named, !arguments.run.empty());
         if (!shown) return not_built(arguments.run, false, "nothing to draw:");
-        const std::size_t run = place_of(shown->job, shown->id);
+        const std::size_t run = answer::place_of(shown->job, shown->id);
         if (stated.runs.size() > 1 && !shown_alone(shown->job, run, *picture))
             return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(shown->job, shown->id);
@@ -468,31 +467,6 @@ int draw(const DrawArguments& arguments) {
              arguments.upstream, arguments.downstream, sure ? &*sure : nullptr});
         return give_picture(scene, arguments, *wanted, answer);
     });
-}
-
-int rules(bool json) {
-    print(json ? codec::write_rules() : rules_screen());
-    return done;
-}
-
-int sources() {
-    return with_bench([](const Workbench& bench) {
-        print(sources_screen(bench.catalogue));
-        return static_cast<int>(done);
-    });
-}
-
-int schema(const std::string& which) {
-    const std::string_view text = toft::tables::embedded_text("schema/" + which + ".json");
-    if (text.empty()) {
-        complain(
-            "toft: no such schema; there are job, answer, ask, levers, tolerance, later, ground, "
-            "dark and "
-            "faults\n");
-        return wrong_usage;
-    }
-    print(std::string(text));
-    return done;
 }
 
 }  // namespace toft::cli

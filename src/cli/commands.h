@@ -4,6 +4,7 @@
 // usage, 5 sound only on conditions not yet known, 6 asked to stop before it was through.
 
 #include "answer/reach.h"
+#include "base/program.h"
 #include "codec/quick.h"
 #include "tolerance/varied.h"
 
@@ -102,8 +103,15 @@ struct PricesArguments {
     bool csv = false;
 };
 
+struct ServeArguments {
+    int port = 8377;
+    bool lan = false;
+    std::string data;   ///< folder of the store; empty for the user's own
+    bool open = false;  ///< shows the page in a browser
+};
+
 /// What this program calls itself.
-inline const char* version() { return "toft 0.1.0"; }
+inline std::string version() { return std::string(program_name) + " " + program_version; }
 
 /// The demo job, on screen and as a picture in out/.
 int demo();
@@ -131,7 +139,16 @@ struct PapersArguments {
 
 /// Writes the papers of a job into a folder.
 int papers(const PapersArguments& arguments);
+
+struct PocketArguments {
+    std::string job;
+    std::string out;
+};
+
+/// Writes the page as one HTML file that works by itself.
+int pocket(const PocketArguments& arguments);
 int prices(const PricesArguments& arguments);
+int serve(const ServeArguments& arguments);
 int rules(bool json);
 int sources();
 int schema(const std::string& which);

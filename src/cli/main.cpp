@@ -7,6 +7,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <cstdio>
 #include <exception>
 #include <optional>
@@ -39,7 +40,9 @@ constexpr const char* about =
     "  toft explain my-job.json voltage-drop\n"
     "  toft draw my-job.json -o picture.pdf\n"
     "  toft papers my-job.json -o papers/   what to hand to client, wholesaler, digger, tester\n"
+    "  toft pocket my-job.json -o my-job.html   the page with the job in it, as one file\n"
     "  toft prices --csv > my-prices.csv    a price book to fill in; then --prices my-prices.csv\n"
+    "  toft serve                           the page: survey on a picture, answer, papers\n"
     "  toft batch jobs.jsonl -o answers.jsonl   many jobs, one a line, on all cores\n\n"
     "A job of three facts: {\"format\": \"toft-job/1\", \"intake\": {\"earthing\": \"TN-C-S\"},\n"
     "  \"buildings\": [{\"id\": \"house\", \"at\": \"origin\"}, {\"id\": \"shed\", \"load_w\": "
@@ -68,7 +71,9 @@ struct Arguments {
     DarkArguments dark;
     DrawArguments draw;
     PapersArguments papers;
+    PocketArguments pocket;
     PricesArguments prices;
+    ServeArguments serve;
     std::string book;  ///< file of the user's own prices; empty: the invented ones
     bool rules_json = false;
     std::string schema;
@@ -239,6 +244,29 @@ void add_prices(CLI::App& app, PricesArguments& a) {
         ->excludes(json);
 }
 
+void add_pocket(CLI::App& app, PocketArguments& a) {
+    auto* pocket = app.add_subcommand(
+        "pocket", "The page, the engine and a job as one file, for a phone without a network");
+    pocket->add_option("JOB", a.job, "job file, or - for standard input")->required();
+    pocket->add_option("-o,--out", a.out, "file to write: my-job.html")->required();
+}
+
+void add_serve(CLI::App& app, ServeArguments& a) {
+    auto* serve = app.add_subcommand("serve", "Serves the page to browsers on this machine");
+    serve->add_option("--port", a.port, "port it listens on; 0 for any that is free")
+        ->check(CLI::Range(0, 65535))
+        ->capture_default_str();
+    serve->add_flag("--lan", a.lan, "to other devices of the network, too, once they paired");
+    serve->add_option("--data", a.data, "folder of the store (left out: the user's own)");
+    serve->add_flag("--open", a.open, "shows the page in the browser");
+}
+
+void add_handed_over(CLI::App& app, Arguments& a) {
+    add_papers(app, a.papers);
+    add_pocket(app, a.pocket);
+    add_serve(app, a.serve);
+}
+
 void add_commands(CLI::App& app, Arguments& a) {
     auto* design =
         app.add_subcommand("design", "Design a job: the scheme to build and the alternatives");
@@ -285,17 +313,18 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_tolerance(app, a.tolerance);
     add_dark(app, a.dark);
     add_draw(app, a.draw);
-    add_papers(app, a.papers);
+    add_handed_over(app, a);
     add_prices(app, a.prices);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
     auto* schema = app.add_subcommand(
         "schema",
-        "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark or faults");
+        "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark or faults; api: "
+        "OpenAPI of what is served");
     schema
         ->add_option("WHICH", a.schema,
-                     "job, answer, ask, levers, tolerance, later, ground, dark or faults")
+                     "job, answer, ask, levers, tolerance, later, ground, dark, faults or api")
         ->required();
 }
 
@@ -303,7 +332,8 @@ void add_commands(CLI::App& app, Arguments& a) {
 void add_price_books(CLI::App& app, std::string& book) {
     for (CLI::App* command : app.get_subcommands([](CLI::App*) { return true; })) {
         const std::string name = command->get_name();
-        if (name == "rules" || name == "sources" || name == "schema") continue;
+        const std::vector<std::string> without = {"rules", "sources", "schema", "serve", "pocket"};
+        if (std::find(without.begin(), without.end(), name) != without.end()) continue;
         command->add_option("--prices", book,
                             "your own price book, a table of comma-separated cells (left out: "
                             "invented prices)");
@@ -329,7 +359,9 @@ int run(const CLI::App& app, const Arguments& a) {
     if (app.got_subcommand("dark")) return dark(a.dark);
     if (app.got_subcommand("draw")) return draw(a.draw);
     if (app.got_subcommand("papers")) return papers(a.papers);
+    if (app.got_subcommand("pocket")) return pocket(a.pocket);
     if (app.got_subcommand("prices")) return prices(a.prices);
+    if (app.got_subcommand("serve")) return serve(a.serve);
     if (app.got_subcommand("rules")) return rules(a.rules_json);
     if (app.got_subcommand("sources")) return sources();
     if (app.got_subcommand("schema")) return schema(a.schema);

@@ -5,9 +5,11 @@
 #include "cli/files.h"
 #include "cli/picture_file.h"
 #include "cli/progress.h"
+#include "codec/job.h"
 #include "drawing/utf8.h"
 #include "pack/lists.h"
 #include "pack/pack.h"
+#include "pocket/pocket_page.h"
 
 #include <fmt/format.h>
 
@@ -122,6 +124,28 @@ int papers(const PapersArguments& arguments) {
         if (code != done) return code;
         const bool open = scheme && !answer.schemes[index].conditional_on.empty();
         return open ? static_cast<int>(conditional) : answer_exit(answer);
+    });
+}
+
+int pocket(const PocketArguments& arguments) {
+    const auto refused = [](const Faults& faults) {
+        return fault_exit(faults, false, "the page was not written:");
+    };
+    return with_bench([&](const Workbench& bench) {
+        const auto text = read_input(arguments.job);
+        if (!text) return refused(text.error());
+        const auto job = codec::read_job(*text, bench.catalogue);
+        if (!job) return refused(job.error());
+        const std::string page = pocket::pocket_page(server::page_files(), *text);
+        if (page.empty()) {
+            complain("toft: this build carries no page\n");
+            return static_cast<int>(program_fault);
+        }
+        const auto written = write_output(arguments.out, page);
+        if (!written) return refused(written.error());
+        complain(fmt::format("page: {} ({:.1f} MB)\n", *written,
+                             static_cast<double>(page.size()) / 1e6));
+        return static_cast<int>(done);
     });
 }
 

@@ -66,18 +66,42 @@ Json line_json(const Line& line) {
     return json;
 }
 
-}  // namespace
-
-std::string write_answer(const answer::Answer& a, Layout layout) {
+/// What begins every answer; the schemes are left to be filled in.
+Json head_json(const char* format, const answer::Answer& a) {
     Json json;
-    json["format"] = "toft-answer/1";
+    json["format"] = format;
     json["job"] = a.job;
     json["rulebook"] = {{"id", "uk"}, {"edition", a.edition}, {"data_version", a.data_version}};
     json["sound"] = a.sound;
     json["schemes"] = Json::array();
-    for (const auto& scheme : a.schemes) json["schemes"].push_back(scheme_json(scheme));
+    return json;
+}
+
+void add_dropped(const answer::Answer& a, Json& json) {
     json["dropped"] = Json::array();
     for (const auto& d : a.dropped) json["dropped"].push_back(dropped_json(d));
+}
+
+Json search_json(const answer::SearchAnswer& s) {
+    Json json{{"candidates", s.candidates},   {"evaluated", s.evaluated},
+              {"set_aside", s.set_aside},     {"sound", s.sound},
+              {"conditional", s.conditional}, {"milliseconds", rounded(s.milliseconds)}};
+    if (s.stopped) json["stopped"] = true;
+    if (s.rounds > 0) {
+        json["proved"] = s.proved;
+        json["no_way_below"] = rounded(s.at_least);
+        json["followed_through"] = s.rounds;
+        if (s.trees > 0) json["trees"] = s.trees;
+    }
+    return json;
+}
+
+}  // namespace
+
+std::string write_answer(const answer::Answer& a, Layout layout) {
+    Json json = head_json("toft-answer/1", a);
+    for (const auto& scheme : a.schemes) json["schemes"].push_back(scheme_json(scheme));
+    add_dropped(a, json);
     json["unknowns"] = Json::array();
     for (const auto& u : a.unknowns) json["unknowns"].push_back(unknown_json(u));
     json["assumed"] = a.assumed;
@@ -87,22 +111,30 @@ std::string write_answer(const answer::Answer& a, Layout layout) {
     json["advice"] = Json::array();
     for (const special::Advice& advice : a.advice) json["advice"].push_back(advice_json(advice));
     json["cautions"] = a.cautions;
-    json["search"] = {
-        {"candidates", a.search.candidates},   {"evaluated", a.search.evaluated},
-        {"set_aside", a.search.set_aside},     {"sound", a.search.sound},
-        {"conditional", a.search.conditional}, {"milliseconds", rounded(a.search.milliseconds)}};
-    if (a.search.stopped) json["search"]["stopped"] = true;
-    if (a.search.rounds > 0) {
-        json["search"]["proved"] = a.search.proved;
-        json["search"]["no_way_below"] = rounded(a.search.at_least);
-        json["search"]["followed_through"] = a.search.rounds;
-        if (a.search.trees > 0) json["search"]["trees"] = a.search.trees;
-    }
+    json["search"] = search_json(a.search);
     json["sources"] = Json::array();
     for (const auto& s : a.sources) {
         json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});
     }
     return text_of(json, layout);
+}
+
+std::string write_first(const answer::FirstAnswer& first) {
+    const answer::Answer& a = first.answer;
+    Json json = head_json("toft-first/1", a);
+    for (const auto& scheme : a.schemes) json["schemes"].push_back(brief_json(scheme));
+    const answer::SchemeAnswer* chosen = first.chosen ? &a.schemes[*first.chosen] : nullptr;
+    json["chosen"] = chosen ? scheme_json(*chosen) : Json();
+    json["chosen_key"] = chosen ? Json(chosen->key) : Json();
+    add_dropped(a, json);
+    json["assumed"] = a.assumed;
+    json["demand"] = demand_json(a.demand);
+    if (!a.feeds.empty()) json["feeds"] = feeds_json(a.feeds);
+    json["cautions"] = a.cautions;
+    json["proved"] = a.search.proved;
+    json["stopped"] = a.search.stopped;
+    json["search"] = search_json(a.search);
+    return text_of(json, Layout::one_line);
 }
 
 std::string write_faults(const Faults& faults, Layout layout) {

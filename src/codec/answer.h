@@ -3,6 +3,7 @@
 // differ in last bits print the same.
 
 #include "answer/answer.h"
+#include "answer/first.h"
 #include "answer/recorded.h"
 #include "base/outcome.h"
 
@@ -17,6 +18,9 @@ enum class Layout {
 
 /// The whole answer, `toft-answer/1`, ending with a line feed.
 std::string write_answer(const answer::Answer& answer, Layout layout = Layout::indented);
+
+/// `toft-first/1`, on one line.
+std::string write_first(const answer::FirstAnswer& first);
 
 /// Faults, `toft-faults/1`, ending with a line feed.
 std::string write_faults(const Faults& faults, Layout layout = Layout::indented);

@@ -106,28 +106,28 @@ private:
 };
 
 /// What forbids even parsing `text`; nothing when it may be parsed.
-Faults unfit(std::string_view text) {
-    if (text.size() > largest_document) {
+Faults unfit(std::string_view text, const Bounds& bounds) {
+    if (text.size() > bounds.bytes) {
         return {text_fault(
             "too-large",
-            fmt::format("the file is too large: at most {} bytes are read", largest_document))};
+            fmt::format("the file is too large: at most {} bytes are read", bounds.bytes))};
     }
     const Shape shape = shape_of(text);
-    if (shape.deepest > deepest_document) {
+    if (shape.deepest > bounds.depth) {
         return {text_fault("too-deep", fmt::format("lists and objects are nested more than {} deep",
-                                                   deepest_document))};
+                                                   bounds.depth))};
     }
-    if (shape.most_keys > most_keys) {
+    if (shape.most_keys > bounds.keys) {
         return {text_fault("too-many", fmt::format("an object holds {} keys; at most {} are read",
-                                                   shape.most_keys, most_keys))};
+                                                   shape.most_keys, bounds.keys))};
     }
     return {};
 }
 
 }  // namespace
 
-Outcome<Json> parse_document(std::string_view text) {
-    Faults faults = unfit(text);
+Outcome<Json> parse_document(std::string_view text, const Bounds& bounds) {
+    Faults faults = unfit(text, bounds);
     if (!faults.empty()) return failed(std::move(faults));
     try {
         Json json = Json::parse(text.begin(), text.end());

@@ -1,5 +1,7 @@
 #include "codec/job.h"
 
+#include "codec/job_tree.h"
+
 #include "codec/job_offer.h"
 #include "codec/job_parts.h"
 #include "site/validate.h"
@@ -97,13 +99,17 @@ void add_cross_faults(const site::Job& job, const tables::Demand& demand, Faults
 }  // namespace
 
 Outcome<site::Job> read_job(std::string_view text, const tables::Catalogue& catalogue) {
-    auto document = parse_document(text);
+    const auto document = parse_document(text);
     if (!document) return failed(document.error());
-    if (!document->is_object()) {
+    return read_job_tree(*document, catalogue);
+}
+
+Outcome<site::Job> read_job_tree(const Json& tree, const tables::Catalogue& catalogue) {
+    if (!tree.is_object()) {
         return failed(Fault{"wrong-kind", "", "a job is one JSON object", "", {}});
     }
     Faults faults;
-    Reader reader(*document, "", faults);
+    Reader reader(tree, "", faults);
     site::Job job = read_whole(reader, catalogue);
     add_cross_faults(job, catalogue.demand, faults);
     if (faults.empty()) faults = nothing_on_offer(job, catalogue);

@@ -278,6 +278,29 @@ void add_part(const SchemeAnswer& part, bool of_tree, Json& json) {
 
 }  // namespace
 
+Json brief_json(const SchemeAnswer& s) {
+    const PriceAnswer& p = s.price;
+    Json json{{"rank", s.rank},
+              {"key", s.key},
+              {"words", s.words},
+              {"sentence", s.sentence},
+              {"conditional_on", s.conditional_on},
+              {"price",
+               {{"net", rounded(p.net)},
+                {"vat", rounded(p.vat)},
+                {"total", rounded(p.total)},
+                {"low", rounded(p.total_low)},
+                {"high", rounded(p.total_high)},
+                {"currency", p.currency},
+                {"basis", p.basis}}},
+              {"headroom", finite(s.headroom)},
+              {"governed_by", s.governed_by},
+              {"dependability", s.dependability},
+              {"earthing", s.building.earthing}};
+    if (!s.feeds.empty()) json["feeds"] = s.feeds;
+    return json;
+}
+
 Json scheme_json(const SchemeAnswer& s) {
     Json tell = Json::array();
     for (const TellAnswer& t : s.tell) {

@@ -12,6 +12,9 @@ double rounded(double x);
 /// `x` rounded, or null where it is not finite.
 Json finite(double x);
 
+/// Only what sets it apart from others.
+Json brief_json(const answer::SchemeAnswer& scheme);
+
 Json scheme_json(const answer::SchemeAnswer& scheme);
 
 }  // namespace toft::codec

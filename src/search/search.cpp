@@ -438,17 +438,16 @@ private:
         static_cast<Sound&>(c) = s;
         c.key = study::scheme_key(s.scheme);
         const Judge& judge = judge_for(s.scheme);
-        std::vector<price::Item> remedies;
         Evaluation evaluation;
         evaluate(judge.setting(), s.scheme, evaluation);
         for (std::size_t i = 0; i < rule_count; ++i) {
             const auto& finding = evaluation.findings[i];
             if (finding.rule->only_cautions) c.verdicts[i] = finding.verdict;
-            add_remedy(finding, remedies);
+            add_remedy(finding, c.extras.remedies);
         }
+        c.extras.circuits = price::wired(evaluation.figures);
         Silent silent;
-        c.price = price::price_of(silent, book_, judge.setting(), s.scheme,
-                                  {std::move(remedies), price::wired(evaluation.figures)});
+        c.price = price::price_of(silent, book_, judge.setting(), s.scheme, c.extras);
         c.conditional_on = judge.hangs_on(s.scheme, c.verdicts);
         return c;
     }

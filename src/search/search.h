@@ -33,6 +33,7 @@ struct Sound {
 struct Contender : Sound {
     std::string key;
     price::Price<Silent> price;
+    price::Extras extras;                     ///< that it was priced with
     std::vector<std::string> conditional_on;  ///< pointers of facts its soundness hangs on
     bool conditional() const { return !conditional_on.empty(); }
 };

@@ -30,7 +30,7 @@ export function engine(): Plugin {
       for (const name of modules) {
         const file = engineFile(name);
         if (file) this.emitFile({ type: "asset", fileName: name, source: readFileSync(file) });
-        else this.warn(`${name} was not found: the page will not calculate`);
+        else if (name === modules[0]) this.error(`${name} was not found: see web/README.md`);
       }
     },
   };

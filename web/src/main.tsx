@@ -1,7 +1,9 @@
 import { render } from "preact";
+import * as bench from "./bench";
 import { begin } from "./bench/begin";
 import { Shell } from "./shell";
 import { keepPage } from "./offline";
+import { keepBook } from "./prices/book";
 import { followKeys } from "./shell/keys";
 import { followHash } from "./shell/route";
 import { followTheme } from "./shell/settings";
@@ -14,4 +16,7 @@ followTheme();
 followHash();
 followKeys();
 render(<Shell />, document.getElementById("page")!);
-void begin().then(keepPage);
+void begin().then(keepBook).then(keepPage);
+
+// For the console and the browser tests: what the rooms have, no more.
+Object.assign(globalThis, { toft: bench });

@@ -16,6 +16,9 @@ export async function begin(): Promise<void> {
     // nowhere to remember the name
   }
   addEventListener("pagehide", () => void save());
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") void save();
+  });
   await openFirst();
   tryAtSigns();
   whenBack(() => void serverBack());

@@ -38,7 +38,6 @@ export async function openModule(module: WebAssembly.Module): Promise<Work> {
     return [place, bytes.length];
   };
 
-  if (!engine.toft_work) return early(engine, put);
   return (verb, body) => {
     const [verbAt, verbLength] = put(verb);
     const [bodyAt, bodyLength] = put(body);
@@ -47,24 +46,5 @@ export async function openModule(module: WebAssembly.Module): Promise<Work> {
     engine.free(bodyAt);
     return decoder.decode(
       new Uint8Array(engine.memory.buffer, answer, engine.toft_result_length()));
-  };
-}
-
-/** Until the module answers every verb: `first` out of the one call that it has. */
-function early(engine: Exports, put: (text: string) => [number, number]): Work {
-  const old = engine as unknown as { toft_design(at: number, length: number, all: number): number };
-  return (verb, body) => {
-    if (verb !== "first") throw new Error(`the engine does not know ${verb} yet`);
-    const [at, length] = put(JSON.stringify(JSON.parse(body).job));
-    const answer = old.toft_design(at, length, 0);
-    engine.free(at);
-    const text = decoder.decode(
-      new Uint8Array(engine.memory.buffer, answer, engine.toft_result_length()));
-    const whole = JSON.parse(text);
-    if (whole.format !== "toft-answer/1") return text;
-    const chosen = whole.schemes[0] ?? null;
-    return JSON.stringify({
-      ...whole, format: "toft-first/1", chosen, chosen_key: chosen?.key ?? null,
-    });
   };
 }

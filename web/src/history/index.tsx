@@ -68,7 +68,7 @@ function Entry({ entry, there }: { entry: Revision; there: boolean }) {
           </span>
         </p>
         <button type="button" class="quiet" aria-expanded={then.value !== null}
-          aria-label={say("history.look_of", { number })} onClick={() => void look()}>
+          aria-label={say(then.value ? "history.hide_of" : "history.look_of", { number })} onClick={() => void look()}>
           {say(then.value ? "history.hide" : "history.look")}
         </button>
       </div>

@@ -1,5 +1,73 @@
+// The papers: what each is for, how it looks, and what was issued.
+
+import { useState } from "preact/hooks";
+import { astray } from "../answer/look";
+import { schemeWords } from "../answer/speak";
+import { chosenKey, first } from "../bench";
 import { say } from "../words";
+import { dayOf, isDay } from "./day";
+import { Issued } from "./Issued";
+import { kinds, type Kind } from "./kinds";
+import "./papers.css";
+import { Preview } from "./Preview";
+
+function PaperRow({ kind, date, open, turn }: {
+  kind: Kind; date: string; open: boolean; turn: () => void;
+}) {
+  return (
+    <li class={open ? "is-open" : ""}>
+      <button
+        type="button" class="paper-row" aria-expanded={open} aria-controls={`preview-${kind}`}
+        onClick={turn}
+      >
+        <span class="paper-name">{say(`papers.${kind}`)}</span>
+        <span class="small paper-for">{say(`papers.${kind}_for`)}</span>
+        <span class="small paper-look">{say(open ? "papers.close" : "papers.look")}</span>
+      </button>
+      {open && <Preview key={chosenKey.value} kind={kind} date={date} />}
+    </li>
+  );
+}
+
+function OfWhich() {
+  const answer = first.value;
+  if (!answer?.chosen) return <p>{say("papers.nothing_sound")}</p>;
+  return (
+    <>
+      <p class="small">
+        {say(astray.value ? "papers.of_looked" : "papers.of_recommended",
+          { rank: answer.chosen.rank, scheme: schemeWords(answer.chosen.words) })}
+      </p>
+      {answer.chosen.conditional_on.length > 0 && (
+        <p class="conditional">◇ {say("papers.conditional")}</p>
+      )}
+    </>
+  );
+}
 
 export function Papers() {
-  return <section aria-labelledby="papers-title"><h2 id="papers-title">{say("papers.title")}</h2></section>;
+  const [open, setOpen] = useState<Kind | null>(null);
+  const [date, setDate] = useState(dayOf(new Date()));
+  return (
+    <div class="papers sheet">
+      <h1>{say("papers.title")}</h1>
+      <OfWhich />
+      <label class="date">
+        <span>{say("papers.date")}</span>
+        <input
+          type="date" value={date} required
+          onChange={(e) => { if (isDay(e.currentTarget.value)) setDate(e.currentTarget.value); }}
+        />
+      </label>
+      <ul class="paper-list">
+        {kinds.map((kind) => (
+          <PaperRow
+            key={kind} kind={kind} date={date} open={open === kind}
+            turn={() => setOpen(open === kind ? null : kind)}
+          />
+        ))}
+      </ul>
+      <Issued date={date} />
+    </div>
+  );
 }

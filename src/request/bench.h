@@ -1,0 +1,46 @@
+#pragma once
+// Tables and price books, read once and kept from call to call.
+
+#include "answer/answer.h"
+#include "base/outcome.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace toft::request {
+
+/// Tables and price book. What the book does not price the tables do not offer.
+struct Stock {
+    tables::Catalogue catalogue;
+    price::Book book;
+};
+
+/// The tables that the program carries with the book of that text.
+Outcome<Stock> stock_of(std::string_view name, std::string_view prices);
+
+/// … with the invented book.
+Outcome<Stock> own_stock();
+
+/// One call at a time: whoever serves several at once gives each thread a bench of its own.
+class Bench {
+public:
+    /// Faults only where the program's own tables are broken.
+    static Outcome<Bench> load();
+
+    /// With the invented book, or with that of `prices`: the last one is kept, so that asking with
+    /// the same text again reads nothing.
+    const Stock* stock(std::string_view name, const std::optional<std::string>& prices,
+                       Faults& faults);
+
+    /// The invented one.
+    const Stock& stock() const { return *own_; }
+
+private:
+    std::unique_ptr<Stock> own_;
+    std::unique_ptr<Stock> other_;
+    std::string name_, text_;  ///< of the other
+};
+
+}  // namespace toft::request

@@ -1,0 +1,44 @@
+#include "server/listeners.h"
+
+#include <algorithm>
+
+namespace toft::server {
+
+namespace {
+
+void drop_gone(std::vector<std::weak_ptr<Channel>>& all) {
+    all.erase(std::remove_if(all.begin(), all.end(),
+                             [](const std::weak_ptr<Channel>& one) {
+                                 const auto channel = one.lock();
+                                 return !channel || channel->gone();
+                             }),
+              all.end());
+}
+
+}  // namespace
+
+std::shared_ptr<Channel> Listeners::listen(const std::string& job) {
+    auto channel = std::make_shared<Channel>();
+    const std::lock_guard lock(mutex_);
+    auto& all = of_job_[job];
+    drop_gone(all);
+    all.push_back(channel);
+    return channel;
+}
+
+void Listeners::tell(const std::string& job, std::string_view event, std::string_view data) {
+    std::vector<std::shared_ptr<Channel>> now;
+    {
+        const std::lock_guard lock(mutex_);
+        const auto found = of_job_.find(job);
+        if (found == of_job_.end()) return;
+        drop_gone(found->second);
+        for (const auto& one : found->second) {
+            if (auto channel = one.lock()) now.push_back(std::move(channel));
+        }
+        if (now.empty()) of_job_.erase(found);
+    }
+    for (const auto& channel : now) channel->event(event, data);
+}
+
+}  // namespace toft::server

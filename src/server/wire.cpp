@@ -1,0 +1,74 @@
+#include "server/wire.h"
+
+#include <fmt/format.h>
+
+#include <ctime>
+
+namespace toft::server {
+
+namespace {
+
+struct Reason {
+    unsigned status;
+    const char* words;
+};
+
+constexpr Reason reasons[] = {
+    {200, "OK"},
+    {201, "Created"},
+    {204, "No Content"},
+    {304, "Not Modified"},
+    {400, "Bad Request"},
+    {401, "Unauthorized"},
+    {403, "Forbidden"},
+    {404, "Not Found"},
+    {405, "Method Not Allowed"},
+    {408, "Request Timeout"},
+    {409, "Conflict"},
+    {413, "Content Too Large"},
+    {415, "Unsupported Media Type"},
+    {421, "Misdirected Request"},
+    {422, "Unprocessable Content"},
+    {429, "Too Many Requests"},
+    {431, "Request Header Fields Too Large"},
+    {500, "Internal Server Error"},
+    {503, "Service Unavailable"},
+};
+
+const char* reason(unsigned status) {
+    for (const Reason& one : reasons) {
+        if (one.status == status) return one.words;
+    }
+    return "";
+}
+
+void add(std::string& head, std::string_view name, std::string_view value) {
+    head += name;
+    head += ": ";
+    for (const char c : value) head += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? ' ' : c;
+    head += "\r\n";
+}
+
+std::string date() {
+    const std::time_t now = std::time(nullptr);
+    std::tm parts{};
+    gmtime_r(&now, &parts);
+    char text[40] = "";
+    std::strftime(text, sizeof text, "%a, %d %b %Y %H:%M:%S GMT", &parts);
+    return text;
+}
+
+}  // namespace
+
+std::string head_of(const Response& response, std::size_t body_size, const WireMode& mode) {
+    std::string head = fmt::format("HTTP/1.1 {} {}\r\n", response.status, reason(response.status));
+    add(head, "Date", date());
+    if (!response.type.empty()) add(head, "Content-Type", response.type);
+    for (const auto& [name, value] : response.headers) add(head, name, value);
+    const bool bodyless = response.status == 204 || response.status == 304;
+    if (!response.channel && !bodyless) add(head, "Content-Length", fmt::to_string(body_size));
+    add(head, "Connection", mode.keep_alive && !response.channel ? "keep-alive" : "close");
+    return head + "\r\n";
+}
+
+}  // namespace toft::server

@@ -1,0 +1,17 @@
+#pragma once
+// Who did something, when, and in which words.
+
+#include <string>
+
+namespace toft::store {
+
+class Store;
+
+/// One act upon the store.
+struct Act {
+    std::string at;    ///< UTC, ISO 8601: "2026-11-29T11:05:00Z"; lists are ordered by it
+    std::string by;    ///< the author as they call themselves; may be empty
+    std::string what;  ///< words for the history; may be empty
+};
+
+}  // namespace toft::store

@@ -1,0 +1,16 @@
+#pragma once
+// What photos, readings and papers must be like, whether they come one by one or in a file of an
+// export. Private to store.
+
+#include "store/papers.h"
+#include "store/photos.h"
+#include "store/readings.h"
+
+namespace toft::store {
+
+/// Of each all faults, the job and its pointers aside; `pointer` leads theirs.
+void check_photo(const NewPhoto& photo, const std::string& pointer, Faults& faults);
+void check_reading(const NewReading& reading, const std::string& pointer, Faults& faults);
+void check_issue(const NewIssue& issue, const std::string& pointer, Faults& faults);
+
+}  // namespace toft::store

@@ -1,0 +1,108 @@
+// Streams of events over real connections.
+
+#include "server/client.h"
+#include "server/json.h"
+
+#include <gtest/gtest.h>
+
+namespace toft::server {
+namespace {
+
+std::string demo_body() { return "{\"job\":" + cli::text_of(cli::example("demo")) + "}"; }
+
+const std::string want_events = "Accept: text/event-stream\r\n";
+
+TEST(Events, ASaveIsHeardOnAnotherConnection) {
+    Serving server;
+    ASSERT_EQ(
+        status_of(server.ask("POST", "/api/jobs",
+                             "{\"id\":\"a\",\"job\":" + cli::text_of(cli::example("demo")) + "}")),
+        201);
+    Client listener = server.client();
+    listener.say(server.request("GET", "/api/jobs/a/events", "", want_events));
+    EXPECT_NE(listener.until("\"revision\":1").find("text/event-stream"), std::string::npos);
+    server.ask("PUT", "/api/jobs/a", "{\"base\":1,\"job\":{\"format\":\"toft-job/1\"}}");
+    EXPECT_NE(listener.until("\"revision\":2").find("event: revision\ndata: {\"revision\":2"),
+              std::string::npos);
+}
+
+TEST(Events, ASilentStreamShowsThatItLives) {
+    Limits limits;
+    limits.heartbeat = std::chrono::seconds(1);
+    Serving server(limits);
+    server.ask("POST", "/api/jobs", "{\"id\":\"a\",\"job\":{}}");
+    Client listener = server.client();
+    listener.say(server.request("GET", "/api/jobs/a/events"));
+    EXPECT_NE(listener.until("\n: ").find("\n: "), std::string::npos);
+}
+
+TEST(Events, LongWorkTellsHowFarItIsAndEndsWithTheAnswer) {
+    Serving server;
+    Client client = server.client();
+    client.say(server.request("POST", "/api/work/levers", demo_body(), want_events));
+    const std::string heard = client.rest();
+    const std::size_t result = heard.find("event: result\ndata: ");
+    ASSERT_NE(result, std::string::npos) << heard;
+    const Json answer = Json::parse(
+        heard.substr(result + 20, heard.find("\n\n", result) - result - 20), nullptr, false);
+    EXPECT_EQ(answer.value("format", ""), "toft-levers/1");
+    const std::string plain = body_of(server.ask("POST", "/api/work/levers", demo_body()));
+    EXPECT_EQ(Json::parse(plain), answer) << "the same answer both ways";
+}
+
+/// Twelve pillars one behind the other on TT: many seconds of work for levers.
+std::string long_body() {
+    Json job = Json::parse(cli::text_of(cli::example("lapwing-field")));
+    job["intake"]["earthing"] = "TT";
+    job["intake"]["ze_ohm"] = {{"value", 40}, {"basis", "measured"}};
+    job["wishes"] = Json::object();
+    job["buildings"] = Json::array({{{"id", "house"}, {"at", "origin"}}});
+    job["runs"] = Json::array();
+    for (int i = 1; i <= 60; ++i) {
+        const std::string id = "pillar " + std::to_string(i);
+        Json electrode = {{"rods", 1}};
+        electrode["resistance_ohm"] = {{"value", 60 + i}, {"basis", "measured"}};
+        job["buildings"].push_back({{"id", id}, {"load_w", 100}, {"electrode", electrode}});
+        Json leg = {{"method", "buried direct"}, {"length_m", 14 + i * 7 % 23}};
+        job["runs"].push_back({{"id", "run " + std::to_string(i)},
+                               {"from", i == 1 ? "house" : "pillar " + std::to_string(i - 1)},
+                               {"to", id},
+                               {"phases", 3},
+                               {"legs", Json::array({leg})}});
+    }
+    return Json{{"job", job}}.dump();
+}
+
+/// With one worker: what comes next is answered only once the work before it has stopped.
+class OneWorker : public ::testing::TestWithParam<const char*> {};
+
+TEST_P(OneWorker, WhoGoesAwayStopsTheWork) {
+    Limits limits;
+    limits.bench_threads = 1;
+    Serving server(limits);
+    const std::string body = long_body();
+    {
+        Client client = server.client();
+        client.say(server.request("POST", "/api/work/levers", body, GetParam()));
+        std::this_thread::sleep_for(std::chrono::milliseconds(300));
+    }
+    const double began = milliseconds();
+    EXPECT_EQ(status_of(server.ask("POST", "/api/work/about", "{}")), 200);
+    EXPECT_LT(milliseconds() - began, 20000);
+}
+
+INSTANTIATE_TEST_SUITE_P(Both, OneWorker, ::testing::Values("", "Accept: text/event-stream\r\n"));
+
+TEST(Events, StoppingEndsStreams) {
+    Serving server;
+    server.ask("POST", "/api/jobs", "{\"id\":\"a\",\"job\":{}}");
+    Client listener = server.client();
+    listener.say(server.request("GET", "/api/jobs/a/events"));
+    listener.until("event: revision");
+    server.end();
+    EXPECT_EQ(listener.rest().find("event: revision", listener.heard().find("revision") + 40),
+              std::string::npos);
+}
+
+}  // namespace
+}  // namespace toft::server

@@ -1,0 +1,198 @@
+// What to do, as a sentence; what it hangs on; what it costs.
+
+import { ask, choose, first } from "../bench";
+import type { Scheme, Unknown } from "../contract";
+import { say } from "../words";
+import { count, figure, headroomShare, money, unbroken } from "./figure";
+import { astray, runs } from "./look";
+import { Shape } from "./Mark";
+import { governed, tasks } from "./sentence";
+import type { OverYears, Price } from "./shapes";
+import { factWords, ruleWords, runWords } from "./speak";
+import { Live } from "./Was";
+
+/** Headroom in words. */
+export const roomOf = (scheme: { headroom: number | null }): string =>
+  headroomShare(scheme.headroom, say("answer.no_headroom"));
+
+export const priceOf = (scheme: { price: unknown }): Price => scheme.price as Price;
+
+export function Looking() {
+  const answer = first.value;
+  if (!astray.value || !answer?.chosen) return null;
+  const top = answer.schemes[0]!;
+  return (
+    <p class="looking">
+      <span>{say("answer.looked", { rank: answer.chosen.rank, count: answer.schemes.length })}{" "}
+        {say("answer.recommended_is", {
+          price: money(priceOf(top).total, priceOf(top).currency), headroom: roomOf(top),
+        })}</span>
+      <button type="button" class="plain" onClick={() => choose(null)}>{say("answer.back")}</button>
+    </p>
+  );
+}
+
+function openFact(pointer: string): Unknown | undefined {
+  const told = ask.value;
+  return [...(told?.find_out ?? []), ...(told?.leave ?? [])].find((f) => f.fact === pointer);
+}
+
+function Conditions({ on }: { on: string[] }) {
+  return (
+    <div class="conditions">
+      <p class="status is-not-known"><Shape verdict="not known" /> {say("answer.conditional")}</p>
+      <p>{say("answer.conditional_why")}</p>
+      <ul>
+        {on.map((pointer) => {
+          const fact = openFact(pointer);
+          return (
+            <li key={pointer}>
+              {fact?.says ?? factWords(pointer)}
+              {fact?.how && <span class="quiet">{" – "}{fact.how}</span>}
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}
+
+export function statusWords(scheme: Scheme): { verdict: string; words: string } {
+  if (scheme.conditional_on.length > 0) {
+    return { verdict: "not known", words: say("answer.conditional") };
+  }
+  const cautions = scheme.findings.filter((f) => f.verdict === "caution").length;
+  if (cautions === 0) return { verdict: "meets", words: say("answer.sound") };
+  return {
+    verdict: "caution",
+    words: cautions === 1 ? say("answer.sound_caution_one")
+      : say("answer.sound_cautions", { count: cautions }),
+  };
+}
+
+function Sentence({ scheme }: { scheme: Scheme }) {
+  const all = tasks(scheme.sentence, runs.value);
+  return (
+    <div class={`sentence ${all.length > 1 ? "several" : ""}`}>
+      {all.map((task) => (
+        <div key={task.run} class="task">
+          {all.length > 1 && <h3 class="task-of">{say("answer.to", { building: runWords(task.run) })}</h3>}
+          <p>{task.steps.map((step, i) => <span key={i} class="step">{unbroken(step)} </span>)}</p>
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function Lost({ years, currency }: { years: OverYears; currency: string }) {
+  return (
+    <p class="quiet">
+      {say("answer.lost", {
+        energy: figure(years.energy_lost_kwh_a_year, "kWh", 2), cost: money(years.energy_lost, currency),
+        years: count(years.years), total: money(years.total, currency),
+      })}{" "}{years.least && say("answer.lost_least")}
+    </p>
+  );
+}
+
+function PriceParts({ scheme }: { scheme: Scheme }) {
+  const price = priceOf(scheme);
+  const row = (words: string, sum: number, total = false) => (
+    <tr key={words} class={total ? "total" : ""}>
+      <th scope="row">{words}</th><td>{money(sum, price.currency, true)}</td>
+    </tr>
+  );
+  const parts = Object.entries(price.parts ?? {}).filter(([, sum]) => sum !== 0);
+  const years = scheme["over_years"] as OverYears | undefined;
+  return (
+    <details class="price-parts">
+      <summary>{say("answer.price_opens")}</summary>
+      <table class="sums">
+        <tbody>
+          {parts.map(([part, sum]) => row(say(`answer.part ${part}` as "answer.part run"), sum))}
+          {row(say("answer.price_net"), price.net, true)}
+          {row(say("answer.price_vat"), price.vat)}
+          {row(say("answer.price_total"), price.total, true)}
+        </tbody>
+      </table>
+      <p class="quiet">{say("answer.price_book", { book: price.basis })}</p>
+      {years && <Lost years={years} currency={price.currency} />}
+    </details>
+  );
+}
+
+function PriceLine({ scheme }: { scheme: Scheme }) {
+  const price = priceOf(scheme);
+  const by = governed(scheme.governed_by ?? "");
+  const room = roomOf(scheme);
+  const invented = first.value!.cautions.some((c) => c.includes("invented"));
+  return (
+    <div class="price">
+      <p class="price-line">
+        <Live>{say("answer.about", { price: money(price.total, price.currency) })}</Live>{" "}
+        <span class="quiet">
+          {say(scheme.conditional_on.length > 0 ? "answer.with_tax_worse" : "answer.with_tax")}</span>
+      </p>
+      <p class="quiet">
+        {say("answer.price_range", {
+          low: money(price.low.total, price.currency), high: money(price.high.total, price.currency),
+        })}
+        {invented && <>. {say("answer.invented")}</>}
+      </p>
+      <p class="room">
+        <Live>
+          {!by.rule ? say("answer.headroom_bare", { share: room }) : by.run ? say("answer.headroom_of",
+            { share: room, rule: ruleWords(by.rule), run: runWords(by.run) })
+            : say("answer.headroom_says", { share: room, rule: ruleWords(by.rule) })}
+        </Live>
+      </p>
+      <PriceParts scheme={scheme} />
+    </div>
+  );
+}
+
+function Unfinished() {
+  const answer = first.value!;
+  if (answer.proved && !answer.stopped) return null;
+  return <p class="quiet">{say(answer.stopped ? "answer.stopped" : "answer.not_proved")}</p>;
+}
+
+export function Nothing() {
+  return (
+    <div class="headline">
+      <p class="status is-fails"><Shape verdict="fails" /> {say("answer.nothing")}</p>
+      <p class="sentence-text">{say("answer.nothing_why")}</p>
+      <Unfinished />
+    </div>
+  );
+}
+
+export function Headline({ scheme }: { scheme: Scheme }) {
+  const status = statusWords(scheme);
+  const hangs = scheme.conditional_on.length > 0;
+  const taken = first.value!.assumed.length;
+  return (
+    <div class="headline">
+      {hangs ? <Conditions on={scheme.conditional_on} />
+        : <p class={`status is-${status.verdict}`}><Shape verdict={status.verdict} /> {status.words}</p>}
+      {hangs && <p class="quiet">{say("answer.if_well")}</p>}
+      <Sentence scheme={scheme} />
+      <PriceLine scheme={scheme} />
+      {taken > 0 && (
+        <p class="quiet"><a href="#answer-assumed" onClick={openAssumed}>
+          {taken === 1 ? say("answer.taken_one") : say("answer.taken_count", { count: taken })}</a></p>
+      )}
+      <Unfinished />
+    </div>
+  );
+}
+
+/** The places of the page stand behind the hash, so a jump within it is made by hand. */
+function openAssumed(event: Event): void {
+  event.preventDefault();
+  const place = document.getElementById("answer-assumed") as HTMLDetailsElement | null;
+  if (!place) return;
+  place.open = true;
+  place.querySelector("summary")?.focus();
+  place.scrollIntoView({ block: "start" });
+}

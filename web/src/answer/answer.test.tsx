@@ -1,0 +1,118 @@
+// @vitest-environment happy-dom
+import { render } from "preact";
+import { afterEach, beforeEach, expect, it, vi } from "vitest";
+import caravan from "../../../examples/caravan-no-scheme.answer.json";
+import demo from "../../../examples/demo.answer.json";
+import demoJob from "../../../examples/demo.json";
+import { faults, first, job, jobId } from "../bench";
+import type { First, Job } from "../contract";
+import { Answer } from ".";
+
+vi.mock("../engine", () => ({
+  work: () => new Promise(() => {}), workFirst: () => new Promise(() => {}), clearSlow: () => {},
+  EngineFaults: class extends Error {}, Overtaken: class extends Error {},
+}));
+
+/** What the engine's quick answer says of a whole one that is stored beside its example. */
+function quick(stored: { answer: unknown }): First {
+  const whole = stored.answer as First & { schemes: First["chosen"][] };
+  const chosen = whole.schemes[0] ?? null;
+  return {
+    ...whole, format: "toft-first/1", chosen, chosen_key: chosen?.key ?? null, proved: true,
+    stopped: false, schemes: whole.schemes.map((s) => ({ ...s!, earthing: "supply earth" })),
+  } as First;
+}
+
+let place: HTMLElement;
+beforeEach(() => {
+  place = document.body.appendChild(document.createElement("div"));
+  jobId.value = "demo";
+  job.value = demoJob as unknown as Job;
+  first.value = quick(demo);
+  faults.value = [];
+  render(<Answer />, place);
+});
+afterEach(() => {
+  render(null, place);
+  place.remove();
+});
+
+const settled = () => new Promise((done) => setTimeout(done, 20));
+const text = () => place.textContent!.replace(/\s+/g, " ");
+
+it("says the scheme first, as a sentence, then its price and that it is invented", () => {
+  const sentence = text().indexOf("Feed it with 3-core 10 mm²");
+  const price = text().indexOf("about £2,276");
+  expect(sentence).toBeGreaterThan(0);
+  expect(price).toBeGreaterThan(sentence);
+  expect(text()).toContain("£1,791 to £3,189");
+  expect(text()).toContain("Prices are invented");
+});
+
+it("shows no figure without its unit", () => {
+  const figures = [...place.querySelectorAll(".now")].map((e) => e.textContent!);
+  expect(figures.length).toBeGreaterThan(25);
+  for (const said of figures) {
+    const rest = said.replace(/£[\d,]+/g, "")
+      .replace(/[−<>]?\s?\d[\d.,]*\s?(%|Ω|mm²|kA|mA|ms|A|V|m|s|times)(?![a-z²])/g, "");
+    expect(rest, said).not.toMatch(/\d/);
+    expect(said).not.toMatch(/undefined|NaN|null/);
+  }
+});
+
+it("draws bars longest first", () => {
+  const shares = [...place.querySelectorAll(".bar-share")]
+    .map((e) => Number(e.textContent!.replace(/[^\d]/g, "")));
+  expect(shares.length).toBeGreaterThan(4);
+  expect(shares).toEqual([...shares].sort((a, b) => b - a));
+});
+
+it("gives every verdict a word beside its shape", () => {
+  for (const verdict of place.querySelectorAll(".verdict")) {
+    expect(verdict.querySelector("svg")).not.toBeNull();
+    expect(verdict.textContent).toMatch(/meets|fails|caution|not known/);
+  }
+  expect(text()).not.toMatch(/\bOK\b/);
+});
+
+it("frames what a scheme hangs on, before the sentence, as not yet known to be safe", async () => {
+  const answer = quick(demo);
+  first.value = {
+    ...answer, sound: false,
+    chosen: { ...answer.chosen!, conditional_on: ["/runs/0/legs/1/length_m"] },
+  };
+  await settled();
+  const frame = place.querySelector(".conditions")!;
+  expect(frame.textContent).toContain("Not yet known to be safe");
+  expect(frame.textContent).toContain("leg 2, length");
+  expect(frame.compareDocumentPosition(place.querySelector(".sentence")!))
+    .toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+  expect(place.querySelector(".status.is-meets, .status.is-caution")).toBeNull();
+});
+
+it("says that nothing is sound, and what fell", async () => {
+  first.value = quick(caravan);
+  await settled();
+  expect(text()).toContain("Nothing sound");
+  expect(text()).toContain("the supply's combined earth may not serve a caravan");
+  expect(place.querySelector(".sentence")).toBeNull();
+});
+
+it("keeps the old figure beside one that changed", async () => {
+  const answer = quick(demo);
+  first.value = {
+    ...answer,
+    chosen: { ...answer.chosen!, price: { ...answer.chosen!.price, total: 2300 } },
+  };
+  await settled();
+  expect(place.querySelector(".price-line")!.textContent).toContain("about £2,300 was about £2,276");
+  const others = [...place.querySelectorAll(".figure-list .was")];
+  expect(others).toHaveLength(0);
+});
+
+it("leaves the answer before on screen when the job cannot be worked out, and says so", async () => {
+  faults.value = [{ code: "x", pointer: "/runs", says: "a run needs a leg", nearest: null, allowed: [] }];
+  await settled();
+  expect(place.querySelector("[role=alert]")!.textContent).toContain("a run needs a leg");
+  expect(text()).toContain("Feed it with 3-core");
+});

@@ -1,0 +1,42 @@
+// What the engine is asked for when something is opened. What was there stays until the new is there.
+
+import { useEffect, useState } from "preact/hooks";
+import { first, job, ownPrices } from "../bench";
+import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
+import { Overtaken, work } from "../engine";
+
+export interface Asked<T> {
+  answer: T | null;
+  failed: unknown;
+  waiting: boolean;
+}
+
+type Rest<V extends Verb> = Omit<BodyOf<V>, "job" | "prices">;
+
+/** Job and prices as every verb takes them. */
+export function whole(): { job: Job; prices?: string } {
+  const prices = ownPrices.peek();
+  return { job: job.peek()!, ...(prices ? { prices } : {}) };
+}
+
+/** Asks `verb` now and again after each answer to a change, as long as it is shown. */
+export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<AnswerOf<V>> {
+  const [state, setState] = useState<Asked<AnswerOf<V>>>(
+    { answer: null, failed: null, waiting: true });
+  const answered = first.value;
+  const asks = rest === null ? "" : JSON.stringify(rest);
+  useEffect(() => {
+    if (!asks || !job.peek()) return undefined;
+    let gone = false;
+    setState((was) => ({ ...was, waiting: true }));
+    const body = { ...whole(), ...JSON.parse(asks) } as BodyOf<V>;
+    work(verb, body).then(
+      (answer) => { if (!gone) setState({ answer, failed: null, waiting: false }); },
+      (failed) => {
+        if (gone || failed instanceof Overtaken) return;
+        setState((was) => ({ ...was, failed, waiting: false }));
+      });
+    return () => { gone = true; };
+  }, [verb, asks, answered]);
+  return state;
+}

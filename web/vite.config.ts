@@ -36,6 +36,13 @@ export default defineConfig(({ mode }) => {
       rolldownOptions: { output: { entryFileNames: "page/[name]-[hash].js" } },
     },
     server: { proxy },
-    test: { environment: "happy-dom", include: ["src/**/*.test.ts", "src/**/*.test.tsx"] },
+    test: {
+      projects: [
+        { extends: true as const, test: {
+          name: "plain", environment: "node", include: ["src/**/*.test.ts"] } },
+        { extends: true as const, test: {
+          name: "drawn", environment: "happy-dom", include: ["src/**/*.test.tsx"] } },
+      ],
+    },
   };
 });

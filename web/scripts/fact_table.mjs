@@ -39,6 +39,7 @@ function note(pattern, node, required) {
         ...(values?.length ? { usual: values } : {}),
         ...(required ? { needed: true } : {}),
     };
+    if (kind === "device") walk(pattern, schema.$defs.device);
     if (kind === "object") walk(pattern, node);
     if (kind === "list" && node.items.type === "object") walk(`${pattern}/*`, node.items);
 }

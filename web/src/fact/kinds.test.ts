@@ -27,6 +27,7 @@ describe("the table of facts", () => {
     expect(patternOf("/buildings/12/metalwork/0/what")).toBe("/buildings/*/metalwork/*/what");
     expect(rowOf("/runs/3/legs/1/surface")?.words).toContain("lawn");
     expect(rowOf("/intake/service_fuse")).toMatchObject({ kind: "device", usual: [60, 80, 100] });
+    expect(rowOf("/intake/service_fuse/standard")?.words).toContain("BS 1361");
     expect(rowOf("/intake/looped")?.kind).toBe("yes or no");
     expect(rowOf("/runs/0/legs/0/length_m")?.needed).toBe(true);
     expect(rowOf("/nothing")).toBeUndefined();

@@ -2,7 +2,7 @@ import { say } from "../words";
 import { addBuilding, freeSpot } from "./edits";
 import { mayFeed, startRoute } from "./hand";
 import { thingsOf } from "./outline";
-import { choose, chosen, edit, hand, shown, surveyed } from "./state";
+import { choose, chosen, edit, hand, keepInView, shown, surveyed } from "./state";
 import { tellOf } from "./telling";
 
 /** Everything on the place as a list: the picture's equal for who does not see or point. */
@@ -13,6 +13,7 @@ export function List({ openFacts }: { openFacts: () => void }) {
   const building = () => {
     const made = edit(say("place.did.building"), (job) => addBuilding(job, freeSpot(job), null));
     const id = surveyed.peek()!.buildings.at(-1)!.id;
+    keepInView(shown.peek()!.spots.at(-1)!.at);
     if (made) hand.value = startRoute(mayFeed(surveyed.peek()!, id)[0] ?? null, id);
   };
   return (

@@ -15,10 +15,11 @@ import { panned, toMetres, zoomed } from "./view";
 
 const still = 6;
 
-function hitUnder(pixel: Point): Hit | null {
+/** What lies there; corners of what is chosen only where something may be pulled. */
+function hitUnder(pixel: Point, pulls: boolean): Hit | null {
   const of = shown.peek();
   if (!of) return null;
-  const thing = chosenThing.peek();
+  const thing = pulls ? chosenThing.peek() : undefined;
   const last = thing?.kind === "leg" && isLast(surveyed.peek()!, thing.pointer);
   return hitAt(pixel, { of, view: view.peek(), size: size.peek(), chosen: thing, last });
 }
@@ -75,7 +76,7 @@ class Fingers {
       this.moved = true;
       return;
     }
-    this.hit = hitUnder(pixel);
+    this.hit = hitUnder(pixel, true);
     this.moved = false;
     const thing = this.hit && this.hit.on === "thing" ? thingAt(shown.peek()!, this.hit.pointer) : undefined;
     const at = toMetres(view.peek(), size.peek(), pixel);
@@ -114,7 +115,9 @@ class Fingers {
     if (move) {
       edit(say("place.did.move"), move);
       if (this.hit) choose(this.hit.pointer);
-    } else if (!this.moved) tapAt(toMetres(view.peek(), size.peek(), one.now), this.hit);
+    } else if (!this.moved) {
+      tapAt(toMetres(view.peek(), size.peek(), one.now), hitUnder(one.now, false));
+    }
   }
 
   leave(id: number): void {

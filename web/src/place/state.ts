@@ -5,7 +5,7 @@ import { change, job } from "../bench";
 import { rest, type Act, type Hand, type Next } from "./hand";
 import type { Job, Point } from "./job";
 import { boxAround, outline, thingAt } from "./outline";
-import { fitted, type Size, type View } from "./view";
+import { fitted, toPixels, type Size, type View } from "./view";
 
 export const chosen = signal<string | null>(null);
 export const hand = signal<Hand>(rest);
@@ -52,6 +52,13 @@ export function edit(words: string, act: Act | ((job: Job) => void)): string | u
 export function take(next: Next, words: string): void {
   hand.value = next.hand;
   if (next.act) edit(words, next.act);
+}
+
+/** Shows all again when a place lies too near the edge to go on from. */
+export function keepInView(p: Point, margin = 70): void {
+  const [x, y] = toPixels(view.peek(), size.peek(), p);
+  const { width, height } = size.peek();
+  if (x < margin || y < margin / 2 || x > width - margin || y > height - margin) fit();
 }
 
 export function fit(): void {

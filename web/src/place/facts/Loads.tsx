@@ -5,13 +5,19 @@ import { Field } from "../../fact/Field";
 import { rowOf } from "../../fact/kinds";
 import { typed } from "../../fact/value";
 import { wordSaid } from "../../fact/words";
-import { say } from "../../words";
+import { hasWords, say } from "../../words";
 import { addCircuit, remove } from "../edits";
 import type { Circuit } from "../job";
 import { edit } from "../state";
 import { figureSaid } from "../telling";
 
 const shortList = ["socket radial", "lighting", "fixed load", "motor", "vehicle charging"];
+
+/** What a board calls a circuit of that kind, until somebody names it. */
+function boardName(kind: string): string {
+  const key = `place.name.${kind}`;
+  return hasWords(key) ? say(key) : kind[0]!.toUpperCase() + kind.slice(1);
+}
 
 function AddCircuit({ building }: { building: string }) {
   const kinds = rowOf(`${building}/circuits/0/kind`)!.words!;
@@ -23,8 +29,7 @@ function AddCircuit({ building }: { building: string }) {
   const kilowatts = typed(power);
   const add = () => {
     if (!kind) return;
-    const name = wordSaid(pointer, kind);
-    const circuit: Circuit = { name: name[0]!.toUpperCase() + name.slice(1), kind };
+    const circuit: Circuit = { name: boardName(kind), kind };
     if (kilowatts !== null && kilowatts >= 0 && kilowatts <= 100) {
       circuit.load_w = { value: Math.round(kilowatts * 1000), basis: "declared" };
     }

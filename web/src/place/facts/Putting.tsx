@@ -9,7 +9,7 @@ import {
   dropBuilding, endMetal, enter, layAs, mayFeed, rest, startRoute, takeBack, tapBuilding, tapGround, type Hand,
 } from "../hand";
 import { nameOf } from "../job";
-import { edit, hand, shown, surveyed, take } from "../state";
+import { edit, hand, keepInView, shown, surveyed, take } from "../state";
 
 const uses = ["shed", "garage", "studio", "office", "workshop", "greenhouse"];
 const ways = ["buried direct", "buried in duct", "clipped", "overhead"];
@@ -43,6 +43,7 @@ function Asking({ now }: { now: Extract<Hand, { does: "ask" }> }) {
   const drop = (use: string) => {
     const made = edit(say("place.did.building"), dropBuilding(now.at, use));
     const id = surveyed.peek()!.buildings.at(-1)!.id;
+    keepInView(now.at);
     hand.value = made ? startRoute(mayFeed(surveyed.peek()!, id)[0] ?? null, id) : rest;
   };
   return (

@@ -37,11 +37,17 @@ function openFact(pointer: string): Unknown | undefined {
   return [...(told?.find_out ?? []), ...(told?.leave ?? [])].find((f) => f.fact === pointer);
 }
 
-function Conditions({ on }: { on: string[] }) {
+/** Rules that could not be judged, in words. */
+const openRules = (scheme: Scheme): string[] =>
+  [...new Set(scheme.findings.filter((f) => f.verdict === "not known").map((f) => ruleWords(f.rule)))];
+
+function Conditions({ scheme }: { scheme: Scheme }) {
+  const on = scheme.conditional_on;
+  const rules = openRules(scheme);
   return (
     <div class="conditions">
       <p class="status is-not-known"><Shape verdict="not known" /> {say("answer.conditional")}</p>
-      <p>{say("answer.conditional_why")}</p>
+      {on.length > 0 && <p>{say("answer.conditional_why")}</p>}
       <ul>
         {on.map((pointer) => {
           const fact = openFact(pointer);
@@ -53,12 +59,18 @@ function Conditions({ on }: { on: string[] }) {
           );
         })}
       </ul>
+      {rules.length > 0 && <p>{say("answer.rules_open", { rules: rules.join("; ") })}</p>}
     </div>
   );
 }
 
 export function statusWords(scheme: Scheme): { verdict: string; words: string } {
-  if (scheme.conditional_on.length > 0) {
+  const failed = scheme.findings.filter((f) => f.verdict === "fails");
+  if (failed.length > 0) {
+    return { verdict: "fails", words: say("answer.failed",
+      { rules: failed.map((f) => ruleWords(f.rule)).join("; ") }) };
+  }
+  if (scheme.conditional_on.length > 0 || openRules(scheme).length > 0) {
     return { verdict: "not known", words: say("answer.conditional") };
   }
   const cautions = scheme.findings.filter((f) => f.verdict === "caution").length;
@@ -169,11 +181,11 @@ export function Nothing() {
 
 export function Headline({ scheme }: { scheme: Scheme }) {
   const status = statusWords(scheme);
-  const hangs = scheme.conditional_on.length > 0;
+  const hangs = status.verdict === "not known";
   const taken = first.value!.assumed.length;
   return (
     <div class="headline">
-      {hangs ? <Conditions on={scheme.conditional_on} />
+      {hangs ? <Conditions scheme={scheme} />
         : <p class={`status is-${status.verdict}`}><Shape verdict={status.verdict} /> {status.words}</p>}
       {hangs && <p class="quiet">{say("answer.if_well")}</p>}
       <Sentence scheme={scheme} />

@@ -90,6 +90,24 @@ it("frames what a scheme hangs on, before the sentence, as not yet known to be s
   expect(place.querySelector(".status.is-meets, .status.is-caution")).toBeNull();
 });
 
+it("never calls meeting what has a rule that fails or is not known", async () => {
+  const answer = quick(demo);
+  const with_ = (verdict: string): First => ({
+    ...answer,
+    chosen: {
+      ...answer.chosen!,
+      findings: answer.chosen!.findings.map((f, i) => (i === 6 ? { ...f, verdict } : f)),
+    },
+  });
+  first.value = with_("not known");
+  await settled();
+  expect(place.querySelector(".conditions")!.textContent).toContain("Voltage lost along the run");
+  first.value = with_("fails");
+  await settled();
+  expect(place.querySelector(".status")!.textContent).toContain("It is not sound");
+  expect(place.querySelector(".status.is-meets, .status.is-caution")).toBeNull();
+});
+
 it("says that nothing is sound, and what fell", async () => {
   first.value = quick(caravan);
   await settled();

@@ -88,6 +88,18 @@ TEST(Document, DepthSizeAndCrowdingHaveTheirLimit) {
     EXPECT_TRUE(parse_document("{\"a\": \"" + std::string(1000, ':') + "[[[\\\"\"}"));
 }
 
+TEST(Document, OtherBoundsMayBeAskedFor) {
+    const auto code = [](const std::string& text, const Bounds& bounds) {
+        const auto document = parse_document(text, bounds);
+        return document ? "" : document.error().front().code;
+    };
+    EXPECT_EQ(code("[[1]]", {5, 2, 1}), "");
+    EXPECT_EQ(code("[[1]]", {4, 2, 1}), "too-large");
+    EXPECT_EQ(code("[[1]]", {5, 1, 1}), "too-deep");
+    EXPECT_EQ(code(R"({"a":1,"b":2})", {50, 2, 1}), "too-many");
+    EXPECT_EQ(code("[[1]]" + std::string(largest_document, ' '), {largest_document * 2, 2, 1}), "");
+}
+
 TEST(Document, AListOfManyObjectsIsReadInNoTime) {
     std::string text = "[{}";
     for (int i = 0; i < 200000; ++i) text += ",{}";

@@ -19,7 +19,7 @@ set_source_files_properties(${embedded_source} PROPERTIES
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:Clang>:-Wno-overlength-strings>)
 
 # Beast is one file for itself; g++ 12 takes the allocator of Asio's coroutines for a mistake.
-set_source_files_properties(src/server/http.cpp PROPERTIES
+set_source_files_properties(src/http/http.cpp PROPERTIES
   SKIP_UNITY_BUILD_INCLUSION ON
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:GNU>:-Wno-mismatched-new-delete>)
 # Names what the first module goes without.
@@ -79,7 +79,8 @@ if(NOT EMSCRIPTEN)
   find_package(Threads REQUIRED)
   find_library(TOFT_QRENCODE qrencode REQUIRED)
   find_library(TOFT_SODIUM sodium REQUIRED)
-  set(toft_needs_server ${TOFT_QRENCODE} ${TOFT_SODIUM} Threads::Threads)
+  set(toft_needs_http Threads::Threads)
+  set(toft_needs_door ${TOFT_QRENCODE} ${TOFT_SODIUM})
 endif()
 
 # A module is to be small (-Oz), but for rooms that the search runs through a hundred thousand times

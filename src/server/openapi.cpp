@@ -1,9 +1,9 @@
 #include "server/openapi.h"
 
 #include "base/program.h"
+#include "http/target.h"
 #include "server/route.h"
 #include "server/shapes.h"
-#include "server/target.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // Streams of events over real connections.
 
+#include "http/json.h"
 #include "server/client.h"
-#include "server/json.h"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
 // Other devices: let in by whoever stands before the machine, and by nobody else.
 
-#include "server/addresses.h"
-#include "server/code_picture.h"
+#include "door/addresses.h"
+#include "door/code_picture.h"
+#include "door/secret.h"
 #include "server/desk.h"
-#include "server/secret.h"
 
 #include <set>
 

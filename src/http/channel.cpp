@@ -1,4 +1,4 @@
-#include "server/channel.h"
+#include "http/channel.h"
 
 namespace toft::server {
 

@@ -1,4 +1,4 @@
-#include "server/pool.h"
+#include "http/pool.h"
 
 namespace toft::server {
 

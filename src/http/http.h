@@ -3,7 +3,7 @@
 // Slow or hostile clients cost a connection for a bounded time and nothing else.
 
 #include "base/outcome.h"
-#include "server/message.h"
+#include "http/message.h"
 
 #include <chrono>
 #include <cstdint>

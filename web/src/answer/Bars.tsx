@@ -57,13 +57,13 @@ function Foot({ finding }: { finding: Finding }) {
   );
 }
 
-function BarRow({ bar, scheme }: { bar: Bar; scheme: Scheme }) {
+function BarRow({ bar, scheme, beyond }: { bar: Bar; scheme: Scheme; beyond: boolean }) {
   const { finding, use } = bar;
   const by = governed(scheme.governed_by);
   const sets = by.rule === finding.rule && (by.run === null || by.run === run.value);
   const share = Number.isFinite(use) ? percent(use) : say("answer.no_end");
   return (
-    <li class="bar-row">
+    <li class={`bar-row ${beyond ? "is-beyond" : ""}`}>
       <Opens
         figure={finding.rule} keyOf={scheme.key} class="bar-opens" {...runAsked.value}
         foot={<Foot finding={finding} />}
@@ -117,7 +117,6 @@ export function Bars({ scheme }: { scheme: Scheme }) {
   const [all, setAll] = useState(false);
   const mine = findingsByRun(scheme.findings, runs.value).get(run.value) ?? [];
   const { measured, told, idle } = sortBars(mine);
-  const shown = all ? measured : measured.slice(0, SHOWN);
   const rest = measured.length - SHOWN;
   return (
     <section class="bars" aria-labelledby="bars-title">
@@ -125,8 +124,11 @@ export function Bars({ scheme }: { scheme: Scheme }) {
       <RunChoice />
       <p class="quiet hint">{say("answer.bars_note")}</p>
       <ul class="bar-list">
-        {shown.map((bar) => (
-          <BarRow key={`${run.value} ${bar.finding.rule}`} bar={bar} scheme={scheme} />
+        {measured.map((bar, i) => (
+          <BarRow
+            key={`${run.value} ${bar.finding.rule}`} bar={bar} scheme={scheme}
+            beyond={!all && i >= SHOWN}
+          />
         ))}
       </ul>
       {rest > 0 && (

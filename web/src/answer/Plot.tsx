@@ -72,6 +72,13 @@ function Spots({ layout, schemes }: { layout: Layout; schemes: SchemeLine[] }) {
           </g>
         );
       })}
+      {layout.labels.filter((l) => l.led).map(({ text, box, mark }) => (
+        <line
+          key={`to ${text}`} class="lead" x1={mark.x} y1={mark.y}
+          x2={Math.min(Math.max(mark.x, box.x), box.x + box.width)}
+          y2={mark.y < box.y ? box.y + 2 : Math.min(mark.y, box.y + box.height - 2)}
+        />
+      ))}
       {layout.labels.map(({ text, box, anchor, mark }) => (
         <text
           key={text} class={`label ${lead(mark).key === looked ? "is-looked" : ""}`}

@@ -17,7 +17,14 @@ export interface Mark {
   y: number;
 }
 
-export interface Label { text: string; box: Box; anchor: "start" | "end" | "middle"; mark: Mark }
+export interface Label {
+  text: string;
+  box: Box;
+  anchor: "start" | "end" | "middle";
+  mark: Mark;
+  /** So far from its mark that a line must lead there. */
+  led: boolean;
+}
 
 export interface Tick { at: number; value: number }
 
@@ -85,10 +92,11 @@ function merged(points: Array<{ point: PlotPoint; x: number; y: number }>): Mark
 const markBox = (mark: Mark): Box =>
   ({ x: mark.x - MARK_PX, y: mark.y - MARK_PX, width: 2 * MARK_PX, height: 2 * MARK_PX });
 
-/** Places around a mark where its label may stand, the best first. */
-function places(mark: Mark, text: string, ringed: boolean): Array<{ box: Box; anchor: Label["anchor"] }> {
+type Place = Pick<Label, "box" | "anchor">;
+
+/** Places around a mark where its label may stand, `gap` away, the best first. */
+function places(mark: Mark, text: string, gap: number): Place[] {
   const width = text.length * LETTER_PX;
-  const gap = (ringed ? RING_PX : MARK_PX) + 4;
   const at = (x: number, y: number): Box => ({ x, y, width, height: TEXT_HEIGHT });
   const middle = mark.y - TEXT_HEIGHT / 2;
   return [
@@ -112,9 +120,15 @@ function placed(marks: Mark[], frame: Box, wanted: Wanted): Label[] {
   for (const mark of [...marks].sort((a, b) => worth(a) - worth(b))) {
     const text = ranks(mark.points);
     const taken = [...marks.filter((m) => m !== mark).map(markBox), ...labels.map((l) => l.box)];
-    const free = places(mark, text, has(mark, wanted.looked)).find(
-      ({ box }) => inside(box, frame) && !taken.some((other) => overlap(box, other)));
-    if (free) labels.push({ text, mark, ...free });
+    const gap = (has(mark, wanted.looked) ? RING_PX : MARK_PX) + 4;
+    const steps = worth(mark) <= 1 ? [0, 14, 28, 44] : [0];
+    for (const step of steps) {
+      const free = places(mark, text, gap + step).find(
+        ({ box }) => inside(box, frame) && !taken.some((other) => overlap(box, other)));
+      if (!free) continue;
+      labels.push({ text, mark, led: step > 0, ...free });
+      break;
+    }
   }
   return labels;
 }

@@ -1,6 +1,6 @@
 // The engine as the page calls it: work(verb, body). Three lanes, so that a change on screen never
 // waits for what takes seconds: `quick` for what follows a touch, `slow` for what may be cleared
-// when the job changes, `paper` for sheets (their module is fetched when first needed).
+// when the job changes, `paper` for what is drawn (its module is fetched when first needed).
 
 import type { AnswerOf, BodyOf, Faults, Verb } from "../contract";
 import { EngineFaults } from "./faults";
@@ -17,8 +17,8 @@ const slow = new Lane(start, () => moduleFile("toft"));
 const paper = new Lane(start, () => moduleFile("toft-papers"));
 
 const lanes: Record<Verb, Lane> = {
-  first: quick, picture: quick, explain: quick, why: quick, readings: quick, prices: quick,
-  check: quick, about: quick, design: slow, ask: slow, levers: slow, paper,
+  first: quick, explain: quick, why: quick, readings: quick, prices: quick, check: quick,
+  about: quick, design: slow, ask: slow, levers: slow, picture: paper, paper,
 };
 
 /** Lets the engine do one thing. Throws EngineFaults, or Overtaken when it was cleared. */

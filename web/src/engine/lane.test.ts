@@ -70,6 +70,21 @@ test("clearing a lane at rest keeps its worker", async () => {
   expect(workers[0]!.ended).toBe(false);
 });
 
+test("a worker in which the engine failed is ended, and the next call gets a new one", async () => {
+  const { made, workers } = lane();
+  const call = made.call("first", "1");
+  await soon();
+  const { id } = workers[0]!.asked[0]!;
+  const told = expect(call).rejects.toThrow("unreachable");
+  workers[0]!.onmessage?.({ data: { id, failed: "unreachable" } } as MessageEvent<Answered>);
+  await told;
+  expect(workers[0]!.ended).toBe(true);
+  const next = made.call("first", "2");
+  await soon();
+  workers[1]!.answer("two");
+  expect(await next).toBe("two");
+});
+
 test("of many changes the first and the newest are worked out, the others are overtaken", async () => {
   const begun: number[] = [];
   const ends: Array<() => void> = [];

@@ -88,12 +88,13 @@ export class Lane {
   #answered(answer: Answered): void {
     const call = this.#running;
     if (!call || call.id !== answer.id) return;
+    if (!("text" in answer)) return this.#broke(new Error(answer.failed));
     this.#running = undefined;
-    if ("text" in answer) call.done(answer.text);
-    else call.failed(new Error(answer.failed));
+    call.done(answer.text);
     this.#go();
   }
 
+  /** What failed once is not trusted again: the next call gets a worker of its own. */
   #broke(error: Error): void {
     const call = this.#running;
     this.#end();

@@ -75,7 +75,8 @@ function IssueNow({ date, done }: { date: string; done: () => Promise<void> }) {
         <span>{say("papers.author")}</span>
         <input
           type="text" autocomplete="name" value={author.value} placeholder={say("papers.author_hint")}
-          onChange={(e) => { author.value = e.currentTarget.value.trim(); }}
+          onInput={(e) => { author.value = e.currentTarget.value; }}
+          onBlur={() => { author.value = author.peek().trim(); }}
         />
       </label>
       <button

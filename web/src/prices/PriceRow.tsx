@@ -22,8 +22,8 @@ export function PriceRow({ row, csv, use, faults }: PriceRowProps) {
   const id = useId();
   useEffect(() => setNet(row.net), [row.net]);
   const { before, after } = unitWords(row);
-  const settle = (): void => {
-    if (net.trim() !== row.net) void take(withPrice(csv, row.item, net));
+  const settle = (typed: string): void => {
+    if (typed.trim() !== row.net) void take(withPrice(csv, row.item, typed));
   };
   const range = row.low !== "" && row.high !== "" && (row.low !== row.net || row.high !== row.net);
   return (
@@ -34,9 +34,9 @@ export function PriceRow({ row, csv, use, faults }: PriceRowProps) {
         <input
           id={id} type="text" inputMode="decimal" autocomplete="off" value={net}
           aria-invalid={faults.length > 0} aria-describedby={`${id}-says`}
-          onInput={(e) => setNet(e.currentTarget.value)} onBlur={settle}
+          onInput={(e) => setNet(e.currentTarget.value)} onBlur={(e) => settle(e.currentTarget.value)}
           onKeyDown={(e) => {
-            if (e.key === "Enter") settle();
+            if (e.key === "Enter") settle(e.currentTarget.value);
             if (e.key === "Escape") setNet(row.net);
           }}
         />

@@ -77,7 +77,10 @@ function Faulty({ whole }: { whole: string[] }) {
   if (!draft.value) return null;
   return (
     <div class="faulty" role="alert">
-      <p><strong>{say("prices.faulty", { count: draft.value.faults.length })}</strong></p>
+      <p><strong>
+        {draft.value.faults.length === 1 ? say("prices.faulty_one")
+          : say("prices.faulty", { count: draft.value.faults.length })}
+      </strong></p>
       <ul>{whole.map((says) => <li key={says}>{says}</li>)}</ul>
       <button type="button" onClick={() => { draft.value = null; }}>{say("prices.drop_draft")}</button>
     </div>

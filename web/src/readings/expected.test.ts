@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { factOf, steps, valueOf, type Test } from "./expected";
-import { together, type Held } from "./keep";
+import { noteWithTime, together, type Held } from "./keep";
 
 const test = (step: string, where: string): Test => ({
   step, where, what: step, how: "", clause: "", dead: true, unit: "Ω", expected: null, limit: null,
@@ -20,6 +20,12 @@ it("reads what people type from a meter, and nothing that is no number", () => {
   expect(valueOf("")).toBeNull();
   expect(valueOf("about 2")).toBeNull();
   expect(valueOf("1,000.5")).toBeNull();
+});
+
+it("tells when a reading was taken that reaches the server late", () => {
+  const at = "2026-11-29T10:00:00.000Z";
+  expect(noteWithTime("leads nulled", at, new Date("2026-11-29T10:00:05Z"))).toBe("leads nulled");
+  expect(noteWithTime("", at, new Date("2026-11-29T12:00:00Z"))).toBe(`taken ${at}`);
 });
 
 it("shows readings of server and device in the order they were taken", () => {

@@ -39,13 +39,14 @@ function Write({ test, done }: { test: Test; done: () => void }) {
   const [value, setValue] = useState("");
   const [instrument, setInstrument] = useState(lastInstrument.get(test.instrument) ?? "");
   const [note, setNote] = useState("");
-  const [wrong, setWrong] = useState(false);
+  const [wrong, setWrong] = useState("");
   const id = useId();
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault();
     const number = valueOf(value);
-    setWrong(number === null);
-    if (number === null) return;
+    const nameless = !author.peek();
+    setWrong(number === null ? say("readings.no_number") : nameless ? say("readings.name_first") : "");
+    if (number === null || nameless) return;
     lastInstrument.set(test.instrument, instrument.trim());
     const offScale = /^\s*[>≥]/.test(value) ? say("readings.off_scale") : "";
     await keep({
@@ -60,7 +61,7 @@ function Write({ test, done }: { test: Test; done: () => void }) {
         <span>{say("readings.value", { unit: test.unit })}</span>
         <input
           type="text" inputMode="decimal" autocomplete="off" value={value} autoFocus
-          aria-invalid={wrong} aria-describedby={wrong ? `${id}-wrong` : undefined}
+          aria-invalid={wrong !== ""} aria-describedby={wrong ? `${id}-wrong` : undefined}
           onInput={(e) => setValue(e.currentTarget.value)}
         />
       </label>
@@ -79,7 +80,7 @@ function Write({ test, done }: { test: Test; done: () => void }) {
         <button type="submit" class="main">{say("readings.keep")}</button>
         <button type="button" class="quiet" onClick={done}>{say("readings.leave")}</button>
       </div>
-      {wrong && <p id={`${id}-wrong`} role="alert">{say("readings.no_number")}</p>}
+      {wrong && <p id={`${id}-wrong`} role="alert">{wrong}</p>}
     </form>
   );
 }
@@ -159,7 +160,8 @@ export function Readings() {
         <span>{say("readings.author")}</span>
         <input
           type="text" autocomplete="name" value={author.value}
-          onChange={(e) => { author.value = e.currentTarget.value.trim(); }}
+          onInput={(e) => { author.value = e.currentTarget.value; }}
+          onBlur={() => { author.value = author.peek().trim(); }}
         />
       </label>
       {asked.failed !== null && <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>}

@@ -5,6 +5,7 @@ import { jobId, serverThere } from "../bench";
 import type { Reading } from "../contract";
 import { cabinet } from "../keep/cabinet";
 import { call, NotThere } from "../keep/server";
+import { say } from "../words";
 
 export interface Written {
   fact: string;
@@ -33,13 +34,21 @@ async function heldHere(id: string): Promise<Held[]> {
   return (await (await cabinet()).read<Held[]>(place(id))) ?? [];
 }
 
+const LATE_MS = 60_000;
+
+/** The server dates a reading when it gets it: one that comes late says when it was taken. */
+export function noteWithTime(note: string, at: string, now: Date): string {
+  if (now.getTime() - new Date(at).getTime() < LATE_MS) return note;
+  return [note, say("readings.taken", { at })].filter(Boolean).join("; ");
+}
+
 /** Sends what is held here, each once: what the server took is struck off before the next. */
 async function sendHeld(id: string): Promise<void> {
   for (const one of await heldHere(id)) {
     const { fact, value, unit, instrument, note, at } = one;
-    const when = note ? `${note} (${at})` : `(${at})`;
+    const said = noteWithTime(note, at, new Date());
     await call<Reading>(address(id), {
-      method: "POST", by: one.by, body: { fact, value, unit, instrument, note: when },
+      method: "POST", by: one.by, body: { fact, value, unit, instrument, note: said },
     });
     await (await cabinet()).update<Held[]>(place(id), (all) => all?.filter((h) => h.at !== at));
   }

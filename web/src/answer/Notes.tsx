@@ -1,5 +1,5 @@
-// What must be said with the scheme: what is done first, whom to tell, cautions; and what the answer
-// takes for granted and rests on.
+// What must be said with the scheme: what is done first, whom to tell, cautions; and what the
+// answer takes for granted and rests on.
 
 import { ask, first } from "../bench";
 import type { Scheme, Unknown } from "../contract";

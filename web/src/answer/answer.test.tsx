@@ -142,7 +142,7 @@ it("keeps the old figure beside one that changed", async () => {
   expect(others).toHaveLength(0);
 });
 
-it("leaves the answer before on screen when the job cannot be worked out, and says so", async () => {
+it("leaves the old answer on screen when the job cannot be worked out, and says so", async () => {
   faults.value = [
     { code: "x", pointer: "/runs", says: "a run needs a leg", nearest: null, allowed: [] },
   ];

@@ -41,7 +41,7 @@ it("sorts bars longest first; what has nothing of what is asked is longest of al
   ]);
 });
 
-it("tells what has no figure with the worst first, and keeps apart what had nothing to judge", () => {
+it("tells what has no figure, the worst first, and keeps apart what had nothing to judge", () => {
   const { told, idle } = sortBars(some);
   expect(told.map((f) => f.rule)).toEqual(["separation", "selectivity", "suitability"]);
   expect(idle.map((f) => f.rule)).toEqual(["motor-start"]);

@@ -1,4 +1,4 @@
-// What the engine is asked for when something is opened. What was there stays until the new is there.
+// What the engine is asked for when something is opened. What was there stays until the new comes.
 
 import { useEffect, useState } from "preact/hooks";
 import { first, job, ownPrices } from "../bench";

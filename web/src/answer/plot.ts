@@ -1,5 +1,5 @@
-// Where the schemes stand on the plot of price against headroom, and where their labels go. Geometry
-// of the picture only: prices and headroom are the engine's.
+// Where the schemes stand on the plot of price against headroom, and where their labels go.
+// Geometry of the picture only: prices and headroom are the engine's.
 
 export interface PlotPoint {
   key: string;
@@ -16,7 +16,7 @@ export interface Box {
 }
 
 export interface Mark {
-  /** Schemes drawn here, best first: they cost and spare so nearly the same that one mark serves. */
+  /** Schemes drawn here, best first: so near one another that one mark serves. */
   points: PlotPoint[];
   x: number;
   y: number;

@@ -67,7 +67,7 @@ export function figuresPutIn(lines: WorkingLine[], index: number): string {
     .join("");
 }
 
-/** Where a line comes from, in words: a source and its place and basis, a clause, or who said it. */
+/** Where a line comes from, in words: source, place and basis, a clause, or who said it. */
 export function origin(line: WorkingLine): string {
   const parts: string[] = [];
   if (line.source) parts.push(line.locator ? `${line.source}, ${line.locator}` : line.source);

@@ -79,6 +79,16 @@ test("two pages of one browser show the same job", async () => {
     assert.equal(await page.evaluate(() => globalThis.toft.job.value.intake.tails_m), 3);
 });
 
+test("where the engine does not come nothing is shown as sound", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await context.route("**/toft.wasm", (route) => route.abort());
+    const page = await openPage(browser, alone.url, { context });
+    await page.waitForSelector("[role=alert]");
+    assert.match(await page.textContent("[role=alert]"), /could not be loaded/);
+    assert.match(await page.textContent(".strip"), /not known/);
+    assert.deepEqual(await axe(page), []);
+});
+
 for (const size of ["phone", "desk"]) {
     for (const theme of ["light", "dark"]) {
         test(`every place holds to the rules of access: ${size}, ${theme}`, async () => {

@@ -58,7 +58,7 @@ export function servePageAlone(folder = join(root, "web/dist")) {
     })));
 }
 
-/** `toft serve` on a free port with a store of its own: {url, stop, start, close}. */
+/** `toft serve` on a free port with a store of its own: {url, said, stop, start, close}. */
 export async function serveProgram(more = []) {
     const data = mkdtempSync(join(tmpdir(), "toft-page-"));
     const served = { port: 0, url: "", child: undefined };
@@ -66,6 +66,10 @@ export async function serveProgram(more = []) {
         served.child = spawn(program,
             ["serve", "--port", String(served.port), "--data", data, ...more],
             { stdio: ["ignore", "pipe", "pipe"] });
+        served.said = "";
+        for (const stream of [served.child.stdout, served.child.stderr]) {
+            stream.on("data", (bytes) => { served.said += bytes; });
+        }
         served.url = await listening(served.child);
         served.port = Number(new URL(served.url).port);
     };

@@ -3,6 +3,7 @@
 
 import type { Job } from "../contract";
 import { answerSoon } from "./answer";
+import { placeWords } from "../shell/format";
 import { same, valueAt, withValue } from "./pointer";
 import { save, saveSoon, serverRevision, stepAtServer, timeline, toldUndo } from "./save";
 import { job, said } from "./state";
@@ -30,7 +31,7 @@ function lay(after: Job, pace: Pace): void {
 
 /** Puts one value into the job; undefined takes it out (not known). */
 export function set(pointer: string, value: unknown, words = "", pace: Pace = "tap"): void {
-  change(words || pointer, (copy) => withValue(copy, pointer, value), pace);
+  change(words || placeWords(pointer), (copy) => withValue(copy, pointer, value), pace);
 }
 
 export function get<T = unknown>(pointer: string): T | undefined {

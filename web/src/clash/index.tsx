@@ -15,7 +15,7 @@ function One({ one, chosen, choose }: OneProps) {
   const words = (value: unknown) => valueWords(value) ?? say("clash.not_known");
   return (
     <fieldset class="clash">
-      <legend>{one.says || placeWords(one.pointer)}</legend>
+      <legend>{one.says.split(":")[0] || placeWords(one.pointer)}</legend>
       <p class="clash-was">{say("clash.was")}: <b>{words(one.was)}</b></p>
       {(["yours", "theirs"] as const).map((side) => (
         <label key={side} class="tick">

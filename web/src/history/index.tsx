@@ -60,7 +60,7 @@ function Entry({ entry, there }: { entry: Revision; there: boolean }) {
     <li class={entry.undone ? "entry entry-undone" : "entry"}>
       <div class="entry-line">
         <p>
-          <span class="entry-what">{entry.what || say("history.no_words")}</span>
+          <span class="entry-what">{entry.what || say(number === 1 ? "history.begun" : "history.no_words")}</span>
           {entry.undone && <em> {say("history.undone")}</em>}
           <span class="entry-when">
             {say("history.revision", { number })} · {entry.by

@@ -68,7 +68,7 @@ export function Plan({ openFacts }: { openFacts: () => void }) {
     <div class="plan-sheet">
       <svg
         ref={sheet} class="plan" role="group" aria-label={say("place.plan")} aria-describedby="place-hint"
-        tabIndex={0} {...gestures}
+        tabindex={0} {...gestures}
         onKeyDown={(e) => { if (onKey(e, openFacts)) e.preventDefault(); }}
       >
         <Squares />

@@ -6,7 +6,9 @@ import { List } from "./List";
 import { nextStep } from "./next";
 import { Plan } from "./Plan";
 import "./place.css";
-import { hand, surveyed } from "./state";
+import { rest } from "./hand";
+import { Section } from "./Section";
+import { hand, section, surveyed } from "./state";
 import { nameOf } from "./job";
 
 export { choose as chooseThing, chosen as chosenThing } from "./state";
@@ -33,6 +35,7 @@ function hintNow(): string {
 }
 
 function restHint(): string {
+  if (section.value) return say("place.hint.section");
   const job = surveyed.value!;
   const next = nextStep(job);
   const name = "building" in next ? nameOf(job.buildings[Number(next.building.split("/")[2])]!) : "";
@@ -55,6 +58,18 @@ function PutDown() {
   );
 }
 
+/** Plan and section: the same place, seen from above and from the side. */
+function Views() {
+  const one = (name: "plan_view" | "section", on: boolean) => (
+    <button
+      type="button" class="plainly" aria-pressed={section.value === on}
+      onClick={() => { section.value = on; hand.value = rest; }}
+    >{say(`place.${name}`)}</button>
+  );
+  if (hand.value.does !== "rest") return null;
+  return <div class="views" role="group" aria-label={say("place.views")}>{one("plan_view", false)}{one("section", true)}</div>;
+}
+
 /** The survey: a picture of the place, and the facts of what is touched on it. */
 export function Place() {
   const panel = useRef<HTMLDivElement>(null);
@@ -65,13 +80,15 @@ export function Place() {
       title?.scrollIntoView({ block: "nearest" });
     });
   };
+  const aside = section.value && hand.value.does === "rest";
   return (
     <section class="place" aria-labelledby="place-title">
       <div class="picture">
         <h2 id="place-title">{say("place.title")}</h2>
         <p class="hint" id="place-hint" role="status">{hintNow()}</p>
-        <Plan openFacts={openFacts} />
-        <PutDown />
+        <Views />
+        {aside ? <Section /> : <Plan openFacts={openFacts} />}
+        {!aside && <PutDown />}
       </div>
       <div class="beside" ref={panel}>
         <Facts />

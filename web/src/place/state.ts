@@ -11,6 +11,8 @@ export const chosen = signal<string | null>(null);
 export const hand = signal<Hand>(rest);
 export const size = signal<Size>({ width: 340, height: 300 });
 export const view = signal<View>({ middle: [0, 0], scale: 10 });
+/** True while the place is seen from the side. */
+export const section = signal(false);
 /** Where the keyboard points on the plan while something is put down. */
 export const cursor = signal<Point | null>(null);
 /** True when the length of the chosen leg was touched: its field takes the typing. */

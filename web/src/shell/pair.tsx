@@ -26,7 +26,7 @@ export function Pair() {
       <p>{say("shell.pair_why")}</p>
       <form onSubmit={join} class="form">
         <label>{say("shell.pair_code")}
-          <input type="text" inputMode="numeric" autocomplete="one-time-code" required
+          <input type="text" autocapitalize="characters" autocomplete="off" spellcheck={false} required
             value={code.value} onInput={(e) => { code.value = e.currentTarget.value; }} />
         </label>
         <label>{say("shell.pair_name")}

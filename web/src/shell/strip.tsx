@@ -68,7 +68,8 @@ export function Strip() {
       <Shape verdict={verdict} />
       <span class="strip-words">
         <span class="unseen">{say("shell.strip")}: </span>
-        {fault ? say("shell.fault", { says: fault.says }) : short.words}
+        {fault && fault.code !== "program" ? say("shell.fault", { says: fault.says })
+          : fault ? say("shell.strip_unknown") : short.words}
       </span>
       <span class={`strip-price is-${verdict.replace(" ", "-")}`}>
         {working.value ? say("shell.working") : (

@@ -14,7 +14,7 @@ export function Reachable({ pointer, name, children, kind }: {
   return (
     <g
       class={`thing ${kind}${chosen.value === pointer ? " on" : ""}`}
-      role="button" tabIndex={0} aria-label={name} aria-pressed={chosen.value === pointer}
+      role="button" tabindex={0} aria-label={name} aria-pressed={chosen.value === pointer}
       data-pointer={pointer}
       onFocus={(e) => { if (e.currentTarget.matches(":focus-visible")) choose(pointer); }}
       onClick={(e) => { if (e.detail === 0) choose(pointer); }}

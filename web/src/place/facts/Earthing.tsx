@@ -7,6 +7,7 @@ import { rowOf } from "../../fact/kinds";
 import { called, wordTold } from "../../fact/words";
 import { say } from "../../words";
 
+const IDLE_MS = 500;
 const fact = "/intake/earthing";
 const words = () => rowOf(fact)!.words!;
 
@@ -24,10 +25,16 @@ function outcomeOf(earthing: string, answer: First): Outcome {
   return { earthing, says: `${best.sentence} ${say("place.if_price", { price })}` };
 }
 
-/** The answer for each earthing the supply might have; nothing while other facts are missing. */
-async function outcomes(stated: Job, prices: string | null): Promise<Outcome[]> {
+/**
+ * The answer for each earthing the supply might have; nothing while other facts are missing. Between
+ * two of them it gives up when the job has changed, so that the engine is free for what was touched.
+ */
+async function outcomes(
+  stated: Job, prices: string | null, still: () => boolean,
+): Promise<Outcome[]> {
   const found: Outcome[] = [];
   for (const earthing of words()) {
+    if (!still()) return [];
     const tried = { ...stated, intake: { ...stated.intake, earthing } } as Job;
     try {
       found.push(outcomeOf(earthing, await work("first", { job: tried, ...(prices ? { prices } : {}) })));
@@ -47,12 +54,15 @@ export function EarthingOpen() {
   useEffect(() => {
     let now = true;
     if (!open || !only) setFound([]);
-    else {
-      void outcomes(job.value!, ownPrices.value)
+    const timer = open && only ? setTimeout(() => {
+      void outcomes(job.peek()!, ownPrices.peek(), () => now)
         .then((all) => { if (now) setFound(all); })
         .catch((error: unknown) => console.warn(error));
-    }
-    return () => { now = false; };
+    }, IDLE_MS) : undefined;
+    return () => {
+      now = false;
+      clearTimeout(timer);
+    };
   }, [job.value, open, only]);
   if (!open) return null;
   return (

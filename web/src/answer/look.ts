@@ -2,16 +2,19 @@
 
 import { computed, signal } from "@preact/signals";
 import { first, job } from "../bench";
+import { governed } from "./sentence";
 
 const wanted = signal<string | null>(null);
 
 /** Runs that the looked-at scheme builds, in the engine's order. */
 export const runs = computed(() => Object.keys(first.value?.chosen?.runs ?? {}));
 
-/** The run whose rules, figures and pictures are shown. */
-export const run = computed(() =>
-  wanted.value && runs.value.includes(wanted.value) ? wanted.value : (runs.value[0] ?? ""),
-);
+/** The run whose rules, figures and pictures are shown: until one is chosen, the tightest. */
+export const run = computed(() => {
+  const tightest = governed(first.value?.chosen?.governed_by ?? "").run;
+  const found = [wanted.value, tightest].find((id) => id !== null && runs.value.includes(id));
+  return found ?? runs.value[0] ?? "";
+});
 
 export function lookAlong(id: string): void {
   wanted.value = id;

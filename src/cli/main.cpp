@@ -264,6 +264,7 @@ void add_serve(CLI::App& app, ServeArguments& a) {
 void add_handed_over(CLI::App& app, Arguments& a) {
     add_papers(app, a.papers);
     add_pocket(app, a.pocket);
+    add_prices(app, a.prices);
     add_serve(app, a.serve);
 }
 
@@ -314,7 +315,6 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     add_handed_over(app, a);
-    add_prices(app, a.prices);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");

@@ -144,3 +144,18 @@ test("a reading is kept on the device with its time and author, and is not judge
     assert.match(await page.textContent(".kept"), /9\.9/);
     assert.deepEqual(page.wrong, []);
 });
+
+test("a paper is looked at as sheets, and printed one sheet a page", async () => {
+    const page = await openPage(browser, `${alone.url}#/papers`, { size: "desk" });
+    await page.locator(".paper-row", { hasText: "Test sheet" }).click();
+    await page.waitForSelector(".sheets img");
+    const sheets = await page.locator(".sheets img").count();
+    assert.ok(sheets >= 2);
+    assert.match(await page.textContent(".sheets"), new RegExp(`page ${sheets} of ${sheets}`));
+    await page.waitForFunction(() =>
+        [...document.querySelectorAll(".sheets img")].every((img) => img.naturalWidth > 0));
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    assert.equal(pdf.match(/\/Type\s*\/Page\b/g).length, sheets);
+    assert.deepEqual(await axe(page), []);
+    assert.deepEqual(page.wrong, []);
+});

@@ -37,7 +37,7 @@ if(EMSCRIPTEN)
   endforeach()
   file(CREATE_LINK /usr/include/eigen3/Eigen ${headers}/Eigen SYMBOLIC)
   target_include_directories(toft_flags SYSTEM INTERFACE ${headers})
-  target_compile_options(toft_flags INTERFACE -fwasm-exceptions)
+  target_compile_options(toft_flags INTERFACE -fno-exceptions)
   target_link_options(toft_flags INTERFACE -fwasm-exceptions)
 endif()
 

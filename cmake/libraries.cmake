@@ -19,11 +19,18 @@ set_source_files_properties(${embedded_source} PROPERTIES
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:Clang>:-Wno-overlength-strings>)
 
 # Beast is one file for itself; g++ 12 takes the allocator of Asio's coroutines for a mistake.
-set_source_files_properties(src/server/http.cpp PROPERTIES
+set_source_files_properties(src/http/http.cpp PROPERTIES
   SKIP_UNITY_BUILD_INCLUSION ON
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:GNU>:-Wno-mismatched-new-delete>)
 # Names what the first module goes without.
 set_source_files_properties(src/request/all_verbs.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
+
+# What may throw is caught in two places; as a module everything between goes without the code that
+# tidies up behind a throw, which is a fault of the program or a want of memory.
+if(EMSCRIPTEN)
+  set_source_files_properties(src/request/request.cpp src/wasm/engine.cpp PROPERTIES
+    SKIP_UNITY_BUILD_INCLUSION ON COMPILE_OPTIONS "-fexceptions;-fwasm-exceptions")
+endif()
 
 # Links target to each library that the row of folder names and that exists.
 function(link_allowed target visibility folder)
@@ -72,7 +79,8 @@ if(NOT EMSCRIPTEN)
   find_package(Threads REQUIRED)
   find_library(TOFT_QRENCODE qrencode REQUIRED)
   find_library(TOFT_SODIUM sodium REQUIRED)
-  set(toft_needs_server ${TOFT_QRENCODE} ${TOFT_SODIUM} Threads::Threads)
+  set(toft_needs_http Threads::Threads)
+  set(toft_needs_door ${TOFT_QRENCODE} ${TOFT_SODIUM})
 endif()
 
 set(toft_libraries)

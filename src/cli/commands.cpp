@@ -149,7 +149,9 @@ int demo() {
             write_output("out/demo.svg", drawing::to_svg(gallery::pictures().front().draw(
                                              {bench.catalogue, *job, answer, 0, 0})));
         if (!written) return fault_exit(written.error(), false, "the picture was not written:");
-        print(fmt::format("picture: {}\n", *written));
+        print(fmt::format("picture: {}\n\nNext: ./run serve, the page to survey a job of your "
+                          "own\n",
+                          *written));
         return answer_exit(answer);
     });
 }

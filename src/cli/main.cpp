@@ -264,6 +264,7 @@ void add_serve(CLI::App& app, ServeArguments& a) {
 void add_handed_over(CLI::App& app, Arguments& a) {
     add_papers(app, a.papers);
     add_pocket(app, a.pocket);
+    add_prices(app, a.prices);
     add_serve(app, a.serve);
 }
 
@@ -314,17 +315,17 @@ void add_commands(CLI::App& app, Arguments& a) {
     add_dark(app, a.dark);
     add_draw(app, a.draw);
     add_handed_over(app, a);
-    add_prices(app, a.prices);
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema = app.add_subcommand(
-        "schema",
-        "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark or faults; api: "
-        "OpenAPI of what is served");
+    auto* schema = app.add_subcommand("schema",
+                                      "JSON Schema of job, answer, ask, levers, tolerance, later, "
+                                      "ground, dark, first or faults; api: "
+                                      "OpenAPI of what is served");
     schema
-        ->add_option("WHICH", a.schema,
-                     "job, answer, ask, levers, tolerance, later, ground, dark, faults or api")
+        ->add_option(
+            "WHICH", a.schema,
+            "job, answer, ask, levers, tolerance, later, ground, dark, first, faults or api")
         ->required();
 }
 

@@ -29,7 +29,7 @@ int schema(const std::string& which) {
     if (text.empty()) {
         complain(
             "toft: no such schema; there are job, answer, ask, levers, tolerance, later, ground, "
-            "dark, faults and api\n");
+            "dark, first, faults and api\n");
         return wrong_usage;
     }
     print(std::string(text));

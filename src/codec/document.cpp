@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 #include <set>
 
 namespace toft::codec {
@@ -65,7 +66,12 @@ public:
     bool start_array(std::size_t) { return open(true); }
     bool end_object() { return close(); }
     bool end_array() { return close(); }
-    bool parse_error(std::size_t, const std::string&, const Json::exception&) { return false; }
+    bool parse_error(std::size_t byte, const std::string&, const Json::exception& error) {
+        constexpr int lowest = 100;
+        constexpr int highest = 199;  // of the library's numbers for errors of syntax
+        if (error.id >= lowest && error.id <= highest) misplaced = byte;
+        return false;
+    }
 
     bool key(std::string& name) {
         open_.back().key = name;
@@ -79,6 +85,7 @@ public:
     }
 
     std::set<std::string> repeated;
+    std::optional<std::size_t> misplaced;  ///< where the text is no JSON
 
 private:
     struct Place {
@@ -129,25 +136,25 @@ Faults unfit(std::string_view text, const Bounds& bounds) {
 Outcome<Json> parse_document(std::string_view text, const Bounds& bounds) {
     Faults faults = unfit(text, bounds);
     if (!faults.empty()) return failed(std::move(faults));
-    try {
-        Json json = Json::parse(text.begin(), text.end());
-        KeyWatch watch;
-        Json::sax_parse(text.begin(), text.end(), &watch);
-        for (const std::string& pointer : watch.repeated) {
-            faults.push_back({"duplicate-key",
-                              pointer,
-                              "this key stands twice in one object; leave one out",
-                              "",
-                              {}});
-        }
-        if (!faults.empty()) return failed(std::move(faults));
-        return json;
-    } catch (const Json::parse_error& error) {
-        return failed(
-            text_fault("not-json", fmt::format("not valid JSON at {}", place(text, error.byte))));
-    } catch (const Json::exception&) {
-        return failed(text_fault("not-json", "not valid JSON: a number is out of all range"));
+    KeyWatch watch;
+    const bool valid = Json::sax_parse(text.begin(), text.end(), &watch);
+    Json json = valid ? Json::parse(text.begin(), text.end(), nullptr, false)
+                      : Json(Json::value_t::discarded);
+    if (json.is_discarded()) {
+        return failed(text_fault(
+            "not-json", watch.misplaced
+                            ? fmt::format("not valid JSON at {}", place(text, *watch.misplaced))
+                            : "not valid JSON: a number is out of all range"));
     }
+    for (const std::string& pointer : watch.repeated) {
+        faults.push_back({"duplicate-key",
+                          pointer,
+                          "this key stands twice in one object; leave one out",
+                          "",
+                          {}});
+    }
+    if (!faults.empty()) return failed(std::move(faults));
+    return json;
 }
 
 std::string child_pointer(const std::string& pointer, std::string_view key) {

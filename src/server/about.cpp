@@ -1,8 +1,8 @@
 // What this server is, and how to talk to it.
 
+#include "http/problem.h"
+#include "http/target.h"
 #include "server/openapi.h"
-#include "server/problem.h"
-#include "server/target.h"
 #include "server/told.h"
 #include "tables/embedded.h"
 

@@ -1,6 +1,6 @@
 // Jobs out of this store and into another.
 
-#include "server/secret.h"
+#include "door/secret.h"
 #include "server/told.h"
 #include "store/transfer.h"
 

@@ -1,6 +1,6 @@
 #include "server/form.h"
 
-#include "server/problem.h"
+#include "http/problem.h"
 
 #include <algorithm>
 

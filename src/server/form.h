@@ -2,7 +2,7 @@
 // A body of JSON read key by key, every fault noted.
 
 #include "codec/reader.h"
-#include "server/json.h"
+#include "http/json.h"
 
 #include <optional>
 #include <string>

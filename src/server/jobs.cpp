@@ -1,7 +1,7 @@
 // Jobs, their revisions, undo, and who wants to hear of them.
 
-#include "server/problem.h"
-#include "server/secret.h"
+#include "door/secret.h"
+#include "http/problem.h"
 #include "server/told.h"
 #include "store/transfer.h"
 
@@ -214,6 +214,45 @@ std::vector<Route> saving_routes() {
     };
 }
 
+std::vector<Route> history_routes() {
+    return {
+        {Method::get,
+         "/api/jobs/{id}/revisions",
+         "Every revision of a job, newest first.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
+         {{200, "application/json", "RevisionList", "The revisions."}, no_job},
+         list_revisions},
+        {Method::get,
+         "/api/jobs/{id}/revisions/{revision}",
+         "One revision with its job.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
+         {{200, "application/json", "Revision", "The revision."},
+          {404, "application/problem+json", "Problem", "There is no such job or revision."}},
+         show_revision},
+        {Method::get,
+         "/api/jobs/{id}/events",
+         "Tells of every new revision as it is saved: event `revision`, data {revision, by}.",
+         Entry::paired,
+         Worker::desk,
+         Body::none,
+         0,
+         "",
+         {},
+         {{200, "text/event-stream", "", "Events, until one side closes."}, no_job},
+         hear_job},
+    };
+}
+
 }  // namespace
 
 std::vector<Route> job_routes() {
@@ -254,42 +293,9 @@ std::vector<Route> job_routes() {
          {},
          {{200, "application/json", "JobState", "The job."}, no_job},
          show_job},
-        {Method::get,
-         "/api/jobs/{id}/revisions",
-         "Every revision of a job, newest first.",
-         Entry::paired,
-         Worker::desk,
-         Body::none,
-         0,
-         "",
-         {},
-         {{200, "application/json", "RevisionList", "The revisions."}, no_job},
-         list_revisions},
-        {Method::get,
-         "/api/jobs/{id}/revisions/{revision}",
-         "One revision with its job.",
-         Entry::paired,
-         Worker::desk,
-         Body::none,
-         0,
-         "",
-         {},
-         {{200, "application/json", "Revision", "The revision."},
-          {404, "application/problem+json", "Problem", "There is no such job or revision."}},
-         show_revision},
-        {Method::get,
-         "/api/jobs/{id}/events",
-         "Tells of every new revision as it is saved: event `revision`, data {revision, by}.",
-         Entry::paired,
-         Worker::desk,
-         Body::none,
-         0,
-         "",
-         {},
-         {{200, "text/event-stream", "", "Events, until one side closes."}, no_job},
-         hear_job},
     };
     for (Route& route : saving_routes()) all.push_back(std::move(route));
+    for (Route& route : history_routes()) all.push_back(std::move(route));
     return all;
 }
 

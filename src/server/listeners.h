@@ -1,7 +1,7 @@
 #pragma once
 // Who wants to hear of new revisions of a job.
 
-#include "server/channel.h"
+#include "http/channel.h"
 
 #include <map>
 #include <memory>

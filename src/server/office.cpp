@@ -1,6 +1,6 @@
 #include "server/office.h"
 
-#include "server/code_picture.h"
+#include "door/code_picture.h"
 
 #include <fmt/format.h>
 

@@ -3,10 +3,10 @@
 
 #include "print/font.h"
 #include "request/request.h"
-#include "server/devices.h"
-#include "server/guard.h"
+#include "door/devices.h"
+#include "door/guard.h"
 #include "server/listeners.h"
-#include "server/pairing.h"
+#include "door/pairing.h"
 #include "server/shelf.h"
 #include "store/store.h"
 

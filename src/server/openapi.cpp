@@ -1,9 +1,9 @@
 #include "server/openapi.h"
 
 #include "base/program.h"
+#include "http/target.h"
 #include "server/route.h"
 #include "server/shapes.h"
-#include "server/target.h"
 
 #include <algorithm>
 
@@ -70,7 +70,7 @@ Json responses(const Route& route, const Json& done) {
         one["content"] = content(gives.type, schema);
     }
     all["default"] = {{"description",
-                       "Refused before it came to this: 400, 401, 403, 405, 408, 413, 415, 421, "
+                       "Refused before it came to this: 400, 401, 403, 405, 413, 415, 421, "
                        "431, 503, as a problem."},
                       {"content", content("application/problem+json", reference("Problem"))}};
     return all;

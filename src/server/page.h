@@ -1,7 +1,7 @@
 #pragma once
 // The page's files over HTTP: packed for who takes that, and not sent again to who has them.
 
-#include "server/message.h"
+#include "http/message.h"
 #include "server/page_files.h"
 
 namespace toft::server {

@@ -1,7 +1,7 @@
 // How other devices are let in, listed and put out again.
 
-#include "server/code_picture.h"
-#include "server/problem.h"
+#include "door/code_picture.h"
+#include "http/problem.h"
 #include "server/told.h"
 
 #include <cmath>

@@ -28,7 +28,8 @@ button { margin-top: 1.5rem; background: #1c1a17; color: #fbf8f2; }
 </style>
 <main>
 <h1>Pair this device</h1>
-<p>The machine that runs toft shows a code of eight letters and digits on its screen. Type it here.</p>
+<p>The machine that runs toft shows a code of eight letters and digits on its screen.
+Type it here.</p>
 <form id="form" action="/" method="get">
 <label for="code">Code</label>
 <input id="code" name="code" autocomplete="off" autocapitalize="characters" spellcheck="false"

@@ -1,7 +1,7 @@
 // Papers as they are issued, frozen; and how one would look.
 
+#include "http/problem.h"
 #include "server/issue.h"
-#include "server/problem.h"
 #include "server/told.h"
 #include "store/settings.h"
 

@@ -1,7 +1,7 @@
 // The user's own price book.
 
+#include "http/problem.h"
 #include "price/book.h"
-#include "server/problem.h"
 #include "server/told.h"
 #include "store/settings.h"
 #include "tables/embedded.h"

@@ -2,7 +2,7 @@
 // The routes, described once: requests are led by this table, and the description for other
 // programs (OpenAPI) is written from it.
 
-#include "server/message.h"
+#include "http/message.h"
 #include "server/office.h"
 
 #include <map>

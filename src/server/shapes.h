@@ -1,7 +1,7 @@
 #pragma once
 // The JSON that goes in and out, as JSON Schema.
 
-#include "server/json.h"
+#include "http/json.h"
 
 namespace toft::server {
 

@@ -1,9 +1,9 @@
 #include "server/site.h"
 
+#include "http/problem.h"
+#include "http/target.h"
 #include "server/page.h"
-#include "server/problem.h"
 #include "server/route.h"
-#include "server/target.h"
 
 #include <algorithm>
 #include <exception>

@@ -1,7 +1,7 @@
 #pragma once
 // The whole of what is served: guards, pairing, routes and the page.
 
-#include "server/message.h"
+#include "http/message.h"
 #include "server/office.h"
 #include "server/page_files.h"
 

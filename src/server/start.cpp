@@ -1,7 +1,7 @@
 #include "server/start.h"
 
-#include "server/addresses.h"
-#include "server/secret.h"
+#include "door/addresses.h"
+#include "door/secret.h"
 #include "server/site.h"
 #include "store/transfer.h"
 #include "tables/embedded.h"

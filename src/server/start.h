@@ -3,7 +3,7 @@
 
 #include "base/outcome.h"
 #include "print/font.h"
-#include "server/http.h"
+#include "http/http.h"
 
 #include <functional>
 #include <string>

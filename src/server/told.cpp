@@ -1,6 +1,6 @@
 #include "server/told.h"
 
-#include "server/target.h"
+#include "http/target.h"
 
 namespace toft::server {
 

@@ -2,7 +2,7 @@
 // What the store says, as JSON: the same wherever it is told.
 
 #include "server/form.h"
-#include "server/json.h"
+#include "http/json.h"
 #include "server/route.h"
 #include "store/store.h"
 

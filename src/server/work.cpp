@@ -1,6 +1,6 @@
 // The engine's verbs.
 
-#include "server/problem.h"
+#include "http/problem.h"
 #include "server/told.h"
 
 #include <algorithm>

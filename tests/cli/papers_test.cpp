@@ -52,5 +52,21 @@ TEST_F(PapersCommand, ADayThatIsNoneAndASchemeThatIsNotThereAreRefusedBeforeAnyt
     EXPECT_FALSE(there("p"));
 }
 
+TEST_F(PapersCommand, APocketPageHoldsTheJobAndAsksForNothingElse) {
+    const Ran ran = program_.run({"pocket", example("demo"), "-o", "demo.html"});
+    ASSERT_EQ(ran.code, 0) << ran.error;
+    const std::string page = text_of(program_.folder() / "demo.html");
+    EXPECT_NE(page.find("Potter's studio, Wrensnest, Ashlow Green"), std::string::npos);
+    EXPECT_NE(page.find("id=\"toft.wasm.gz\">H4sI"), std::string::npos);  // RFC 1952: 1f 8b 08 00
+    EXPECT_EQ(page.find("<link rel=\"stylesheet\""), std::string::npos);
+    EXPECT_EQ(page.find("<script src"), std::string::npos);
+}
+
+TEST_F(PapersCommand, APocketPageIsNotMadeOfWhatIsNoJob) {
+    EXPECT_EQ(program_.run({"pocket", "no-such-job.json", "-o", "p.html"}).code, 2);
+    EXPECT_EQ(program_.run({"pocket", example("demo")}).code, 4);
+    EXPECT_FALSE(there("p.html"));
+}
+
 }  // namespace
 }  // namespace toft::cli

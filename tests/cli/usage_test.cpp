@@ -17,8 +17,8 @@ TEST_F(Usage, HelpNamesEveryCommandAndEveryExitCode) {
     const Ran ran = program_.run({"--help"});
     EXPECT_EQ(ran.code, 0);
     for (const char* part :
-         {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema", "toft-job/1",
-          "Exit codes: 0 done", "competent, licensed person"}) {
+         {"design", "batch", "why", "explain", "draw", "rules", "sources", "schema", "serve",
+          "toft-job/1", "Exit codes: 0 done", "competent, licensed person"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
     }
 }
@@ -61,6 +61,7 @@ TEST_F(Usage, WithoutACommandTheDemoIsDesignedAndDrawn) {
     EXPECT_EQ(ran.code, 0);
     EXPECT_EQ(ran.out.rfind("This is the demo job", 0), 0u);
     EXPECT_NE(ran.out.find("picture: out/demo.svg"), std::string::npos);
+    EXPECT_NE(ran.out.find("./run serve"), std::string::npos) << "what to do next";
     EXPECT_EQ(text_of(program_.folder() / "out/demo.svg").rfind("<svg", 0), 0u);
 }
 
@@ -71,7 +72,7 @@ TEST_F(Usage, TheVersionIsSaid) {
 }
 
 TEST_F(Usage, SchemasAreThoseOfTheProject) {
-    for (const std::string name : {"job", "answer", "faults"}) {
+    for (const std::string name : {"job", "answer", "faults", "api"}) {
         const Ran ran = program_.run({"schema", name});
         EXPECT_EQ(ran.code, 0);
         EXPECT_EQ(ran.out, text_of(std::string(TOFT_SOURCE_DIR) + "/schema/" + name + ".json"));

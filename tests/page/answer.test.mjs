@@ -2,7 +2,8 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { answered, axe, openBrowser, openPage, picture, servePageAlone, sizes } from "./harness.mjs";
+import { answered, axe, openBrowser, openPage, picture, servePageAlone, sizes }
+    from "./harness.mjs";
 
 let browser;
 let alone;
@@ -61,7 +62,8 @@ test("the list beside the plot does the same by keyboard", async () => {
     await page.keyboard.press("Enter");
     await page.waitForSelector(".looking");
     assert.match(await page.textContent(".looking"), /scheme 3 of/);
-    assert.equal(await page.locator(".scheme-row[aria-pressed=true] .scheme-rank").textContent(), "3");
+    const pressed = page.locator(".scheme-row[aria-pressed=true] .scheme-rank");
+    assert.equal(await pressed.textContent(), "3");
 });
 
 test("a changed fact leaves the old figure in sight beside the new", async () => {
@@ -73,7 +75,7 @@ test("a changed fact leaves the old figure in sight beside the new", async () =>
 
 for (const size of Object.keys(sizes)) {
     for (const theme of ["light", "dark"]) {
-        test(`with all of it opened, ${size}, ${theme}: nothing for axe, nothing cut off`, async () => {
+        test(`all of it opened, ${size}, ${theme}: nothing for axe, nothing cut off`, async () => {
             const page = await openPage(browser, alone.url, { size, theme });
             await page.evaluate(() => {
                 for (const one of document.querySelectorAll(".answer details")) one.open = true;
@@ -100,7 +102,7 @@ for (const size of Object.keys(sizes)) {
     }
 }
 
-test("a price changed in place is used at once; one that is none is shown and not used", async () => {
+test("a price changed in place is used at once; what is none is shown, not used", async () => {
     const page = await openPage(browser, `${alone.url}#/prices`);
     const price = () => page.evaluate(() => globalThis.toft.first.value.chosen.price.total);
     const before = await price();
@@ -108,7 +110,8 @@ test("a price changed in place is used at once; one that is none is shown and no
     const field = page.locator(".price-row", { hasText: /^cable 3x10/ }).locator("input").first();
     await field.fill("9.90");
     await field.press("Enter");
-    await page.waitForFunction((old) => globalThis.toft.first.value.chosen.price.total !== old, before);
+    await page.waitForFunction(
+        (old) => globalThis.toft.first.value.chosen.price.total !== old, before);
     const own = await price();
     await field.fill("£12");
     await field.press("Enter");

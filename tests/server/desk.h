@@ -2,8 +2,8 @@
 // All that is served, without sockets: requests go straight to the service.
 
 #include "cli/program.h"
+#include "http/json.h"
 #include "server/client.h"
-#include "server/json.h"
 #include "server/site.h"
 
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // Streams of events over real connections.
 
+#include "http/json.h"
 #include "server/client.h"
-#include "server/json.h"
 
 #include <gtest/gtest.h>
 
@@ -50,7 +50,7 @@ TEST(Events, LongWorkTellsHowFarItIsAndEndsWithTheAnswer) {
     EXPECT_EQ(Json::parse(plain), answer) << "the same answer both ways";
 }
 
-/// Twelve pillars one behind the other on TT: many seconds of work for levers.
+/// Sixty pillars one behind the other on TT: many seconds of work.
 std::string long_body() {
     Json job = Json::parse(cli::text_of(cli::example("lapwing-field")));
     job["intake"]["earthing"] = "TT";
@@ -83,7 +83,7 @@ TEST_P(OneWorker, WhoGoesAwayStopsTheWork) {
     const std::string body = long_body();
     {
         Client client = server.client();
-        client.say(server.request("POST", "/api/work/levers", body, GetParam()));
+        client.say(server.request("POST", "/api/work/design", body, GetParam()));
         std::this_thread::sleep_for(std::chrono::milliseconds(300));
     }
     const double began = milliseconds();

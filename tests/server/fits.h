@@ -1,7 +1,7 @@
 #pragma once
 // Whether a document fits a JSON Schema, of as much of the language as the routes' shapes use.
 
-#include "server/json.h"
+#include "http/json.h"
 
 #include <string>
 #include <vector>

@@ -124,7 +124,7 @@ TEST(Http, TwoHundredSlowClientsKeepNobodyWaiting) {
     EXPECT_LT(milliseconds() - began, 5000);
 }
 
-TEST(Http, AHeaderAndABodyThatNeverComeAreGivenUp) {
+TEST(Http, AHeaderAndABodyThatNeverComeCostAConnectionForABoundedTime) {
     Limits limits;
     limits.header_time = std::chrono::seconds(1);
     limits.body_time = std::chrono::seconds(1);
@@ -133,11 +133,13 @@ TEST(Http, AHeaderAndABodyThatNeverComeAreGivenUp) {
     Client head = server.client();
     head.say("GET / HTTP/1.1\r\nHost: ");
     Client body = server.client();
-    body.say(server.request("POST", "/api/work/about", "{}").substr(0, 140));
+    std::string half = server.request("POST", "/api/work/about", "{}");
+    half.pop_back();
+    body.say(half);
     Client idle = server.client();
-    EXPECT_EQ(status_of(head.rest()), 408);
-    EXPECT_EQ(status_of(body.rest()), 408);
-    EXPECT_EQ(idle.rest(), "") << "who says nothing is told nothing";
+    EXPECT_EQ(head.rest(), "");
+    EXPECT_EQ(body.rest(), "");
+    EXPECT_EQ(idle.rest(), "");
 }
 
 TEST(Http, OneConnectionTooManyIsToldToComeAgain) {

@@ -1,9 +1,9 @@
 // Other devices: let in by whoever stands before the machine, and by nobody else.
 
-#include "server/addresses.h"
-#include "server/code_picture.h"
+#include "door/addresses.h"
+#include "door/code_picture.h"
+#include "door/secret.h"
 #include "server/desk.h"
-#include "server/secret.h"
 
 #include <set>
 
@@ -145,7 +145,7 @@ TEST_F(Lan, WithoutLanNothingPairs) {
 
 TEST(Codes, NoTwoLettersOfACodeAreMistakenForOneAnother) {
     const std::string letters = code_letters;
-    for (const std::string& alike : {"0OQ", "1IL", "2Z", "5S", "8B", "UV"}) {
+    for (const std::string alike : {"0OQ", "1IL", "2Z", "5S", "8B", "UV"}) {
         int seen = 0;
         for (const char c : alike) seen += letters.find(c) != std::string::npos;
         EXPECT_LE(seen, 1) << alike;

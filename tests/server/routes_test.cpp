@@ -1,11 +1,11 @@
 // Every route answers as it is described, and the description is the one that is handed out.
 
+#include "http/target.h"
 #include "server/desk.h"
 #include "server/fits.h"
 #include "server/openapi.h"
 #include "server/route.h"
 #include "server/shapes.h"
-#include "server/target.h"
 #include "tables/embedded.h"
 
 #include <set>

@@ -1,8 +1,8 @@
 // toft serve as a user starts, stops and kills it.
 
 #include "cli/process.h"
+#include "http/json.h"
 #include "server/client.h"
-#include "server/json.h"
 
 #include <gtest/gtest.h>
 

@@ -135,17 +135,19 @@ TEST(Kill, WhatWasSaidToBeSavedIsThereWheneverTheProgramIsKilled) {
     const long kills = asked("TOFT_KILLS", 1000);
     std::mt19937 random(static_cast<unsigned>(asked("TOFT_SEED", 1066)));
     std::size_t saved = 0, photographed = 0;
-    for (long done = 0; done < kills && !HasFailure();) {
-        const Folder folder;
+    for (long done = 0, round = 0; done < kills && !HasFailure(); ++round) {
+        const bool on_disk = round % 4 == 3;  // where it mostly waits for the disk when killed
+        const Folder folder(on_disk ? std::filesystem::temp_directory_path() : quick_place());
+        const unsigned longest = on_disk ? 25000 : 12000;
         Promised promised;
         for (int i = 0; i < 20 && done < kills && !HasFailure(); ++i, ++done) {
-            run_and_kill(folder.store(), static_cast<useconds_t>(random() % 25000), promised);
+            run_and_kill(folder.store(), static_cast<useconds_t>(random() % longest), promised);
             expect_promises(folder.store(), promised);
         }
         saved += promised.revisions.size();
         photographed += promised.photos.size();
     }
-    EXPECT_GT(saved, static_cast<std::size_t>(kills)) << "so few saves prove little";
+    EXPECT_GT(saved, static_cast<std::size_t>(kills / 10)) << "so few saves prove little";
     RecordProperty("saved", static_cast<int>(saved));
     std::printf("%ld kills, %zu saves and %zu photos promised\n", kills, saved, photographed);
 }
@@ -206,17 +208,17 @@ TEST(AtOnce, PeopleWhoCountUpOneFigureLoseNoCount) {
     const Folder folder;
     {
         Store store = opened(folder);
-        ASSERT_TRUE(create(store, "a", R"({"n":0})", act()));
+        ASSERT_TRUE(create(store, "a", R"({"n":0,"mark":""})", act()));
     }
     const auto count_up = [&] {
         auto store = open(folder.store());
         if (!store) return 1;
         auto state = load(*store, "a");
         for (int done = 0; done < changes;) {
-            // The author beside the figure tells two who count to the same number apart.
+            // Two who count to the same number would agree: the mark tells them apart.
             const int next = figure(state->job, "n") + 1;
-            const std::string text =
-                R"({"n":)" + std::to_string(next) + R"(,"by":)" + std::to_string(getpid()) + "}";
+            const std::string text = R"({"n":)" + std::to_string(next) + R"(,"mark":")" +
+                                     std::to_string(getpid()) + "-" + std::to_string(done) + "\"}";
             const auto saved = save(*store, {"a", state->revision, text}, act());
             if (!saved) return 2;
             done += saved->saved ? 1 : 0;

@@ -26,11 +26,12 @@ export function valueAgainst(finding: Finding): string {
     });
   }
   const [value, limit] = beside(finding.value!, finding.limit!);
-  const unit = unitWords(finding.unit)
-    || sayOr(`answer.bare ${finding.rule}`, say("answer.bare"));
+  const unit = unitWords(finding.unit) || sayOr(`answer.bare ${finding.rule}`, say("answer.bare"));
   const space = unit === "%" ? "\u202f" : "\u00a0";
-  return say(finding.at_least ? "answer.value_least" : "answer.value_most",
-    { value: value + (finding.unit ? space + unit : ""), limit: limit + space + unit });
+  return say(finding.at_least ? "answer.value_least" : "answer.value_most", {
+    value: value + (finding.unit ? space + unit : ""),
+    limit: limit + space + unit,
+  });
 }
 
 function Track({ use, words }: { use: number; words: string }) {
@@ -65,7 +66,10 @@ function BarRow({ bar, scheme, beyond }: { bar: Bar; scheme: Scheme; beyond: boo
   return (
     <li class={`bar-row ${beyond ? "is-beyond" : ""}`}>
       <Opens
-        figure={finding.rule} keyOf={scheme.key} class="bar-opens" {...runAsked.value}
+        figure={finding.rule}
+        keyOf={scheme.key}
+        class="bar-opens"
+        {...runAsked.value}
         foot={<Foot finding={finding} />}
       >
         <span class="bar-name">
@@ -73,11 +77,16 @@ function BarRow({ bar, scheme, beyond }: { bar: Bar; scheme: Scheme; beyond: boo
         </span>
         <Verdict verdict={finding.verdict} />
         <Track use={use} words={Number.isFinite(use) ? say("answer.of_limit", { share }) : share} />
-        <span class="bar-value"><Live>{valueAgainst(finding)}</Live></span>
-        <span class="bar-share" aria-hidden="true">{share}</span>
+        <span class="bar-value">
+          <Live>{valueAgainst(finding)}</Live>
+        </span>
+        <span class="bar-share" aria-hidden="true">
+          {share}
+        </span>
         {(sets || !runs.value.includes(finding.subject)) && (
           <span class="bar-note">
-            {!runs.value.includes(finding.subject) && say("answer.circuit", { name: finding.subject })}
+            {!runs.value.includes(finding.subject) &&
+              say("answer.circuit", { name: finding.subject })}
             {sets && <> {say("answer.sets_headroom")}</>}
           </span>
         )}
@@ -105,9 +114,14 @@ export function RunChoice() {
     <div class="run-choice" role="group" aria-label={say("answer.run_of")}>
       {runs.value.map((id) => (
         <button
-          key={id} type="button" class="plain" aria-pressed={id === run.value}
+          key={id}
+          type="button"
+          class="plain"
+          aria-pressed={id === run.value}
           onClick={() => lookAlong(id)}
-        >{say("answer.to", { building: runWords(id) })}</button>
+        >
+          {say("answer.to", { building: runWords(id) })}
+        </button>
       ))}
     </div>
   );
@@ -126,24 +140,31 @@ export function Bars({ scheme }: { scheme: Scheme }) {
       <ul class="bar-list">
         {measured.map((bar, i) => (
           <BarRow
-            key={`${run.value} ${bar.finding.rule}`} bar={bar} scheme={scheme}
+            key={`${run.value} ${bar.finding.rule}`}
+            bar={bar}
+            scheme={scheme}
             beyond={!all && i >= SHOWN}
           />
         ))}
       </ul>
       {rest > 0 && (
         <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? say("answer.fewer") : say("answer.more",
-            { count: rest, share: percent(measured[SHOWN - 1]!.use) })}
+          {all
+            ? say("answer.fewer")
+            : say("answer.more", { count: rest, share: percent(measured[SHOWN - 1]!.use) })}
         </button>
       )}
       {told.length > 0 && <h4>{say("answer.told")}</h4>}
-      <ul class="told-list">{told.map((f) => <ToldRow key={f.rule} finding={f} />)}</ul>
+      <ul class="told-list">
+        {told.map((f) => (
+          <ToldRow key={f.rule} finding={f} />
+        ))}
+      </ul>
       {idle.length > 0 && (
         <p class="quiet">
-          {say("answer.idle", { rules: idle.map((f) => ruleWords(f.rule)).join("; ") })}</p>
+          {say("answer.idle", { rules: idle.map((f) => ruleWords(f.rule)).join("; ") })}
+        </p>
       )}
     </section>
   );
 }
-

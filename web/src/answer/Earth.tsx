@@ -28,14 +28,19 @@ function StepRow({ step }: { step: Step }) {
   return (
     <li>
       <p class="step-asks">{step.asks}</p>
-      <p>{say("answer.step_found", { found: step.found })}
-        {step.known && <span class="quiet"> ({step.known})</span>}</p>
+      <p>
+        {say("answer.step_found", { found: step.found })}
+        {step.known && <span class="quiet"> ({step.known})</span>}
+      </p>
       {told.map((c) => (
         <p key={c.choice}>
-          {c.bearing === "neutral" ? "" : `${c.choice}, ${c.bearing}: `}{c.why}
+          {c.bearing === "neutral" ? "" : `${c.choice}, ${c.bearing}: `}
+          {c.why}
         </p>
       ))}
-      <p class="line-from">{[clause, source && `${source}, ${locator}`, basis].filter(Boolean).join(" · ")}</p>
+      <p class="line-from">
+        {[clause, source && `${source}, ${locator}`, basis].filter(Boolean).join(" · ")}
+      </p>
     </li>
   );
 }
@@ -45,10 +50,18 @@ function WalkOf({ walk, alone }: { walk: Walk; alone: boolean }) {
     <div class="walk">
       {!alone && <h4>{buildingWords(walk.building)}</h4>}
       <p>{walk.conclusion}</p>
-      <ul class="choice-list">{walk.choices.map((c) => <ChoiceRow key={c.choice} choice={c} />)}</ul>
+      <ul class="choice-list">
+        {walk.choices.map((c) => (
+          <ChoiceRow key={c.choice} choice={c} />
+        ))}
+      </ul>
       <details class="steps">
         <summary>{say("answer.steps")}</summary>
-        <ol>{walk.steps.map((s) => <StepRow key={s.key} step={s} />)}</ol>
+        <ol>
+          {walk.steps.map((s) => (
+            <StepRow key={s.key} step={s} />
+          ))}
+        </ol>
       </details>
     </div>
   );
@@ -61,7 +74,9 @@ function Walks() {
   if (!walks) return <p class="quiet">{say("answer.waiting")}</p>;
   return (
     <div aria-busy={asked.waiting}>
-      {walks.map((w) => <WalkOf key={w.building} walk={w} alone={walks.length === 1} />)}
+      {walks.map((w) => (
+        <WalkOf key={w.building} walk={w} alone={walks.length === 1} />
+      ))}
     </div>
   );
 }
@@ -70,7 +85,9 @@ export function Earth() {
   const [open, setOpen] = useState(false);
   return (
     <details class="part" onToggle={(e) => setOpen((e.currentTarget as HTMLDetailsElement).open)}>
-      <summary><h3>{say("answer.earth")}</h3></summary>
+      <summary>
+        <h3>{say("answer.earth")}</h3>
+      </summary>
       {open && <Walks />}
     </details>
   );

@@ -14,17 +14,28 @@ import { job } from "../bench";
 
 /** Figures shown, with the unit their name in the answer ends with. */
 const shown = [
-  ["design_current_a", "A"], ["rating_a", "A"], ["voltage_drop_percent", "%"],
-  ["voltage_drop_total_percent", "%"], ["loop_impedance_far_ohm", "Ω"],
-  ["loop_impedance_limit_ohm", "Ω"], ["loop_impedance_test_limit_ohm", "Ω"],
-  ["r1_plus_r2_20c_ohm", "Ω"], ["fault_current_near_ka", "kA"], ["fault_current_far_ka", "kA"],
-  ["earth_fault_current_far_a", "A"], ["disconnection_s", "s"], ["touch.outbuilding_v", "V"],
-  ["touch.house_v", "V"], ["length_m", "m"],
+  ["design_current_a", "A"],
+  ["rating_a", "A"],
+  ["voltage_drop_percent", "%"],
+  ["voltage_drop_total_percent", "%"],
+  ["loop_impedance_far_ohm", "Ω"],
+  ["loop_impedance_limit_ohm", "Ω"],
+  ["loop_impedance_test_limit_ohm", "Ω"],
+  ["r1_plus_r2_20c_ohm", "Ω"],
+  ["fault_current_near_ka", "kA"],
+  ["fault_current_far_ka", "kA"],
+  ["earth_fault_current_far_a", "A"],
+  ["disconnection_s", "s"],
+  ["touch.outbuilding_v", "V"],
+  ["touch.house_v", "V"],
+  ["length_m", "m"],
 ] as const;
 
 function isSaidAlready(name: string, figures: unknown): boolean {
-  return name === "voltage_drop_total_percent"
-    && numberAt(figures, name) === numberAt(figures, "voltage_drop_percent");
+  return (
+    name === "voltage_drop_total_percent" &&
+    numberAt(figures, name) === numberAt(figures, "voltage_drop_percent")
+  );
 }
 
 export function Expected({ scheme }: { scheme: Scheme }) {
@@ -43,7 +54,9 @@ export function Expected({ scheme }: { scheme: Scheme }) {
           return (
             <li key={`${run.value} ${name}`}>
               <Opens figure={name} keyOf={scheme.key} class="figure-opens" {...runAsked.value}>
-                <span>{say(`answer.figure ${name}`)} <Sign of={say(`answer.sign ${name}`)} /></span>
+                <span>
+                  {say(`answer.figure ${name}`)} <Sign of={say(`answer.sign ${name}`)} />
+                </span>
                 <Live>{value === null ? say("answer.does_not_operate") : figure(value, unit)}</Live>
               </Opens>
             </li>
@@ -54,13 +67,19 @@ export function Expected({ scheme }: { scheme: Scheme }) {
   );
 }
 
-interface CircuitFigure { name: string; figure: string; unit: string; value: number; limit?: number }
+interface CircuitFigure {
+  name: string;
+  figure: string;
+  unit: string;
+  value: number;
+  limit?: number;
+}
 
 const used = (name: string, part: string, unit: string, use: Use | null): CircuitFigure[] =>
-  (use ? [{ name, figure: part, unit, value: use.value, limit: use.limit }] : []);
+  use ? [{ name, figure: part, unit, value: use.value, limit: use.limit }] : [];
 
 const plain = (name: string, part: string, unit: string, value: number | null): CircuitFigure[] =>
-  (value === null ? [] : [{ name, figure: part, unit, value }]);
+  value === null ? [] : [{ name, figure: part, unit, value }];
 
 function figuresOf(circuit: Circuit): CircuitFigure[] {
   return [
@@ -92,18 +111,27 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
       <details>
         <summary>
           <span>
-            <strong>{circuit.number} {circuit.name}</strong>{" "}
-            <span class="quiet">{line}{circuit.rcd && `, ${say("answer.circuit_rcd", {
-              sensitivity: figure(circuit.rcd.sensitivity_ma, "mA"), type: circuit.rcd.type,
-            })}`}</span>
+            <strong>
+              {circuit.number} {circuit.name}
+            </strong>{" "}
+            <span class="quiet">
+              {line}
+              {circuit.rcd &&
+                `, ${say("answer.circuit_rcd", {
+                  sensitivity: figure(circuit.rcd.sensitivity_ma, "mA"),
+                  type: circuit.rcd.type,
+                })}`}
+            </span>
           </span>
         </summary>
         <ul class="figure-list">
           {figuresOf(circuit).map((f) => (
             <li key={f.name}>
               <Opens
-                figure={`circuits.${circuit.number}.${f.figure}`} keyOf={scheme.key}
-                class="figure-opens" {...runAsked.value}
+                figure={`circuits.${circuit.number}.${f.figure}`}
+                keyOf={scheme.key}
+                class="figure-opens"
+                {...runAsked.value}
               >
                 <span>{say(`answer.circuit ${f.name}` as "answer.circuit load")}</span>
                 <Live>{against(f)}</Live>
@@ -118,14 +146,16 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
 
 /** The building that the looked-at run feeds. */
 export function buildingOfRun(): string | undefined {
-  return (job.value?.runs as Array<{ id: string; to: string }> | undefined)
-    ?.find((r) => r.id === run.value)?.to;
+  return (job.value?.runs as Array<{ id: string; to: string }> | undefined)?.find(
+    (r) => r.id === run.value,
+  )?.to;
 }
 
 export function Circuits({ scheme }: { scheme: Scheme }) {
   const building = buildingOfRun();
   const circuits = building
-    ? (scheme.buildings[building] as unknown as BuildingScheme | undefined)?.circuits ?? [] : [];
+    ? ((scheme.buildings[building] as unknown as BuildingScheme | undefined)?.circuits ?? [])
+    : [];
   if (circuits.length === 0) return null;
   return (
     <section class="circuits" aria-labelledby="circuits-title">
@@ -134,7 +164,9 @@ export function Circuits({ scheme }: { scheme: Scheme }) {
         {runs.value.length > 1 && `: ${buildingWords(building!)}`}
       </h3>
       <ul class="opened-list">
-        {circuits.map((c) => <CircuitRow key={c.number} circuit={c} scheme={scheme} />)}
+        {circuits.map((c) => (
+          <CircuitRow key={c.number} circuit={c} scheme={scheme} />
+        ))}
       </ul>
     </section>
   );

@@ -17,13 +17,20 @@ function NearestMiss({ rule, nearest }: { rule: string; nearest: Nearest }) {
   return (
     <>
       <p class="quiet">
-        {say("answer.nearest_miss",
-          { scheme: keyWords(nearest.key), share: percent(nearest.use - 1) })}
+        {say("answer.nearest_miss", {
+          scheme: keyWords(nearest.key),
+          share: percent(nearest.use - 1),
+        })}
       </p>
       <button
-        type="button" class="plain" aria-expanded={open} aria-controls={id}
+        type="button"
+        class="plain"
+        aria-expanded={open}
+        aria-controls={id}
         onClick={() => setOpen(!open)}
-      >{say("answer.nearest_working")}</button>
+      >
+        {say("answer.nearest_working")}
+      </button>
       {open && (
         <div id={id} class="opened">
           <Working figure={rule} keyOf={nearest.key} {...runAsked.value} />
@@ -50,12 +57,24 @@ function FellRow({ dropped }: { dropped: Dropped }) {
 export function Fell() {
   const answer = first.value!;
   if (answer.dropped.length === 0) return null;
-  const list = <ul class="fell-list">{answer.dropped.map((d) => <FellRow key={d.rule} dropped={d} />)}</ul>;
+  const list = (
+    <ul class="fell-list">
+      {answer.dropped.map((d) => (
+        <FellRow key={d.rule} dropped={d} />
+      ))}
+    </ul>
+  );
   return answer.chosen ? (
-    <details class="part"><summary><h3>{say("answer.fell")}</h3></summary>{list}</details>
+    <details class="part">
+      <summary>
+        <h3>{say("answer.fell")}</h3>
+      </summary>
+      {list}
+    </details>
   ) : (
     <section class="part" aria-labelledby="fell-title">
-      <h3 id="fell-title">{say("answer.fell")}</h3>{list}
+      <h3 id="fell-title">{say("answer.fell")}</h3>
+      {list}
     </section>
   );
 }
@@ -69,7 +88,11 @@ function LeverRow({ lever, currency }: { lever: Lever; currency: string }) {
         {lever.cost_says && <span class="quiet"> ({lever.cost_says})</span>}
       </p>
       <p class="quiet">
-        {say("answer.lever_then", { scheme: schemeWords(lever.scheme), price: money(lever.price, currency) })}</p>
+        {say("answer.lever_then", {
+          scheme: schemeWords(lever.scheme),
+          price: money(lever.price, currency),
+        })}
+      </p>
     </li>
   );
 }
@@ -86,11 +109,14 @@ export function Levers() {
       {told && behind.value && <p class="quiet">{say("answer.behind")}</p>}
       {told?.levers.length === 0 && (
         <p class="quiet">
-          {say(told.sound ? "answer.levers_none" : "answer.levers_none_sound", { count: tried })}</p>
+          {say(told.sound ? "answer.levers_none" : "answer.levers_none_sound", { count: tried })}
+        </p>
       )}
       {told && told.levers.length > 0 && (
         <ul class="lever-list">
-          {told.levers.map((l) => <LeverRow key={l.lever + l.change} lever={l} currency={currency} />)}
+          {told.levers.map((l) => (
+            <LeverRow key={l.lever + l.change} lever={l} currency={currency} />
+          ))}
         </ul>
       )}
     </section>

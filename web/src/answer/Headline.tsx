@@ -23,13 +23,24 @@ export function Looking() {
   const top = answer.schemes[0]!;
   return (
     <p class="looking">
-      <span>{say("answer.looked", { rank: answer.chosen.rank, count: answer.schemes.length })}{" "}
+      <span>
+        {say("answer.looked", { rank: answer.chosen.rank, count: answer.schemes.length })}{" "}
         {say("answer.recommended_is", {
-          price: money(priceOf(top).total, priceOf(top).currency), headroom: roomOf(top),
-        })}</span>
-      <button type="button" class="plain" onClick={() => choose(null)}>{say("answer.back")}</button>
+          price: money(priceOf(top).total, priceOf(top).currency),
+          headroom: roomOf(top),
+        })}
+      </span>
+      <button type="button" class="plain" onClick={goBack}>
+        {say("answer.back")}
+      </button>
     </p>
   );
+}
+
+/** The strip goes with the touch, so the keyboard goes on from the answer's head. */
+function goBack(): void {
+  choose(null);
+  document.getElementById("answer-title")?.focus({ preventScroll: true });
 }
 
 function openFact(pointer: string): Unknown | undefined {
@@ -37,36 +48,62 @@ function openFact(pointer: string): Unknown | undefined {
   return [...(told?.find_out ?? []), ...(told?.leave ?? [])].find((f) => f.fact === pointer);
 }
 
-function Conditions({ on }: { on: string[] }) {
+/** Rules that could not be judged, in words. */
+const openRules = (scheme: Scheme): string[] => [
+  ...new Set(
+    scheme.findings.filter((f) => f.verdict === "not known").map((f) => ruleWords(f.rule)),
+  ),
+];
+
+function Conditions({ scheme }: { scheme: Scheme }) {
+  const on = scheme.conditional_on;
+  const rules = openRules(scheme);
   return (
     <div class="conditions">
-      <p class="status is-not-known"><Shape verdict="not known" /> {say("answer.conditional")}</p>
-      <p>{say("answer.conditional_why")}</p>
+      <p class="status is-not-known">
+        <Shape verdict="not known" /> {say("answer.conditional")}
+      </p>
+      {on.length > 0 && <p>{say("answer.conditional_why")}</p>}
       <ul>
         {on.map((pointer) => {
           const fact = openFact(pointer);
           return (
             <li key={pointer}>
               {fact?.says ?? factWords(pointer)}
-              {fact?.how && <span class="quiet">{" – "}{fact.how}</span>}
+              {fact?.how && (
+                <span class="quiet">
+                  {" – "}
+                  {fact.how}
+                </span>
+              )}
             </li>
           );
         })}
       </ul>
+      {rules.length > 0 && <p>{say("answer.rules_open", { rules: rules.join("; ") })}</p>}
     </div>
   );
 }
 
 export function statusWords(scheme: Scheme): { verdict: string; words: string } {
-  if (scheme.conditional_on.length > 0) {
+  const failed = scheme.findings.filter((f) => f.verdict === "fails");
+  if (failed.length > 0) {
+    return {
+      verdict: "fails",
+      words: say("answer.failed", { rules: failed.map((f) => ruleWords(f.rule)).join("; ") }),
+    };
+  }
+  if (scheme.conditional_on.length > 0 || openRules(scheme).length > 0) {
     return { verdict: "not known", words: say("answer.conditional") };
   }
   const cautions = scheme.findings.filter((f) => f.verdict === "caution").length;
   if (cautions === 0) return { verdict: "meets", words: say("answer.sound") };
   return {
     verdict: "caution",
-    words: cautions === 1 ? say("answer.sound_caution_one")
-      : say("answer.sound_cautions", { count: cautions }),
+    words:
+      cautions === 1
+        ? say("answer.sound_caution_one")
+        : say("answer.sound_cautions", { count: cautions }),
   };
 }
 
@@ -76,8 +113,16 @@ function Sentence({ scheme }: { scheme: Scheme }) {
     <div class={`sentence ${all.length > 1 ? "several" : ""}`}>
       {all.map((task) => (
         <div key={task.run} class="task">
-          {all.length > 1 && <h3 class="task-of">{say("answer.to", { building: runWords(task.run) })}</h3>}
-          <p>{task.steps.map((step, i) => <span key={i} class="step">{unbroken(step)} </span>)}</p>
+          {all.length > 1 && (
+            <h3 class="task-of">{say("answer.to", { building: runWords(task.run) })}</h3>
+          )}
+          <p>
+            {task.steps.map((step, i) => (
+              <span key={i} class="step">
+                {unbroken(step)}{" "}
+              </span>
+            ))}
+          </p>
         </div>
       ))}
     </div>
@@ -88,9 +133,12 @@ function Lost({ years, currency }: { years: OverYears; currency: string }) {
   return (
     <p class="quiet">
       {say("answer.lost", {
-        energy: figure(years.energy_lost_kwh_a_year, "kWh", 2), cost: money(years.energy_lost, currency),
-        years: count(years.years), total: money(years.total, currency),
-      })}{" "}{years.least && say("answer.lost_least")}
+        energy: figure(years.energy_lost_kwh_a_year, "kWh", 2),
+        cost: money(years.energy_lost, currency),
+        years: count(years.years),
+        total: money(years.total, currency),
+      })}{" "}
+      {years.least && say("answer.lost_least")}
     </p>
   );
 }
@@ -99,7 +147,8 @@ function PriceParts({ scheme }: { scheme: Scheme }) {
   const price = priceOf(scheme);
   const row = (words: string, sum: number, total = false) => (
     <tr key={words} class={total ? "total" : ""}>
-      <th scope="row">{words}</th><td>{money(sum, price.currency, true)}</td>
+      <th scope="row">{words}</th>
+      <td>{money(sum, price.currency, true)}</td>
     </tr>
   );
   const parts = Object.entries(price.parts ?? {}).filter(([, sum]) => sum !== 0);
@@ -131,19 +180,27 @@ function PriceLine({ scheme }: { scheme: Scheme }) {
       <p class="price-line">
         <Live>{say("answer.about", { price: money(price.total, price.currency) })}</Live>{" "}
         <span class="quiet">
-          {say(scheme.conditional_on.length > 0 ? "answer.with_tax_worse" : "answer.with_tax")}</span>
+          {say(scheme.conditional_on.length > 0 ? "answer.with_tax_worse" : "answer.with_tax")}
+        </span>
       </p>
       <p class="quiet">
         {say("answer.price_range", {
-          low: money(price.low.total, price.currency), high: money(price.high.total, price.currency),
+          low: money(price.low.total, price.currency),
+          high: money(price.high.total, price.currency),
         })}
         {invented && <>. {say("answer.invented")}</>}
       </p>
       <p class="room">
         <Live>
-          {!by.rule ? say("answer.headroom_bare", { share: room }) : by.run ? say("answer.headroom_of",
-            { share: room, rule: ruleWords(by.rule), run: runWords(by.run) })
-            : say("answer.headroom_says", { share: room, rule: ruleWords(by.rule) })}
+          {!by.rule
+            ? say("answer.headroom_bare", { share: room })
+            : by.run
+              ? say("answer.headroom_of", {
+                  share: room,
+                  rule: ruleWords(by.rule),
+                  run: runWords(by.run),
+                })
+              : say("answer.headroom_says", { share: room, rule: ruleWords(by.rule) })}
         </Live>
       </p>
       <PriceParts scheme={scheme} />
@@ -160,7 +217,9 @@ function Unfinished() {
 export function Nothing() {
   return (
     <div class="headline">
-      <p class="status is-fails"><Shape verdict="fails" /> {say("answer.nothing")}</p>
+      <p class="status is-fails">
+        <Shape verdict="fails" /> {say("answer.nothing")}
+      </p>
       <p class="sentence-text">{say("answer.nothing_why")}</p>
       <Unfinished />
     </div>
@@ -169,18 +228,26 @@ export function Nothing() {
 
 export function Headline({ scheme }: { scheme: Scheme }) {
   const status = statusWords(scheme);
-  const hangs = scheme.conditional_on.length > 0;
+  const hangs = status.verdict === "not known";
   const taken = first.value!.assumed.length;
   return (
     <div class="headline">
-      {hangs ? <Conditions on={scheme.conditional_on} />
-        : <p class={`status is-${status.verdict}`}><Shape verdict={status.verdict} /> {status.words}</p>}
+      {hangs ? (
+        <Conditions scheme={scheme} />
+      ) : (
+        <p class={`status is-${status.verdict}`}>
+          <Shape verdict={status.verdict} /> {status.words}
+        </p>
+      )}
       {hangs && <p class="quiet">{say("answer.if_well")}</p>}
       <Sentence scheme={scheme} />
       <PriceLine scheme={scheme} />
       {taken > 0 && (
-        <p class="quiet"><a href="#answer-assumed" onClick={openAssumed}>
-          {taken === 1 ? say("answer.taken_one") : say("answer.taken_count", { count: taken })}</a></p>
+        <p class="quiet">
+          <a href="#answer-assumed" onClick={openAssumed}>
+            {taken === 1 ? say("answer.taken_one") : say("answer.taken_count", { count: taken })}
+          </a>
+        </p>
       )}
       <Unfinished />
     </div>

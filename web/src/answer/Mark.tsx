@@ -13,11 +13,14 @@ export function Shape({ verdict }: { verdict: string }) {
   const path = shapes[verdict];
   return (
     <svg class={`shape is-${verdict.replace(/ /g, "-")}`} viewBox="0 0 12 12" aria-hidden="true">
-      {path
-        ? <path d={path} fill="currentColor" />
-        : <path d="M6 .9 11.1 6 6 11.1.9 6z" fill="none" stroke="currentColor" stroke-width="1.6" />}
-      {verdict === "fails"
-        && <path class="cross" d="M3.4 3.4l5.2 5.2m0-5.2L3.4 8.6" fill="none" stroke-width="1.6" />}
+      {path ? (
+        <path d={path} fill="currentColor" />
+      ) : (
+        <path d="M6 .9 11.1 6 6 11.1.9 6z" fill="none" stroke="currentColor" stroke-width="1.6" />
+      )}
+      {verdict === "fails" && (
+        <path class="cross" d="M3.4 3.4l5.2 5.2m0-5.2L3.4 8.6" fill="none" stroke-width="1.6" />
+      )}
     </svg>
   );
 }
@@ -25,7 +28,7 @@ export function Shape({ verdict }: { verdict: string }) {
 export function Verdict({ verdict }: { verdict: string }) {
   return (
     <span class={`verdict is-${verdict.replace(/ /g, "-")}`}>
-      <Shape verdict={verdict} />{" "}{sayOr(`answer.${verdict}`, verdict)}
+      <Shape verdict={verdict} /> {sayOr(`answer.${verdict}`, verdict)}
     </span>
   );
 }

@@ -1,5 +1,5 @@
-// What must be said with the scheme: what is done first, whom to tell, cautions; and what the answer
-// takes for granted and rests on.
+// What must be said with the scheme: what is done first, whom to tell, cautions; and what the
+// answer takes for granted and rests on.
 
 import { ask, first } from "../bench";
 import type { Scheme, Unknown } from "../contract";
@@ -11,7 +11,11 @@ function Listed({ title, items }: { title: string; items: string[] }) {
   return (
     <div class="note">
       <h4>{title}</h4>
-      <ul>{items.map((item) => <li key={item}>{item}</li>)}</ul>
+      <ul>
+        {items.map((item) => (
+          <li key={item}>{item}</li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -19,8 +23,8 @@ function Listed({ title, items }: { title: string; items: string[] }) {
 /** What the scheme asks of people: open, never folded away. */
 export function Acts({ scheme }: { scheme: Scheme }) {
   return (
-    <section class="acts" aria-labelledby="acts-title">
-      <h3 id="acts-title">{say("answer.before_anyone")}</h3>
+    <section class="duties" aria-labelledby="duties-title">
+      <h3 id="duties-title">{say("answer.before_anyone")}</h3>
       <Listed title={say("answer.cautions")} items={scheme.cautions} />
       <Listed title={say("answer.house_first")} items={scheme.house_work as string[]} />
       <div class="note">
@@ -42,7 +46,9 @@ export function Acts({ scheme }: { scheme: Scheme }) {
 export function Standing() {
   return (
     <section class="standing">
-      {first.value!.cautions.map((c) => <p key={c}>{c}</p>)}
+      {first.value!.cautions.map((c) => (
+        <p key={c}>{c}</p>
+      ))}
     </section>
   );
 }
@@ -50,7 +56,9 @@ export function Standing() {
 function OpenFact({ fact }: { fact: Unknown }) {
   return (
     <li>
-      <p>{fact.says}: <strong>{fact.effect}</strong></p>
+      <p>
+        {fact.says}: <strong>{fact.effect}</strong>
+      </p>
       {fact.hangs && <p class="quiet">{fact.hangs}</p>}
     </li>
   );
@@ -62,14 +70,26 @@ export function Grounds() {
   return (
     <section class="grounds">
       <details class="part" id="answer-assumed">
-        <summary><h3>{say("answer.assumed")}</h3></summary>
+        <summary>
+          <h3>{say("answer.assumed")}</h3>
+        </summary>
         {answer.assumed.length === 0 && <p>{say("answer.assumed_none")}</p>}
-        <ul class="plain-list">{answer.assumed.map((a) => <li key={a}>{a}</li>)}</ul>
+        <ul class="plain-list">
+          {answer.assumed.map((a) => (
+            <li key={a}>{a}</li>
+          ))}
+        </ul>
       </details>
       {open.length > 0 && (
         <details class="part">
-          <summary><h3>{say("answer.open_facts")}</h3></summary>
-          <ul class="plain-list">{open.map((f) => <OpenFact key={f.fact} fact={f} />)}</ul>
+          <summary>
+            <h3>{say("answer.open_facts")}</h3>
+          </summary>
+          <ul class="plain-list">
+            {open.map((f) => (
+              <OpenFact key={f.fact} fact={f} />
+            ))}
+          </ul>
         </details>
       )}
       <Sources />
@@ -77,27 +97,42 @@ export function Grounds() {
   );
 }
 
-interface Source { key: string; title: string; basis: string }
+interface Source {
+  key: string;
+  title: string;
+  basis: string;
+}
 
 function Sources() {
   const answer = first.value!;
-  const sources = ((answer as unknown as { sources?: Source[] }).sources ?? []);
+  const sources = (answer as unknown as { sources?: Source[] }).sources ?? [];
   const search = answer.search;
   return (
     <details class="part">
-      <summary><h3>{say("answer.sources")}</h3></summary>
+      <summary>
+        <h3>{say("answer.sources")}</h3>
+      </summary>
       {answer.rulebook && (
-        <p>{say("answer.edition",
-          { edition: answer.rulebook.edition, version: answer.rulebook.data_version })}</p>
+        <p>
+          {say("answer.edition", {
+            edition: answer.rulebook.edition,
+            version: answer.rulebook.data_version,
+          })}
+        </p>
       )}
       <p class="quiet">
         {say("answer.searched", {
-          candidates: count(search["candidates"] ?? 0), evaluated: count(search["evaluated"] ?? 0),
+          candidates: count(search["candidates"] ?? 0),
+          evaluated: count(search["evaluated"] ?? 0),
           sound: count(search["sound"] ?? 0),
         })}
       </p>
       <ul class="plain-list">
-        {sources.map((s) => <li key={`${s.key} ${s.basis}`}>{s.title} <span class="quiet">({s.basis})</span></li>)}
+        {sources.map((s) => (
+          <li key={`${s.key} ${s.basis}`}>
+            {s.title} <span class="quiet">({s.basis})</span>
+          </li>
+        ))}
       </ul>
     </details>
   );

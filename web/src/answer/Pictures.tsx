@@ -13,7 +13,10 @@ type Name = (typeof pictures)[number];
 function Drawn({ name, width }: { name: Name; width: number }) {
   const key = lookedKey.value;
   const asked = useWork("picture", {
-    picture: name, width, ...(key ? { key } : {}), ...runAsked.value,
+    picture: name,
+    width,
+    ...(key ? { key } : {}),
+    ...runAsked.value,
   });
   if (asked.failed) {
     return <p class="quiet">{say("answer.picture_failed", { why: faultWords(asked.failed) })}</p>;
@@ -37,9 +40,14 @@ export function Pictures() {
       <div class="picture-names">
         {pictures.map((name) => (
           <button
-            key={name} type="button" class="plain" aria-pressed={shown === name}
+            key={name}
+            type="button"
+            class="plain"
+            aria-pressed={shown === name}
             onClick={() => setShown(shown === name ? null : name)}
-          >{say(`answer.picture ${name}`)}</button>
+          >
+            {say(`answer.picture ${name}`)}
+          </button>
         ))}
       </div>
       <div ref={place} class="picture-place">

@@ -13,8 +13,8 @@ import { sayOr, schemeWords } from "./speak";
 /** How a scheme earths, where it does so everywhere alike. */
 export function earthingOf(scheme: SchemeLine): string {
   const told = scheme.earthing as unknown;
-  const all = typeof told === "string" ? [told]
-    : Object.values((told ?? {}) as Record<string, string>);
+  const all =
+    typeof told === "string" ? [told] : Object.values((told ?? {}) as Record<string, string>);
   const kinds = [...new Set(all)];
   return kinds.length === 1 ? kinds[0]! : "mixed";
 }
@@ -27,7 +27,9 @@ const outline: Record<string, string> = {
 };
 
 function Spot({ kind, hollow }: { kind: string; hollow: boolean }) {
-  return <path class={`spot ${hollow ? "is-hollow" : ""}`} d={outline[kind] ?? outline["mixed"]!} />;
+  return (
+    <path class={`spot ${hollow ? "is-hollow" : ""}`} d={outline[kind] ?? outline["mixed"]!} />
+  );
 }
 
 function Axes({ layout, currency }: { layout: Layout; currency: string }) {
@@ -38,20 +40,31 @@ function Axes({ layout, currency }: { layout: Layout; currency: string }) {
       {layout.yTicks.map(({ at, value }) => (
         <g key={value}>
           <line class="grid" x1={frame.x} x2={frame.x + frame.width} y1={at} y2={at} />
-          <text x={frame.x - 6} y={at + 4} text-anchor="end">{digits(value * 100)}{"\u202f%"}</text>
+          <text x={frame.x - 6} y={at + 4} text-anchor="end">
+            {digits(value * 100)}
+            {"\u202f%"}
+          </text>
         </g>
       ))}
       {layout.xTicks.map(({ at, value }) => (
         <g key={value}>
           <line class="tick" x1={at} x2={at} y1={foot} y2={foot + 5} />
-          <text x={at} y={foot + 19} text-anchor={at > frame.x + frame.width - 26 ? "end" : "middle"}>
-            {money(value, currency)}</text>
+          <text
+            x={at}
+            y={foot + 19}
+            text-anchor={at > frame.x + frame.width - 26 ? "end" : "middle"}
+          >
+            {money(value, currency)}
+          </text>
         </g>
       ))}
       <line class="axis" x1={frame.x} x2={frame.x + frame.width} y1={foot} y2={foot} />
       <text class="axis-name" x={frame.x + frame.width} y={foot + 38} text-anchor="end">
-        {say("answer.axis_price")} →</text>
-      <text class="axis-name" x={frame.x + 6} y={frame.y + 8}>↑ {say("answer.axis_headroom")}</text>
+        {say("answer.axis_price")} →
+      </text>
+      <text class="axis-name" x={frame.x + 6} y={frame.y + 8}>
+        ↑ {say("answer.axis_headroom")}
+      </text>
     </g>
   );
 }
@@ -72,19 +85,34 @@ function Spots({ layout, schemes }: { layout: Layout; schemes: SchemeLine[] }) {
           </g>
         );
       })}
-      {layout.labels.filter((l) => l.led).map(({ text, box, mark }) => (
-        <line
-          key={`to ${text}`} class="lead" x1={mark.x} y1={mark.y}
-          x2={Math.min(Math.max(mark.x, box.x), box.x + box.width)}
-          y2={mark.y < box.y ? box.y + 2 : Math.min(mark.y, box.y + box.height - 2)}
-        />
-      ))}
+      {layout.labels
+        .filter((l) => l.led)
+        .map(({ text, box, mark }) => (
+          <line
+            key={`to ${text}`}
+            class="lead"
+            x1={mark.x}
+            y1={mark.y}
+            x2={Math.min(Math.max(mark.x, box.x), box.x + box.width)}
+            y2={mark.y < box.y ? box.y + 2 : Math.min(mark.y, box.y + box.height - 2)}
+          />
+        ))}
       {layout.labels.map(({ text, box, anchor, mark }) => (
         <text
-          key={text} class={`label ${lead(mark).key === looked ? "is-looked" : ""}`}
-          x={anchor === "start" ? box.x : anchor === "end" ? box.x + box.width : box.x + box.width / 2}
-          y={box.y + 12.5} text-anchor={anchor}
-        >{text}</text>
+          key={text}
+          class={`label ${lead(mark).key === looked ? "is-looked" : ""}`}
+          x={
+            anchor === "start"
+              ? box.x
+              : anchor === "end"
+                ? box.x + box.width
+                : box.x + box.width / 2
+          }
+          y={box.y + 12.5}
+          text-anchor={anchor}
+        >
+          {text}
+        </text>
       ))}
     </g>
   );
@@ -97,7 +125,8 @@ function useWidth(): [{ current: HTMLDivElement | null }, number] {
     const box = place.current;
     if (!box || typeof ResizeObserver === "undefined") return undefined;
     const watch = new ResizeObserver(([entry]) =>
-      setWidth(Math.max(280, Math.min(900, Math.round(entry!.contentRect.width)))));
+      setWidth(Math.max(280, Math.min(900, Math.round(entry!.contentRect.width)))),
+    );
     watch.observe(box);
     return () => watch.disconnect();
   }, []);
@@ -109,20 +138,30 @@ function Picture({ schemes }: { schemes: SchemeLine[] }) {
   const height = Math.round(Math.min(360, Math.max(240, width * 0.62)));
   const layout = layoutPlot(
     schemes.map((s) => ({
-      key: s.key, rank: s.rank, price: priceOf(s).total, headroom: Math.max(0, s.headroom ?? 0),
+      key: s.key,
+      rank: s.rank,
+      price: priceOf(s).total,
+      headroom: Math.max(0, s.headroom ?? 0),
     })),
-    { width, height, recommended: recommendedKey.value ?? "", looked: lookedKey.value ?? "" });
+    { width, height, recommended: recommendedKey.value ?? "", looked: lookedKey.value ?? "" },
+  );
   const touch = (event: MouseEvent): void => {
     const box = (event.currentTarget as Element).getBoundingClientRect();
     const scale = width / box.width;
     const mark = nearest(
-      layout.marks, (event.clientX - box.left) * scale, (event.clientY - box.top) * scale);
+      layout.marks,
+      (event.clientX - box.left) * scale,
+      (event.clientY - box.top) * scale,
+    );
     if (mark) look(touched(mark, lookedKey.value ?? "").key);
   };
   return (
     <div ref={place} class="plot">
       <svg
-        viewBox={`0 0 ${width} ${height}`} width="100%" role="img" onClick={touch}
+        viewBox={`0 0 ${width} ${height}`}
+        width="100%"
+        role="img"
+        onClick={touch}
         aria-label={say("answer.plot_label", { count: schemes.length })}
       >
         <g aria-hidden="true">
@@ -145,8 +184,10 @@ function Key({ schemes }: { schemes: SchemeLine[] }) {
     <p class="plot-key">
       {kinds.map((kind) => (
         <span key={kind} class="key-item">
-          <svg viewBox="-8 -8 16 16" aria-hidden="true"><Spot kind={kind} hollow={false} /></svg>
-          {" "}{sayOr(`answer.shape ${kind}`, kind)}
+          <svg viewBox="-8 -8 16 16" aria-hidden="true">
+            <Spot kind={kind} hollow={false} />
+          </svg>{" "}
+          {sayOr(`answer.shape ${kind}`, kind)}
         </span>
       ))}
       {hollow && <span class="key-item">{say("answer.shape conditional")}</span>}
@@ -165,7 +206,10 @@ function SchemeRow({ scheme }: { scheme: SchemeLine }) {
   return (
     <li>
       <button
-        type="button" class="scheme-row" aria-pressed={looked} onClick={() => look(scheme.key)}
+        type="button"
+        class="scheme-row"
+        aria-pressed={looked}
+        onClick={() => look(scheme.key)}
       >
         <span class="scheme-rank">{scheme.rank}</span>
         <span class="scheme-price">{money(price.total, price.currency)}</span>
@@ -186,16 +230,23 @@ export function Others() {
     <section class="others" aria-labelledby="others-title">
       <h3 id="others-title">{say("answer.others")}</h3>
       <p class="quiet hint">
-        {schemes.length > 1 ? say("answer.others_note") : say("answer.others_alone")}</p>
+        {schemes.length > 1 ? say("answer.others_note") : say("answer.others_alone")}
+      </p>
       {schemes.length > 1 && <Picture schemes={schemes} />}
       {schemes.length > 1 && <Key schemes={schemes} />}
       <details class="scheme-list" open={schemes.length <= 4}>
         <summary>{say("answer.list_of")}</summary>
         <p class="scheme-head" aria-hidden="true">
-          <span>{say("answer.col_rank")}</span><span>{say("answer.col_price")}</span>
-          <span>{say("answer.col_room")}</span><span>{say("answer.col_scheme")}</span>
+          <span>{say("answer.col_rank")}</span>
+          <span>{say("answer.col_price")}</span>
+          <span>{say("answer.col_room")}</span>
+          <span>{say("answer.col_scheme")}</span>
         </p>
-        <ol>{schemes.map((s) => <SchemeRow key={s.key} scheme={s} />)}</ol>
+        <ol>
+          {schemes.map((s) => (
+            <SchemeRow key={s.key} scheme={s} />
+          ))}
+        </ol>
       </details>
     </section>
   );

@@ -3,13 +3,22 @@
 
 import { useEffect, useState } from "preact/hooks";
 
-interface Drawing { svg: string; alt: string; busy?: boolean; class?: string }
+interface Drawing {
+  svg: string;
+  alt: string;
+  busy?: boolean;
+  class?: string;
+}
 
 /** The title that the drawing bears, for those who do not see it. */
 export function titleOf(svg: string): string {
   const found = /<title>([^<]*)<\/title>/.exec(svg)?.[1] ?? "";
-  return found.replace(/&#39;/g, "'").replace(/&quot;/g, "\"").replace(/&lt;/g, "<")
-    .replace(/&gt;/g, ">").replace(/&amp;/g, "&");
+  return found
+    .replace(/&#39;/g, "'")
+    .replace(/&quot;/g, '"')
+    .replace(/&lt;/g, "<")
+    .replace(/&gt;/g, ">")
+    .replace(/&amp;/g, "&");
 }
 
 export function Sheet({ svg, alt, busy = false, class: name = "" }: Drawing) {

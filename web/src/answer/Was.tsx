@@ -7,7 +7,7 @@ export function Live({ children }: { children: string }) {
   return (
     <span class="live">
       <span class="now">{children}</span>
-      {was !== undefined && <span class="was">{" "}{say("answer.was", { figure: was })}</span>}
+      {was !== undefined && <span class="was"> {say("answer.was", { figure: was })}</span>}
     </span>
   );
 }

@@ -19,9 +19,9 @@ function Formula({ told, index }: { told: Told; index: number }) {
   const known = new Set(told.lines.map((l) => l.symbol));
   return (
     <>
-      {pieces(told.lines[index]!.formula!, known).map((piece, i) => (
-        "text" in piece ? piece.text : <Sign key={i} of={piece.symbol} />
-      ))}
+      {pieces(told.lines[index]!.formula!, known).map((piece, i) =>
+        "text" in piece ? piece.text : <Sign key={i} of={piece.symbol} />,
+      )}
     </>
   );
 }
@@ -36,7 +36,9 @@ function Line({ told, index }: { told: Told; index: number }) {
         <span class="quiet">{line.meaning}</span>
       </p>
       {line.formula && (
-        <p class="line-sum">= <Formula told={told} index={index} /></p>
+        <p class="line-sum">
+          = <Formula told={told} index={index} />
+        </p>
       )}
       {line.formula && figuresPutIn(told.lines, index) !== line.formula && (
         <p class="line-sum">= {figuresPutIn(told.lines, index)}</p>
@@ -50,11 +52,19 @@ function Lines({ told }: { told: Told }) {
   const last = ending(told.lines);
   return (
     <>
-      <ol class="lines">{last.map((i) => <Line key={i} told={told} index={i} />)}</ol>
+      <ol class="lines">
+        {last.map((i) => (
+          <Line key={i} told={told} index={i} />
+        ))}
+      </ol>
       {told.lines.length > last.length && (
         <details class="all-lines">
           <summary>{say("answer.all_lines", { count: told.lines.length })}</summary>
-          <ol class="lines">{told.lines.map((_, i) => <Line key={i} told={told} index={i} />)}</ol>
+          <ol class="lines">
+            {told.lines.map((_, i) => (
+              <Line key={i} told={told} index={i} />
+            ))}
+          </ol>
         </details>
       )}
     </>
@@ -63,7 +73,9 @@ function Lines({ told }: { told: Told }) {
 
 export function Working({ figure: name, keyOf, run }: Explained) {
   const asked = useWork("explain", {
-    figure: name, ...(keyOf ? { key: keyOf } : {}), ...(run ? { run } : {}),
+    figure: name,
+    ...(keyOf ? { key: keyOf } : {}),
+    ...(run ? { run } : {}),
   });
   if (asked.failed) {
     return <p class="quiet">{say("answer.unexplained", { why: faultWords(asked.failed) })}</p>;
@@ -74,7 +86,8 @@ export function Working({ figure: name, keyOf, run }: Explained) {
   return (
     <div class="working" aria-busy={asked.waiting}>
       <p class="working-title">
-        {told.title}{share && `: ${say("answer.result", { value: percent(told.value!) })}`}
+        {told.title}
+        {share && `: ${say("answer.result", { value: percent(told.value!) })}`}
       </p>
       <Lines told={told} />
     </div>
@@ -95,12 +108,20 @@ export function Opens({ children, class: name = "", foot, ...explained }: OpensP
   return (
     <>
       <button
-        type="button" class={`opens ${name}`} aria-expanded={open} aria-controls={id}
+        type="button"
+        class={`opens ${name}`}
+        aria-expanded={open}
+        aria-controls={id}
         onClick={() => setOpen(!open)}
       >
         {children}
       </button>
-      {open && <div id={id} class="opened">{foot}<Working {...explained} /></div>}
+      {open && (
+        <div id={id} class="opened">
+          {foot}
+          <Working {...explained} />
+        </div>
+      )}
     </>
   );
 }

@@ -9,8 +9,11 @@ import type { First, Job } from "../contract";
 import { Answer } from ".";
 
 vi.mock("../engine", () => ({
-  work: () => new Promise(() => {}), workFirst: () => new Promise(() => {}), clearSlow: () => {},
-  EngineFaults: class extends Error {}, Overtaken: class extends Error {},
+  work: () => new Promise(() => {}),
+  workFirst: () => new Promise(() => {}),
+  clearSlow: () => {},
+  EngineFaults: class extends Error {},
+  Overtaken: class extends Error {},
 }));
 
 /** What the engine's quick answer says of a whole one that is stored beside its example. */
@@ -18,8 +21,13 @@ function quick(stored: { answer: unknown }): First {
   const whole = stored.answer as First & { schemes: First["chosen"][] };
   const chosen = whole.schemes[0] ?? null;
   return {
-    ...whole, format: "toft-first/1", chosen, chosen_key: chosen?.key ?? null, proved: true,
-    stopped: false, schemes: whole.schemes.map((s) => ({ ...s!, earthing: "supply earth" })),
+    ...whole,
+    format: "toft-first/1",
+    chosen,
+    chosen_key: chosen?.key ?? null,
+    proved: true,
+    stopped: false,
+    schemes: whole.schemes.map((s) => ({ ...s!, earthing: "supply earth" })),
   } as First;
 }
 
@@ -53,7 +61,8 @@ it("shows no figure without its unit", () => {
   const figures = [...place.querySelectorAll(".now")].map((e) => e.textContent!);
   expect(figures.length).toBeGreaterThan(25);
   for (const said of figures) {
-    const rest = said.replace(/£[\d,]+/g, "")
+    const rest = said
+      .replace(/£[\d,]+/g, "")
       .replace(/[−<>]?\s?\d[\d.,]*\s?(%|Ω|mm²|kA|mA|ms|A|V|m|s|times)(?![a-z²])/g, "");
     expect(rest, said).not.toMatch(/\d/);
     expect(said).not.toMatch(/undefined|NaN|null/);
@@ -61,8 +70,9 @@ it("shows no figure without its unit", () => {
 });
 
 it("draws bars longest first", () => {
-  const shares = [...place.querySelectorAll(".bar-share")]
-    .map((e) => Number(e.textContent!.replace(/[^\d]/g, "")));
+  const shares = [...place.querySelectorAll(".bar-share")].map((e) =>
+    Number(e.textContent!.replace(/[^\d]/g, "")),
+  );
   expect(shares.length).toBeGreaterThan(4);
   expect(shares).toEqual([...shares].sort((a, b) => b - a));
 });
@@ -78,15 +88,35 @@ it("gives every verdict a word beside its shape", () => {
 it("frames what a scheme hangs on, before the sentence, as not yet known to be safe", async () => {
   const answer = quick(demo);
   first.value = {
-    ...answer, sound: false,
+    ...answer,
+    sound: false,
     chosen: { ...answer.chosen!, conditional_on: ["/runs/0/legs/1/length_m"] },
   };
   await settled();
   const frame = place.querySelector(".conditions")!;
   expect(frame.textContent).toContain("Not yet known to be safe");
   expect(frame.textContent).toContain("leg 2, length");
-  expect(frame.compareDocumentPosition(place.querySelector(".sentence")!))
-    .toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+  expect(frame.compareDocumentPosition(place.querySelector(".sentence")!)).toBe(
+    Node.DOCUMENT_POSITION_FOLLOWING,
+  );
+  expect(place.querySelector(".status.is-meets, .status.is-caution")).toBeNull();
+});
+
+it("never calls meeting what has a rule that fails or is not known", async () => {
+  const answer = quick(demo);
+  const with_ = (verdict: string): First => ({
+    ...answer,
+    chosen: {
+      ...answer.chosen!,
+      findings: answer.chosen!.findings.map((f, i) => (i === 6 ? { ...f, verdict } : f)),
+    },
+  });
+  first.value = with_("not known");
+  await settled();
+  expect(place.querySelector(".conditions")!.textContent).toContain("Voltage lost along the run");
+  first.value = with_("fails");
+  await settled();
+  expect(place.querySelector(".status")!.textContent).toContain("It is not sound");
   expect(place.querySelector(".status.is-meets, .status.is-caution")).toBeNull();
 });
 
@@ -105,13 +135,17 @@ it("keeps the old figure beside one that changed", async () => {
     chosen: { ...answer.chosen!, price: { ...answer.chosen!.price, total: 2300 } },
   };
   await settled();
-  expect(place.querySelector(".price-line")!.textContent).toContain("about £2,300 was about £2,276");
+  expect(place.querySelector(".price-line")!.textContent).toContain(
+    "about £2,300 was about £2,276",
+  );
   const others = [...place.querySelectorAll(".figure-list .was")];
   expect(others).toHaveLength(0);
 });
 
-it("leaves the answer before on screen when the job cannot be worked out, and says so", async () => {
-  faults.value = [{ code: "x", pointer: "/runs", says: "a run needs a leg", nearest: null, allowed: [] }];
+it("leaves the old answer on screen when the job cannot be worked out, and says so", async () => {
+  faults.value = [
+    { code: "x", pointer: "/runs", says: "a run needs a leg", nearest: null, allowed: [] },
+  ];
   await settled();
   expect(place.querySelector("[role=alert]")!.textContent).toContain("a run needs a leg");
   expect(text()).toContain("Feed it with 3-core");

@@ -37,8 +37,9 @@ export function sortBars(findings: Finding[]): Bars {
       bars.told.push(finding);
     }
   }
-  bars.measured.sort((a, b) => (b.use === a.use ? 0 : b.use - a.use)
-    || weightOf(a.finding) - weightOf(b.finding));
+  bars.measured.sort(
+    (a, b) => (b.use === a.use ? 0 : b.use - a.use) || weightOf(a.finding) - weightOf(b.finding),
+  );
   bars.told.sort((a, b) => weightOf(a) - weightOf(b));
   return bars;
 }

@@ -1,4 +1,4 @@
-// What the engine is asked for when something is opened. What was there stays until the new is there.
+// What the engine is asked for when something is opened. What was there stays until the new comes.
 
 import { useEffect, useState } from "preact/hooks";
 import { first, job, ownPrices } from "../bench";
@@ -21,8 +21,11 @@ export function whole(): { job: Job; prices?: string } {
 
 /** Asks `verb` now and again after each answer to a change, as long as it is shown. */
 export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<AnswerOf<V>> {
-  const [state, setState] = useState<Asked<AnswerOf<V>>>(
-    { answer: null, failed: null, waiting: true });
+  const [state, setState] = useState<Asked<AnswerOf<V>>>({
+    answer: null,
+    failed: null,
+    waiting: true,
+  });
   const answered = first.value;
   const asks = rest === null ? "" : JSON.stringify(rest);
   useEffect(() => {
@@ -31,12 +34,17 @@ export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<An
     setState((was) => ({ ...was, waiting: true }));
     const body = { ...whole(), ...JSON.parse(asks) } as BodyOf<V>;
     work(verb, body).then(
-      (answer) => { if (!gone) setState({ answer, failed: null, waiting: false }); },
+      (answer) => {
+        if (!gone) setState({ answer, failed: null, waiting: false });
+      },
       (failed) => {
         if (gone || failed instanceof Overtaken) return;
         setState((was) => ({ ...was, failed, waiting: false }));
-      });
-    return () => { gone = true; };
+      },
+    );
+    return () => {
+      gone = true;
+    };
   }, [verb, asks, answered]);
   return state;
 }

@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest";
-import {
-  beside, count, digits, figure, headroomShare, money, percent, unbroken,
-} from "./figure";
+import { beside, count, digits, figure, headroomShare, money, percent, unbroken } from "./figure";
 
 describe("a figure", () => {
   it("has three digits that count, as a meter shows", () => {
@@ -47,8 +45,9 @@ it("says that there is no headroom rather than a share below nothing", () => {
 });
 
 it("keeps a figure beside its unit where a sentence breaks", () => {
-  expect(unbroken("3-core 10 mm² cable from a 32 A breaker (6 kA) in a way"))
-    .toBe("3-core 10\u00a0mm² cable from a 32\u00a0A breaker (6\u00a0kA) in a way");
+  expect(unbroken("3-core 10 mm² cable from a 32 A breaker (6 kA) in a way")).toBe(
+    "3-core 10\u00a0mm² cable from a 32\u00a0A breaker (6\u00a0kA) in a way",
+  );
   expect(unbroken("take 2 Around")).toBe("take 2 Around");
 });
 

@@ -8,7 +8,15 @@ const tight = new Set(["%"]);
 
 /** Units of the engine as people write them. */
 const written: Record<string, string> = {
-  ohm: "Ω", "ohm m": "Ωm", mm2: "mm²", kohm: "kΩ", percent: "%", a: "A", v: "V", s: "s", m: "m",
+  ohm: "Ω",
+  "ohm m": "Ωm",
+  mm2: "mm²",
+  kohm: "kΩ",
+  percent: "%",
+  a: "A",
+  v: "V",
+  s: "s",
+  m: "m",
 };
 
 export function unitWords(unit: string): string {
@@ -68,8 +76,10 @@ export function unbroken(words: string): string {
 /** A sum of money: whole units unless pennies are asked for. */
 export function money(sum: number, currency = "GBP", pennies = false): string {
   return new Intl.NumberFormat("en-GB", {
-    style: "currency", currency,
-    minimumFractionDigits: pennies ? 2 : 0, maximumFractionDigits: pennies ? 2 : 0,
+    style: "currency",
+    currency,
+    minimumFractionDigits: pennies ? 2 : 0,
+    maximumFractionDigits: pennies ? 2 : 0,
   }).format(sum);
 }
 

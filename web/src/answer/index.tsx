@@ -19,11 +19,14 @@ function Faulty() {
   return (
     <div class="faulty" role="alert">
       <p>{say(first.value ? "answer.faulty" : "answer.faulty_first")}</p>
-      <ul>{faults.value.map((f: Fault) => (
-        <li key={f.pointer + f.says}>
-          {f.says}{f.nearest && ` ${say("answer.did_you_mean", { nearest: f.nearest })}`}
-        </li>
-      ))}</ul>
+      <ul>
+        {faults.value.map((f: Fault) => (
+          <li key={f.pointer + f.says}>
+            {f.says}
+            {f.nearest && ` ${say("answer.did_you_mean", { nearest: f.nearest })}`}
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -34,8 +37,10 @@ function Chosen({ scheme }: { scheme: Scheme }) {
       <Looking />
       <Headline scheme={scheme} />
       <div class="columns">
-        <div class="near"><Bars scheme={scheme} /></div>
-        <div class="beside">
+        <div class="answer-near">
+          <Bars scheme={scheme} />
+        </div>
+        <div class="answer-beside">
           <Acts scheme={scheme} />
           <Others />
           <Pictures />
@@ -44,7 +49,7 @@ function Chosen({ scheme }: { scheme: Scheme }) {
           <Fell />
           <Earth />
         </div>
-        <div class="under">
+        <div class="answer-under">
           <Expected scheme={scheme} />
           <Circuits scheme={scheme} />
           <Grounds />
@@ -60,9 +65,17 @@ function None() {
     <>
       <Nothing />
       <div class="columns">
-        <div class="near"><Fell /></div>
-        <div class="beside"><Levers /><Demand /></div>
-        <div class="under"><Earth /><Grounds /></div>
+        <div class="answer-near">
+          <Fell />
+        </div>
+        <div class="answer-beside">
+          <Levers />
+          <Demand />
+        </div>
+        <div class="answer-under">
+          <Earth />
+          <Grounds />
+        </div>
       </div>
       <Standing />
     </>
@@ -73,15 +86,19 @@ export function Answer() {
   const answer = first.value;
   return (
     <section
-      key={jobId.value} class="answer" aria-labelledby="answer-title" aria-busy={working.value}
+      key={jobId.value}
+      class="answer"
+      aria-labelledby="answer-title"
+      aria-busy={working.value}
     >
-      <h2 id="answer-title" class="room-title">
+      <h2 id="answer-title" class="room-title" tabIndex={-1}>
         {say("answer.title")}
         <span class="at-work">{answer && working.value ? say("answer.working") : ""}</span>
       </h2>
       <Faulty />
-      {!answer && faults.value.length === 0
-        && <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>}
+      {!answer && faults.value.length === 0 && (
+        <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>
+      )}
       {answer?.chosen && <Chosen scheme={answer.chosen} />}
       {answer && !answer.chosen && <None />}
     </section>

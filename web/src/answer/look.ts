@@ -10,7 +10,8 @@ export const runs = computed(() => Object.keys(first.value?.chosen?.runs ?? {}))
 
 /** The run whose rules, figures and pictures are shown. */
 export const run = computed(() =>
-  (wanted.value && runs.value.includes(wanted.value) ? wanted.value : runs.value[0] ?? ""));
+  wanted.value && runs.value.includes(wanted.value) ? wanted.value : (runs.value[0] ?? ""),
+);
 
 export function lookAlong(id: string): void {
   wanted.value = id;
@@ -18,11 +19,16 @@ export function lookAlong(id: string): void {
 
 /** As the verbs take it: only where the job has several runs. */
 export const runAsked = computed(() =>
-  (((job.value?.runs as unknown[] | undefined)?.length ?? 0) > 1 && run.value
-    ? { run: run.value } : {}));
+  ((job.value?.runs as unknown[] | undefined)?.length ?? 0) > 1 && run.value
+    ? { run: run.value }
+    : {},
+);
 
 /** Key of the scheme on screen, and whether it is the recommended one. */
-export const lookedKey = computed(() => first.value?.chosen_key ?? first.value?.chosen?.key ?? null);
+export const lookedKey = computed(
+  () => first.value?.chosen_key ?? first.value?.chosen?.key ?? null,
+);
 export const recommendedKey = computed(() => first.value?.schemes[0]?.key ?? null);
-export const astray = computed(() =>
-  lookedKey.value !== null && lookedKey.value !== recommendedKey.value);
+export const astray = computed(
+  () => lookedKey.value !== null && lookedKey.value !== recommendedKey.value,
+);

@@ -1,5 +1,5 @@
-// Where the schemes stand on the plot of price against headroom, and where their labels go. Geometry
-// of the picture only: prices and headroom are the engine's.
+// Where the schemes stand on the plot of price against headroom, and where their labels go.
+// Geometry of the picture only: prices and headroom are the engine's.
 
 export interface PlotPoint {
   key: string;
@@ -8,10 +8,15 @@ export interface PlotPoint {
   headroom: number;
 }
 
-export interface Box { x: number; y: number; width: number; height: number }
+export interface Box {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
 
 export interface Mark {
-  /** Schemes drawn here, best first: they cost and spare so nearly the same that one mark serves. */
+  /** Schemes drawn here, best first: so near one another that one mark serves. */
   points: PlotPoint[];
   x: number;
   y: number;
@@ -26,7 +31,10 @@ export interface Label {
   led: boolean;
 }
 
-export interface Tick { at: number; value: number }
+export interface Tick {
+  at: number;
+  value: number;
+}
 
 export interface Layout {
   frame: Box;
@@ -36,7 +44,12 @@ export interface Layout {
   labels: Label[];
 }
 
-export interface Wanted { width: number; height: number; recommended: string; looked: string }
+export interface Wanted {
+  width: number;
+  height: number;
+  recommended: string;
+  looked: string;
+}
 
 const MERGE_PX = 13;
 const MARK_PX = 7;
@@ -58,13 +71,14 @@ export function ticks(low: number, high: number, most: number): number[] {
 }
 
 export function overlap(a: Box, b: Box): boolean {
-  return a.x < b.x + b.width && b.x < a.x + a.width
-    && a.y < b.y + b.height && b.y < a.y + a.height;
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
 const inside = (box: Box, frame: Box): boolean =>
-  box.x >= frame.x && box.y >= frame.y
-  && box.x + box.width <= frame.x + frame.width && box.y + box.height <= frame.y + frame.height;
+  box.x >= frame.x &&
+  box.y >= frame.y &&
+  box.x + box.width <= frame.x + frame.width &&
+  box.y + box.height <= frame.y + frame.height;
 
 /** "1–4, 9": ranks of one mark. */
 export function ranks(points: PlotPoint[]): string {
@@ -73,7 +87,9 @@ export function ranks(points: PlotPoint[]): string {
   for (let i = 0; i < all.length;) {
     let j = i;
     while (j + 1 < all.length && all[j + 1] === all[j]! + 1) ++j;
-    parts.push(j === i ? `${all[i]}` : j === i + 1 ? `${all[i]}, ${all[j]}` : `${all[i]}–${all[j]}`);
+    parts.push(
+      j === i ? `${all[i]}` : j === i + 1 ? `${all[i]}, ${all[j]}` : `${all[i]}–${all[j]}`,
+    );
     i = j + 1;
   }
   return parts.join(", ");
@@ -89,8 +105,12 @@ function merged(points: Array<{ point: PlotPoint; x: number; y: number }>): Mark
   return marks;
 }
 
-const markBox = (mark: Mark): Box =>
-  ({ x: mark.x - MARK_PX, y: mark.y - MARK_PX, width: 2 * MARK_PX, height: 2 * MARK_PX });
+const markBox = (mark: Mark): Box => ({
+  x: mark.x - MARK_PX,
+  y: mark.y - MARK_PX,
+  width: 2 * MARK_PX,
+  height: 2 * MARK_PX,
+});
 
 type Place = Pick<Label, "box" | "anchor">;
 
@@ -124,7 +144,8 @@ function placed(marks: Mark[], frame: Box, wanted: Wanted): Label[] {
     const steps = worth(mark) <= 1 ? [0, 14, 28, 44] : [0];
     for (const step of steps) {
       const free = places(mark, text, gap + step).find(
-        ({ box }) => inside(box, frame) && !taken.some((other) => overlap(box, other)));
+        ({ box }) => inside(box, frame) && !taken.some((other) => overlap(box, other)),
+      );
       if (!free) continue;
       labels.push({ text, mark, led: step > 0, ...free });
       break;
@@ -144,12 +165,15 @@ export function layoutPlot(points: PlotPoint[], wanted: Wanted): Layout {
   const yTop = Math.max(0.1, ...points.map((p) => p.headroom)) * 1.12;
   const yLow = Math.min(0, ...points.map((p) => p.headroom)) - yTop * 0.06;
   const x = (price: number) => frame.x + ((price - x0) / (x1 - x0)) * frame.width;
-  const y = (room: number) => frame.y + frame.height - ((room - yLow) / (yTop - yLow)) * frame.height;
+  const y = (room: number) =>
+    frame.y + frame.height - ((room - yLow) / (yTop - yLow)) * frame.height;
   const marks = merged(points.map((point) => ({ point, x: x(point.price), y: y(point.headroom) })));
   return {
     frame,
-    xTicks: ticks(x0, x1, Math.max(2, Math.floor(frame.width / 68)))
-      .map((value) => ({ value, at: x(value) })),
+    xTicks: ticks(x0, x1, Math.max(2, Math.floor(frame.width / 68))).map((value) => ({
+      value,
+      at: x(value),
+    })),
     yTicks: ticks(Math.max(0, yLow), yTop, 4).map((value) => ({ value, at: y(value) })),
     marks,
     labels: placed(marks, frame, wanted),

@@ -8,7 +8,10 @@ it("breaks a sentence where something else is to be done", () => {
 });
 
 it("gives each run its own part", () => {
-  const all = tasks("a-feed: Feed it on L1; carry it. b-feed: Feed it on L2.", ["b-feed", "a-feed"]);
+  const all = tasks("a-feed: Feed it on L1; carry it. b-feed: Feed it on L2.", [
+    "b-feed",
+    "a-feed",
+  ]);
   expect(all).toEqual([
     { run: "a-feed", steps: ["Feed it on L1;", "carry it."] },
     { run: "b-feed", steps: ["Feed it on L2."] },
@@ -17,5 +20,8 @@ it("gives each run its own part", () => {
 
 it("reads which rule sets the headroom, and of which run", () => {
   expect(governed("overload")).toEqual({ rule: "overload", run: null });
-  expect(governed("voltage-drop of stable-feed")).toEqual({ rule: "voltage-drop", run: "stable-feed" });
+  expect(governed("voltage-drop of stable-feed")).toEqual({
+    rule: "voltage-drop",
+    run: "stable-feed",
+  });
 });

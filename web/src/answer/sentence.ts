@@ -12,7 +12,8 @@ export function tasks(sentence: string, runs: string[]): Task[] {
     .map((run) => ({ run, at: sentence.indexOf(`${run}: `) }))
     .filter((found) => found.at >= 0)
     .sort((a, b) => a.at - b.at);
-  if (runs.length < 2 || named.length === 0) return [{ run: runs[0] ?? "", steps: steps(sentence) }];
+  if (runs.length < 2 || named.length === 0)
+    return [{ run: runs[0] ?? "", steps: steps(sentence) }];
   return named.map(({ run, at }, i) => {
     const end = named[i + 1]?.at ?? sentence.length;
     return { run, steps: steps(sentence.slice(at + run.length + 2, end)) };
@@ -20,8 +21,11 @@ export function tasks(sentence: string, runs: string[]): Task[] {
 }
 
 function steps(sentence: string): string[] {
-  return sentence.trim().replace(/\.$/, "").split("; ").map(
-    (step, i, all) => step + (i === all.length - 1 ? "." : ";"));
+  return sentence
+    .trim()
+    .replace(/\.$/, "")
+    .split("; ")
+    .map((step, i, all) => step + (i === all.length - 1 ? "." : ";"));
 }
 
 /** "voltage-drop of stable-feed" → the rule, and the run if one is named. */

@@ -1,6 +1,9 @@
 // Those parts of a scheme and of the answer that this room reads, as schema/answer.json says them.
 
-export interface Money { net: number; total: number }
+export interface Money {
+  net: number;
+  total: number;
+}
 
 export interface Price {
   net: number;
@@ -21,7 +24,11 @@ export interface OverYears {
   least: boolean;
 }
 
-export interface Use { value: number; limit: number; use: number }
+export interface Use {
+  value: number;
+  limit: number;
+  use: number;
+}
 
 export interface Device {
   standard: string;
@@ -56,7 +63,9 @@ export interface RunScheme {
   figures: Record<string, unknown>;
 }
 
-export interface Amount { total_a: number }
+export interface Amount {
+  total_a: number;
+}
 
 export interface Demand {
   scenario: string;
@@ -89,9 +98,17 @@ export interface Step {
   would_change: string[];
 }
 
-export interface Walk { building: string; conclusion: string; choices: Choice[]; steps: Step[] }
+export interface Walk {
+  building: string;
+  conclusion: string;
+  choices: Choice[];
+  steps: Step[];
+}
 
-export interface Nearest { key: string; use: number }
+export interface Nearest {
+  key: string;
+  use: number;
+}
 
 /** A value by its dotted path, where it is a number. */
 export function numberAt(whole: unknown, path: string): number | null {

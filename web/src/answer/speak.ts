@@ -18,7 +18,11 @@ export function ruleSymbol(rule: string): string {
   return sayOr(`answer.symbol ${rule}`, "");
 }
 
-interface Named { id: string; name?: string; at?: string }
+interface Named {
+  id: string;
+  name?: string;
+  at?: string;
+}
 
 export function buildingWords(id: string): string {
   const found = (job.value?.buildings as Named[] | undefined)?.find((b) => b.id === id);
@@ -26,8 +30,9 @@ export function buildingWords(id: string): string {
 }
 
 export function runWords(run: string): string {
-  const found = (job.value?.runs as Array<{ id: string; to: string }> | undefined)
-    ?.find((r) => r.id === run);
+  const found = (job.value?.runs as Array<{ id: string; to: string }> | undefined)?.find(
+    (r) => r.id === run,
+  );
   return found ? buildingWords(found.to) : run;
 }
 
@@ -49,7 +54,8 @@ export function factWords(pointer: string): string {
   for (let i = 0; i < parts.length; ++i) {
     const next = Number(parts[i + 1]);
     const list = Number.isInteger(next) && i + 1 < parts.length;
-    if (!list) said.push(parts[i]!.replace(/_(m|mm2|a|ohm|kohm|ka|w|v|c|ohm_m)$/, "").replace(/_/g, " "));
+    if (!list)
+      said.push(parts[i]!.replace(/_(m|mm2|a|ohm|kohm|ka|w|v|c|ohm_m)$/, "").replace(/_/g, " "));
     else if (parts[i] === "buildings") said.push(nameAt("buildings", next, "id"));
     else if (parts[i] === "runs") said.push(runWords(nameAt("runs", next, "id")));
     else said.push(`${parts[i]!.replace(/s$/, "").replace(/_/g, " ")} ${next + 1}`);
@@ -59,7 +65,9 @@ export function factWords(pointer: string): string {
 }
 
 function nameAt(list: "buildings" | "runs", index: number, key: string): string {
-  const entry = (job.value?.[list] as unknown as Array<Record<string, string>> | undefined)?.[index];
+  const entry = (job.value?.[list] as unknown as Array<Record<string, string>> | undefined)?.[
+    index
+  ];
   return entry?.[list === "buildings" && entry["name"] ? "name" : key] ?? `${index + 1}`;
 }
 
@@ -67,13 +75,18 @@ function nameAt(list: "buildings" | "runs", index: number, key: string): string 
 export function keyWords(key: string): string {
   return key
     .split("+")
-    .map((run) => run.replace(/^[^:/]+:/, (id) => `${runWords(id.slice(0, -1))}: `)
-      .split("/")
-      .map((part) => part
-        .replace(/(\d)x(\d)/g, "$1×$2")
-        .replace(/-(\d+(?:\.\d+)?kA)$/, " $1")
-        .replace(/-/g, " "))
-      .join(" · "))
+    .map((run) =>
+      run
+        .replace(/^[^:/]+:/, (id) => `${runWords(id.slice(0, -1))}: `)
+        .split("/")
+        .map((part) =>
+          part
+            .replace(/(\d)x(\d)/g, "$1×$2")
+            .replace(/-(\d+(?:\.\d+)?kA)$/, " $1")
+            .replace(/-/g, " "),
+        )
+        .join(" · "),
+    )
     .join("; ");
 }
 

@@ -7,7 +7,14 @@ export interface SymbolParts {
 }
 
 const greek: Record<string, string> = {
-  alpha: "α", theta: "θ", phi: "φ", rho: "ρ", kappa: "κ", beta: "β", sigma: "σ", eta: "η",
+  alpha: "α",
+  theta: "θ",
+  phi: "φ",
+  rho: "ρ",
+  kappa: "κ",
+  beta: "β",
+  sigma: "σ",
+  eta: "η",
 };
 
 export function symbolParts(symbol: string): SymbolParts {

@@ -3,18 +3,41 @@ import { ending, figuresPutIn, origin, pieces, type WorkingLine } from "./workin
 
 const lines: WorkingLine[] = [
   { symbol: "Ze", meaning: "loop outside", value: 0.21, unit: "Ω", from: "survey" },
-  { symbol: "R.line", meaning: "resistance of the line", value: 0.0603, unit: "Ω",
-    source: "IEC60228", locator: "Table 2", basis: "published" },
-  { symbol: "R.line", meaning: "of the next leg", value: 0.0704, unit: "Ω", formula: "R.line + Ze" },
-  { symbol: "Zs", meaning: "loop", value: 0.2804, unit: "Ω", formula: "Ze + √(R.line²)",
-    from: "411.4.4" },
+  {
+    symbol: "R.line",
+    meaning: "resistance of the line",
+    value: 0.0603,
+    unit: "Ω",
+    source: "IEC60228",
+    locator: "Table 2",
+    basis: "published",
+  },
+  {
+    symbol: "R.line",
+    meaning: "of the next leg",
+    value: 0.0704,
+    unit: "Ω",
+    formula: "R.line + Ze",
+  },
+  {
+    symbol: "Zs",
+    meaning: "loop",
+    value: 0.2804,
+    unit: "Ω",
+    formula: "Ze + √(R.line²)",
+    from: "411.4.4",
+  },
   { symbol: "Zs.max", meaning: "largest loop", value: 1.37, unit: "Ω", from: "tables" },
   { symbol: "use", meaning: "share", value: 0.205, unit: "", formula: "Zs / Zs.max" },
 ];
 
 it("takes the longest symbol it knows and leaves what it does not", () => {
   expect(pieces("max(Zs / Zs.max; Q)", new Set(["Zs", "Zs.max"]))).toEqual([
-    { text: "max(" }, { symbol: "Zs" }, { text: " / " }, { symbol: "Zs.max" }, { text: "; Q)" },
+    { text: "max(" },
+    { symbol: "Zs" },
+    { text: " / " },
+    { symbol: "Zs.max" },
+    { text: "; Q)" },
   ]);
 });
 

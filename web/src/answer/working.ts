@@ -55,17 +55,19 @@ export function figuresPutIn(lines: WorkingLine[], index: number): string {
   if (!line.formula) return "";
   const known = new Set(lines.slice(0, index).map((l) => l.symbol));
   const cut = pieces(line.formula, known);
-  return cut.map((piece, i) => {
-    if ("text" in piece) return piece.text;
-    const from = lineOf(lines, piece.symbol, index)!;
-    const said = figure(from.value, from.unit, 4);
-    const next = cut[i + 1];
-    const raised = next && "text" in next && /^[²³^]/.test(next.text) && from.unit !== "";
-    return from.value < 0 || raised ? `(${said})` : said;
-  }).join("");
+  return cut
+    .map((piece, i) => {
+      if ("text" in piece) return piece.text;
+      const from = lineOf(lines, piece.symbol, index)!;
+      const said = figure(from.value, from.unit, 4);
+      const next = cut[i + 1];
+      const raised = next && "text" in next && /^[²³^]/.test(next.text) && from.unit !== "";
+      return from.value < 0 || raised ? `(${said})` : said;
+    })
+    .join("");
 }
 
-/** Where a line comes from, in words: a source and its place and basis, a clause, or who said it. */
+/** Where a line comes from, in words: source, place and basis, a clause, or who said it. */
 export function origin(line: WorkingLine): string {
   const parts: string[] = [];
   if (line.source) parts.push(line.locator ? `${line.source}, ${line.locator}` : line.source);

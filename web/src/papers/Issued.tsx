@@ -9,8 +9,10 @@ import { momentWords, sizeWords } from "./day";
 import { issue, issues } from "./office";
 
 /** How an issue stands to the job as it is now. */
-export function standing(issued: { revision: number }, now: { revision: number; pending: boolean }):
-"current" | "behind" {
+export function standing(
+  issued: { revision: number },
+  now: { revision: number; pending: boolean },
+): "current" | "behind" {
   return issued.revision === now.revision && !now.pending ? "current" : "behind";
 }
 
@@ -28,7 +30,9 @@ function IssueRow({ one }: { one: Issue }) {
       <ul class="files">
         {one.files.map((file) => (
           <li key={file.name}>
-            <a href={file.url} target="_blank" rel="noopener">{file.title || file.name}</a>{" "}
+            <a href={file.url} target="_blank" rel="noopener">
+              {file.title || file.name}
+            </a>{" "}
             <span class="small">{sizeWords(file.bytes)}</span>
           </li>
         ))}
@@ -49,7 +53,9 @@ function useIssues(): [Issue[] | null, () => Promise<void>] {
       setAll(null);
     }
   };
-  useEffect(() => { void fetchAll(); }, [id, there, revision.value]);
+  useEffect(() => {
+    void fetchAll();
+  }, [id, there, revision.value]);
   return [all, fetchAll];
 }
 
@@ -74,15 +80,26 @@ function IssueNow({ date, done }: { date: string; done: () => Promise<void> }) {
       <label>
         <span>{say("papers.author")}</span>
         <input
-          type="text" autocomplete="name" value={author.value} placeholder={say("papers.author_hint")}
-          onInput={(e) => { author.value = e.currentTarget.value; }}
-          onBlur={() => { author.value = author.peek().trim(); }}
+          type="text"
+          autocomplete="name"
+          value={author.value}
+          placeholder={say("papers.author_hint")}
+          onInput={(e) => {
+            author.value = e.currentTarget.value;
+          }}
+          onBlur={() => {
+            author.value = author.peek().trim();
+          }}
         />
       </label>
       <button
-        type="button" class="main" disabled={state === "making" || !author.value || !job.value}
+        type="button"
+        class="main"
+        disabled={state === "making" || !author.value || !job.value}
         onClick={() => void issueNow()}
-      >{say(state === "making" ? "papers.issuing" : "papers.issue")}</button>
+      >
+        {say(state === "making" ? "papers.issuing" : "papers.issue")}
+      </button>
       <p class="small" role="status">
         {state === "made" && say("papers.issued_now")}
         {!author.value && say("papers.name_first")}
@@ -108,7 +125,11 @@ export function Issued({ date }: { date: string }) {
       <p class="small">{say("papers.issue_says")}</p>
       <IssueNow date={date} done={fetchAll} />
       {all?.length === 0 && <p class="small">{say("papers.none_issued")}</p>}
-      <ol class="issue-list">{all?.map((one) => <IssueRow key={one.issue} one={one} />)}</ol>
+      <ol class="issue-list">
+        {all?.map((one) => (
+          <IssueRow key={one.issue} one={one} />
+        ))}
+      </ol>
     </section>
   );
 }

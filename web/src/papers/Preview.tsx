@@ -9,7 +9,10 @@ import { say } from "../words";
 import type { Kind } from "./kinds";
 import { handOver, pdf } from "./office";
 
-interface Shown { kind: Kind; date: string }
+interface Shown {
+  kind: Kind;
+  date: string;
+}
 
 function Sheets({ title, sheets, busy }: { title: string; sheets: string[]; busy: boolean }) {
   useEffect(() => {
@@ -20,10 +23,14 @@ function Sheets({ title, sheets, busy }: { title: string; sheets: string[]; busy
     <ol class="sheets" aria-busy={busy}>
       {sheets.map((svg, i) => (
         <li key={i}>
-          <Sheet svg={svg} class="page-sheet"
-            alt={say("papers.sheet_alt", { title, number: i + 1, count: sheets.length })} />
+          <Sheet
+            svg={svg}
+            class="page-sheet"
+            alt={say("papers.sheet_alt", { title, number: i + 1, count: sheets.length })}
+          />
           <p class="small on-screen">
-            {say("papers.page_of", { number: i + 1, count: sheets.length })}</p>
+            {say("papers.page_of", { number: i + 1, count: sheets.length })}
+          </p>
         </li>
       ))}
     </ol>
@@ -64,13 +71,23 @@ export function Preview({ kind, date }: Shown) {
     <div class="preview" id={`preview-${kind}`}>
       <div class="actions on-screen">
         {at && <Download kind={kind} date={date} />}
-        {paper && <button type="button" class={at ? "quiet" : ""} onClick={() => print()}>
-          {say("papers.print")}</button>}
+        {paper && (
+          <button type="button" class={at ? "quiet" : ""} onClick={() => print()}>
+            {say("papers.print")}
+          </button>
+        )}
       </div>
-      {!paper && !asked.failed && <p class="small" role="status">{say("papers.laying_out")}</p>}
+      {!paper && !asked.failed && (
+        <p class="small" role="status">
+          {say("papers.laying_out")}
+        </p>
+      )}
       {asked.failed !== null && (
-        <p role="alert">{say(at ? "papers.no_sheets_server" : "papers.no_sheets",
-          { why: faultWords(asked.failed) })}</p>
+        <p role="alert">
+          {say(at ? "papers.no_sheets_server" : "papers.no_sheets", {
+            why: faultWords(asked.failed),
+          })}
+        </p>
       )}
       {ownPrices.value && at && <p class="small">{say("papers.own_prices")}</p>}
       {paper && <Sheets title={paper.title} sheets={paper.sheets} busy={asked.waiting} />}

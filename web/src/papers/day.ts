@@ -13,8 +13,9 @@ export function isDay(text: string): boolean {
   if (!parts) return false;
   const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
   const made = new Date(Date.UTC(year, month - 1, day));
-  return made.getUTCFullYear() === year && made.getUTCMonth() === month - 1
-    && made.getUTCDate() === day;
+  return (
+    made.getUTCFullYear() === year && made.getUTCMonth() === month - 1 && made.getUTCDate() === day
+  );
 }
 
 /** A moment told in full: who keeps papers wants the year. */
@@ -22,7 +23,11 @@ export function momentWords(iso: string): string {
   const moment = new Date(iso);
   if (Number.isNaN(moment.getTime())) return iso;
   return moment.toLocaleString("en-GB", {
-    day: "numeric", month: "long", year: "numeric", hour: "2-digit", minute: "2-digit",
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    hour: "2-digit",
+    minute: "2-digit",
   });
 }
 

@@ -11,13 +11,24 @@ import { kinds, type Kind } from "./kinds";
 import "./papers.css";
 import { Preview } from "./Preview";
 
-function PaperRow({ kind, date, open, turn }: {
-  kind: Kind; date: string; open: boolean; turn: () => void;
+function PaperRow({
+  kind,
+  date,
+  open,
+  turn,
+}: {
+  kind: Kind;
+  date: string;
+  open: boolean;
+  turn: () => void;
 }) {
   return (
     <li class={open ? "is-open" : ""}>
       <button
-        type="button" class="paper-row" aria-expanded={open} aria-controls={`preview-${kind}`}
+        type="button"
+        class="paper-row"
+        aria-expanded={open}
+        aria-controls={`preview-${kind}`}
         onClick={turn}
       >
         <span class="paper-name">{say(`papers.${kind}`)}</span>
@@ -35,8 +46,10 @@ function OfWhich() {
   return (
     <>
       <p class="small">
-        {say(astray.value ? "papers.of_looked" : "papers.of_recommended",
-          { rank: answer.chosen.rank, scheme: schemeWords(answer.chosen.words) })}
+        {say(astray.value ? "papers.of_looked" : "papers.of_recommended", {
+          rank: answer.chosen.rank,
+          scheme: schemeWords(answer.chosen.words),
+        })}
       </p>
       {answer.chosen.conditional_on.length > 0 && (
         <p class="conditional">◇ {say("papers.conditional")}</p>
@@ -55,14 +68,21 @@ export function Papers() {
       <label class="date">
         <span>{say("papers.date")}</span>
         <input
-          type="date" value={date} required
-          onChange={(e) => { if (isDay(e.currentTarget.value)) setDate(e.currentTarget.value); }}
+          type="date"
+          value={date}
+          required
+          onChange={(e) => {
+            if (isDay(e.currentTarget.value)) setDate(e.currentTarget.value);
+          }}
         />
       </label>
       <ul class="paper-list">
         {kinds.map((kind) => (
           <PaperRow
-            key={kind} kind={kind} date={date} open={open === kind}
+            key={kind}
+            kind={kind}
+            date={date}
+            open={open === kind}
             turn={() => setOpen(open === kind ? null : kind)}
           />
         ))}

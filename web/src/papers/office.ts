@@ -3,7 +3,12 @@
 import type { Issue, Job } from "../contract";
 import { call, NotThere, Refused } from "../keep/server";
 
-export interface Wish { job: Job; kind: string; key?: string; date: string }
+export interface Wish {
+  job: Job;
+  kind: string;
+  key?: string;
+  date: string;
+}
 
 const jobPapers = (id: string) => `/api/jobs/${encodeURIComponent(id)}/papers`;
 
@@ -11,7 +16,11 @@ export async function issues(id: string): Promise<Issue[]> {
   return (await call<{ issues: Issue[] }>(jobPapers(id))).issues;
 }
 
-export interface IssueWish { kinds?: string[]; key?: string; date: string }
+export interface IssueWish {
+  kinds?: string[];
+  key?: string;
+  date: string;
+}
 
 export async function issue(id: string, wish: IssueWish, by: string): Promise<Issue> {
   return call<Issue>(jobPapers(id), { method: "POST", body: wish, by });
@@ -22,7 +31,9 @@ export async function pdf(wish: Wish): Promise<Blob> {
   let answer: Response;
   try {
     answer = await fetch("/api/preview", {
-      method: "POST", credentials: "same-origin", cache: "no-store",
+      method: "POST",
+      credentials: "same-origin",
+      cache: "no-store",
       headers: { "content-type": "application/json", "toft-page": "1" },
       body: JSON.stringify(wish),
     });

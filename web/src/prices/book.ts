@@ -25,11 +25,14 @@ export const bookName = signal("");
 /** True while the server keeps the same book, or there is no server. */
 export const bookKept = signal(true);
 
-export interface Listed { book: string; items: Item[] }
+export interface Listed {
+  book: string;
+  items: Item[];
+}
 
 export async function listed(): Promise<Listed> {
   const prices = ownPrices.peek();
-  return await work("prices", prices ? { prices } : {}) as unknown as Listed;
+  return (await work("prices", prices ? { prices } : {})) as unknown as Listed;
 }
 
 /** What is wrong with a book; nothing, where it can be used. */
@@ -57,7 +60,11 @@ async function tellServer(kept: Kept): Promise<void> {
   }
   try {
     if (kept.csv === null) await call<void>("/api/prices", { method: "DELETE" });
-    else await call<PriceBook>("/api/prices", { method: "PUT", body: { name: kept.name, csv: kept.csv } });
+    else
+      await call<PriceBook>("/api/prices", {
+        method: "PUT",
+        body: { name: kept.name, csv: kept.csv },
+      });
     await (await cabinet()).update<Kept>(PLACE, () => ({ ...kept, told: true }));
     bookKept.value = true;
   } catch (error) {
@@ -105,8 +112,9 @@ export async function recallBook(): Promise<void> {
     const book = await call<PriceBook>("/api/prices");
     const own = book.own ? book.csv : null;
     use(own, book.own ? book.name : "");
-    await (await cabinet()).update<Kept>(PLACE, () =>
-      ({ csv: own, name: book.own ? book.name : "", told: true }));
+    await (
+      await cabinet()
+    ).update<Kept>(PLACE, () => ({ csv: own, name: book.own ? book.name : "", told: true }));
     bookKept.value = true;
   } catch (error) {
     if (!(error instanceof NotThere) && !(error instanceof Refused)) throw error;

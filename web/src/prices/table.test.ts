@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest";
 import {
-  bookToBeginWith, cut, faultsByLine, grouped, isInvented, join, rowsOf, withPrice,
+  bookToBeginWith,
+  cut,
+  faultsByLine,
+  grouped,
+  isInvented,
+  join,
+  rowsOf,
+  withPrice,
 } from "./table";
 
 const book = `item,unit,net_gbp,low_gbp,high_gbp,note
@@ -13,7 +20,13 @@ describe("a price book as text", () => {
   it("is cut into cells and put together again without loss", () => {
     expect(join(cut(book))).toBe(book);
     expect(rowsOf(cut(book))[1]).toEqual({
-      line: 3, item: "gland, \"large\"", unit: "pair", net: "22.00", low: "", high: "", note: "my own",
+      line: 3,
+      item: 'gland, "large"',
+      unit: "pair",
+      net: "22.00",
+      low: "",
+      high: "",
+      note: "my own",
     });
   });
 
@@ -24,7 +37,7 @@ describe("a price book as text", () => {
   });
 
   it("counts lines through cells that span several", () => {
-    expect(cut("item,note\na,\"x\ny\"\nb,z\n").lines).toEqual([2, 4]);
+    expect(cut('item,note\na,"x\ny"\nb,z\n').lines).toEqual([2, 4]);
   });
 });
 
@@ -40,9 +53,11 @@ it("begins a book with the engine's own prices, all marked invented", () => {
     { item: "rod", unit: "each", net: 14.5, low: 13.05, high: 17.4, use: "one piece of a rod" },
     { item: "VAT percent", unit: "%", net: 20, low: 20, high: 20, use: "tax" },
   ]);
-  expect(text).toBe("item,unit,net_gbp,low_gbp,high_gbp,note\n"
-    + "rod,each,14.50,13.05,17.40,\"invented, replace; one piece of a rod\"\n"
-    + "VAT percent,%,20.00,,,\"invented, replace; tax\"\n");
+  expect(text).toBe(
+    "item,unit,net_gbp,low_gbp,high_gbp,note\n" +
+      'rod,each,14.50,13.05,17.40,"invented, replace; one piece of a rod"\n' +
+      'VAT percent,%,20.00,,,"invented, replace; tax"\n',
+  );
   expect(rowsOf(cut(text)).every(isInvented)).toBe(true);
 });
 
@@ -57,7 +72,11 @@ it("puts each fault at its line", () => {
 });
 
 it("groups what shares a first word, and leaves the rest together at the end", () => {
-  const rows = ["cable 2x4", "cable 3x4", "rod", "cable 2x6", "cable 2x10", "duct"]
-    .map((item) => ({ item }));
-  expect(grouped(rows).map(([name, all]) => [name, all.length])).toEqual([["cable", 4], ["", 2]]);
+  const rows = ["cable 2x4", "cable 3x4", "rod", "cable 2x6", "cable 2x10", "duct"].map((item) => ({
+    item,
+  }));
+  expect(grouped(rows).map(([name, all]) => [name, all.length])).toEqual([
+    ["cable", 4],
+    ["", 2],
+  ]);
 });

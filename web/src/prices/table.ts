@@ -31,30 +31,41 @@ export function cut(text: string): Table {
   let began = 1;
   const endRow = (): void => {
     row.push(cell);
-    if (row.length > 1 || row[0] !== "") { all.push(row); lines.push(began); }
+    if (row.length > 1 || row[0] !== "") {
+      all.push(row);
+      lines.push(began);
+    }
     [row, cell] = [[], ""];
   };
   for (let i = 0; i < body.length; ++i) {
     const c = body[i]!;
     if (c === "\n" || (c === "\r" && body[i + 1] !== "\n")) ++line;
     if (quoted) {
-      if (c === "\"" && body[i + 1] === "\"") { cell += c; ++i; }
-      else if (c === "\"") quoted = false;
+      if (c === '"' && body[i + 1] === '"') {
+        cell += c;
+        ++i;
+      } else if (c === '"') quoted = false;
       else cell += c;
-    } else if (c === "\"" && cell === "") quoted = true;
-    else if (c === ",") { row.push(cell); cell = ""; }
-    else if (c === "\n" || c === "\r") {
+    } else if (c === '"' && cell === "") quoted = true;
+    else if (c === ",") {
+      row.push(cell);
+      cell = "";
+    } else if (c === "\n" || c === "\r") {
       if (c === "\r" && body[i + 1] === "\n") continue;
       endRow();
       began = line;
     } else cell += c;
   }
   if (cell !== "" || row.length > 0) endRow();
-  return { columns: (all[0] ?? []).map((name) => name.trim()), rows: all.slice(1), lines: lines.slice(1) };
+  return {
+    columns: (all[0] ?? []).map((name) => name.trim()),
+    rows: all.slice(1),
+    lines: lines.slice(1),
+  };
 }
 
 const written = (cell: string): string =>
-  (/[",\r\n]/.test(cell) ? `"${cell.replace(/"/g, "\"\"")}"` : cell);
+  /[",\r\n]/.test(cell) ? `"${cell.replace(/"/g, '""')}"` : cell;
 
 export function join({ columns, rows }: Pick<Table, "columns" | "rows">): string {
   return [columns, ...rows].map((row) => row.map(written).join(",")).join("\n") + "\n";
@@ -62,12 +73,22 @@ export function join({ columns, rows }: Pick<Table, "columns" | "rows">): string
 
 export function rowsOf(table: Table): Row[] {
   const at = (name: string): number => table.columns.indexOf(name);
-  const [item, unit, net, low, high, note] =
-    ["item", "unit", "net_gbp", "low_gbp", "high_gbp", "note"].map(at) as
-      [number, number, number, number, number, number];
+  const [item, unit, net, low, high, note] = [
+    "item",
+    "unit",
+    "net_gbp",
+    "low_gbp",
+    "high_gbp",
+    "note",
+  ].map(at) as [number, number, number, number, number, number];
   return table.rows.map((row, i) => ({
-    line: table.lines[i]!, item: row[item] ?? "", unit: row[unit] ?? "", net: row[net] ?? "",
-    low: row[low] ?? "", high: row[high] ?? "", note: row[note] ?? "",
+    line: table.lines[i]!,
+    item: row[item] ?? "",
+    unit: row[unit] ?? "",
+    net: row[net] ?? "",
+    low: row[low] ?? "",
+    high: row[high] ?? "",
+    note: row[note] ?? "",
   }));
 }
 
@@ -113,15 +134,20 @@ export function bookToBeginWith(items: Item[]): string {
   return join({
     columns: ["item", "unit", "net_gbp", "low_gbp", "high_gbp", "note"],
     rows: items.map(({ item, unit, net, low, high, use }) => [
-      item, unit, sum(net), low === net && high === net ? "" : sum(low),
-      low === net && high === net ? "" : sum(high), `invented, replace; ${use}`,
+      item,
+      unit,
+      sum(net),
+      low === net && high === net ? "" : sum(low),
+      low === net && high === net ? "" : sum(high),
+      `invented, replace; ${use}`,
     ]),
   });
 }
 
 /** Faults of the book by the line they name; those that name none stand under 0. */
-export function faultsByLine(faults: Array<{ says: string; nearest?: string | null }>):
-Map<number, string[]> {
+export function faultsByLine(
+  faults: Array<{ says: string; nearest?: string | null }>,
+): Map<number, string[]> {
   const byLine = new Map<number, string[]>();
   for (const fault of faults) {
     const named = /\bline (\d+): /.exec(fault.says);

@@ -3,13 +3,26 @@ import { factOf, steps, valueOf, type Test } from "./expected";
 import { noteWithTime, together, type Held } from "./keep";
 
 const test = (step: string, where: string): Test => ({
-  step, where, what: step, how: "", clause: "", dead: true, unit: "Ω", expected: null, limit: null,
-  at_least: false, says: "", instrument: "",
+  step,
+  where,
+  what: step,
+  how: "",
+  clause: "",
+  dead: true,
+  unit: "Ω",
+  expected: null,
+  limit: null,
+  at_least: false,
+  says: "",
+  instrument: "",
 });
 
 it("keeps the tests of a step together, in the order they are done", () => {
   const all = [test("continuity", "feed"), test("continuity", "Sockets"), test("zs", "board")];
-  expect(steps(all).map((s) => [s.step, s.tests.length])).toEqual([["continuity", 2], ["zs", 1]]);
+  expect(steps(all).map((s) => [s.step, s.tests.length])).toEqual([
+    ["continuity", 2],
+    ["zs", 1],
+  ]);
   expect(factOf(all[1]!)).toBe("continuity: Sockets");
 });
 
@@ -30,10 +43,18 @@ it("tells when a reading was taken that reaches the server late", () => {
 
 it("shows readings of server and device in the order they were taken", () => {
   const held: Held = {
-    fact: "zs: board", value: 0.3, unit: "Ω", instrument: "", note: "", by: "A",
-    at: "2026-11-29T10:00:00Z", held: true,
+    fact: "zs: board",
+    value: 0.3,
+    unit: "Ω",
+    instrument: "",
+    note: "",
+    by: "A",
+    at: "2026-11-29T10:00:00Z",
+    held: true,
   };
   const theirs = { ...held, held: undefined, reading: 4, at: "2026-11-29T11:00:00Z" };
-  expect(together([theirs as never], [held]).map((r) => r.at))
-    .toEqual(["2026-11-29T10:00:00Z", "2026-11-29T11:00:00Z"]);
+  expect(together([theirs as never], [held]).map((r) => r.at)).toEqual([
+    "2026-11-29T10:00:00Z",
+    "2026-11-29T11:00:00Z",
+  ]);
 });

@@ -11,7 +11,14 @@ export interface Test extends Expected {
   dead: boolean;
 }
 
-export interface StepOf { step: string; what: string; how: string; clause: string; dead: boolean; tests: Test[] }
+export interface StepOf {
+  step: string;
+  what: string;
+  how: string;
+  clause: string;
+  dead: boolean;
+  tests: Test[];
+}
 
 /** The name under which a reading of a test is kept. */
 export const factOf = (test: Pick<Test, "step" | "where">): string => `${test.step}: ${test.where}`;
@@ -32,7 +39,11 @@ export function steps(tests: Test[]): StepOf[] {
 
 /** What was typed as a number: a point or a comma, and ">" before what is off the scale. */
 export function valueOf(typed: string): number | null {
-  const text = typed.trim().replace(/^[>≥]\s*/, "").replace(",", ".").replace(/^−/, "-");
+  const text = typed
+    .trim()
+    .replace(/^[>≥]\s*/, "")
+    .replace(",", ".")
+    .replace(/^−/, "-");
   if (!/^-?\d+(\.\d+)?$/.test(text)) return null;
   const value = Number(text);
   return Number.isFinite(value) ? value : null;

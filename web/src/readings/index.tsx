@@ -13,10 +13,12 @@ import "./readings.css";
 
 /** The engine names runs as the job does; people name buildings. */
 function whereWords(where: string): string {
-  const run = (job.value?.runs as Array<{ id: string }> | undefined)
-    ?.find((r) => where.includes(r.id));
+  const run = (job.value?.runs as Array<{ id: string }> | undefined)?.find((r) =>
+    where.includes(r.id),
+  );
   const words = run
-    ? where.replace(run.id, say("readings.run_to", { building: runWords(run.id) })) : where;
+    ? where.replace(run.id, say("readings.run_to", { building: runWords(run.id) }))
+    : where;
   return unbroken(words);
 }
 
@@ -45,14 +47,22 @@ function Write({ test, done }: { test: Test; done: () => void }) {
     event.preventDefault();
     const number = valueOf(value);
     const nameless = !author.peek();
-    setWrong(number === null ? say("readings.no_number") : nameless ? say("readings.name_first") : "");
+    setWrong(
+      number === null ? say("readings.no_number") : nameless ? say("readings.name_first") : "",
+    );
     if (number === null || nameless) return;
     lastInstrument.set(test.instrument, instrument.trim());
     const offScale = /^\s*[>≥]/.test(value) ? say("readings.off_scale") : "";
-    await keep({
-      fact: factOf(test), value: number, unit: test.unit, instrument: instrument.trim(),
-      note: [offScale, note.trim()].filter(Boolean).join("; "),
-    }, author.peek());
+    await keep(
+      {
+        fact: factOf(test),
+        value: number,
+        unit: test.unit,
+        instrument: instrument.trim(),
+        note: [offScale, note.trim()].filter(Boolean).join("; "),
+      },
+      author.peek(),
+    );
     done();
   };
   return (
@@ -60,15 +70,22 @@ function Write({ test, done }: { test: Test; done: () => void }) {
       <label class="write-value">
         <span>{say("readings.value", { unit: test.unit })}</span>
         <input
-          type="text" inputMode="decimal" autocomplete="off" value={value} autoFocus
-          aria-invalid={wrong !== ""} aria-describedby={wrong ? `${id}-wrong` : undefined}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          value={value}
+          autoFocus
+          aria-invalid={wrong !== ""}
+          aria-describedby={wrong ? `${id}-wrong` : undefined}
           onInput={(e) => setValue(e.currentTarget.value)}
         />
       </label>
       <label>
         <span>{say("readings.instrument")}</span>
         <input
-          type="text" value={instrument} placeholder={test.instrument}
+          type="text"
+          value={instrument}
+          placeholder={test.instrument}
           onInput={(e) => setInstrument(e.currentTarget.value)}
         />
       </label>
@@ -77,10 +94,18 @@ function Write({ test, done }: { test: Test; done: () => void }) {
         <input type="text" value={note} onInput={(e) => setNote(e.currentTarget.value)} />
       </label>
       <div class="actions">
-        <button type="submit" class="main">{say("readings.keep")}</button>
-        <button type="button" class="quiet" onClick={done}>{say("readings.leave")}</button>
+        <button type="submit" class="main">
+          {say("readings.keep")}
+        </button>
+        <button type="button" class="quiet" onClick={done}>
+          {say("readings.leave")}
+        </button>
       </div>
-      {wrong && <p id={`${id}-wrong`} role="alert">{wrong}</p>}
+      {wrong && (
+        <p id={`${id}-wrong`} role="alert">
+          {wrong}
+        </p>
+      )}
     </form>
   );
 }
@@ -97,13 +122,21 @@ function TestRow({ test }: { test: Test }) {
         </p>
         {test.unit && !writing && (
           <button
-            type="button" class="quiet" onClick={() => setWriting(true)}
+            type="button"
+            class="quiet"
+            onClick={() => setWriting(true)}
             aria-label={say("readings.write_of", { where: test.where })}
-          >{say("readings.write")}</button>
+          >
+            {say("readings.write")}
+          </button>
         )}
       </div>
       {kept.length > 0 && (
-        <ul class="kept">{kept.map((one) => <KeptRow key={one.at} one={one} />)}</ul>
+        <ul class="kept">
+          {kept.map((one) => (
+            <KeptRow key={one.at} one={one} />
+          ))}
+        </ul>
       )}
       {writing && <Write test={test} done={() => setWriting(false)} />}
     </li>
@@ -116,11 +149,14 @@ function StepPart({ step }: { step: StepOf }) {
     <section class="step" aria-label={step.what}>
       <h3>{step.what}</h3>
       <p class="small">
-        {step.how}.{" "}
-        {instrument && <>{say("readings.with", { instrument })} </>}
+        {step.how}. {instrument && <>{say("readings.with", { instrument })} </>}
         <span class="clause">{step.clause}</span>
       </p>
-      <ul>{step.tests.map((t) => <TestRow key={factOf(t)} test={t} />)}</ul>
+      <ul>
+        {step.tests.map((t) => (
+          <TestRow key={factOf(t)} test={t} />
+        ))}
+      </ul>
     </section>
   );
 }
@@ -134,7 +170,12 @@ function Others({ known }: { known: Set<string> }) {
       <p class="small">{say("readings.others_say")}</p>
       <ul class="kept">
         {others.map((one) => (
-          <li key={one.at + one.fact}>{one.fact}: <ul class="kept"><KeptRow one={one} /></ul></li>
+          <li key={one.at + one.fact}>
+            {one.fact}:{" "}
+            <ul class="kept">
+              <KeptRow one={one} />
+            </ul>
+          </li>
         ))}
       </ul>
     </section>
@@ -144,7 +185,9 @@ function Others({ known }: { known: Set<string> }) {
 export function Readings() {
   const key = chosenKey.value;
   const asked = useWork("readings", key ? { key } : {});
-  useEffect(() => { void recall(); }, [jobId.value, serverThere.value]);
+  useEffect(() => {
+    void recall();
+  }, [jobId.value, serverThere.value]);
   const tests = (asked.answer?.readings ?? []) as Test[];
   const parts = steps(tests);
   const dead = parts.filter((p) => p.dead);
@@ -159,18 +202,32 @@ export function Readings() {
       <label class="tester">
         <span>{say("readings.author")}</span>
         <input
-          type="text" autocomplete="name" value={author.value}
-          onInput={(e) => { author.value = e.currentTarget.value; }}
-          onBlur={() => { author.value = author.peek().trim(); }}
+          type="text"
+          autocomplete="name"
+          value={author.value}
+          onInput={(e) => {
+            author.value = e.currentTarget.value;
+          }}
+          onBlur={() => {
+            author.value = author.peek().trim();
+          }}
         />
       </label>
-      {asked.failed !== null && <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>}
+      {asked.failed !== null && (
+        <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>
+      )}
       {!asked.answer && !asked.failed && <p role="status">{say("readings.waiting")}</p>}
-      {asked.answer && tests.length === 0 && <p class="readings-nothing">{say("readings.nothing")}</p>}
+      {asked.answer && tests.length === 0 && (
+        <p class="readings-nothing">{say("readings.nothing")}</p>
+      )}
       {dead.length > 0 && <h2>{say("readings.dead")}</h2>}
-      {dead.map((p) => <StepPart key={p.step} step={p} />)}
+      {dead.map((p) => (
+        <StepPart key={p.step} step={p} />
+      ))}
       {live.length > 0 && <h2>{say("readings.live")}</h2>}
-      {live.map((p) => <StepPart key={p.step} step={p} />)}
+      {live.map((p) => (
+        <StepPart key={p.step} step={p} />
+      ))}
       {asked.answer && <Others known={new Set(tests.map(factOf))} />}
     </div>
   );

@@ -16,7 +16,11 @@ export interface Written {
 }
 
 /** A reading of this device that the server does not have. */
-export interface Held extends Written { at: string; by: string; held: true }
+export interface Held extends Written {
+  at: string;
+  by: string;
+  held: true;
+}
 
 export type Kept = (Reading & { held?: false }) | Held;
 
@@ -48,7 +52,9 @@ async function sendHeld(id: string): Promise<void> {
     const { fact, value, unit, instrument, note, at } = one;
     const said = noteWithTime(note, at, new Date());
     await call<Reading>(address(id), {
-      method: "POST", by: one.by, body: { fact, value, unit, instrument, note: said },
+      method: "POST",
+      by: one.by,
+      body: { fact, value, unit, instrument, note: said },
     });
     await (await cabinet()).update<Held[]>(place(id), (all) => all?.filter((h) => h.at !== at));
   }

@@ -1,7 +1,7 @@
-#include "server/problem.h"
+#include "http/problem.h"
 
 #include "codec/answer.h"
-#include "server/json.h"
+#include "http/json.h"
 
 namespace toft::server {
 

@@ -1,7 +1,7 @@
 #pragma once
 // A request and its answer as the rest of the server sees them: no sockets, no library of HTTP.
 
-#include "server/channel.h"
+#include "http/channel.h"
 
 #include <atomic>
 #include <functional>

@@ -1,4 +1,4 @@
-#include "server/addresses.h"
+#include "door/addresses.h"
 
 #include <arpa/inet.h>
 #include <ifaddrs.h>

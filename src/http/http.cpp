@@ -1,10 +1,10 @@
 // The only file that knows Boost. One thread reads and writes; pools of threads make the answers.
 
-#include "server/http.h"
+#include "http/http.h"
 
-#include "server/pool.h"
-#include "server/problem.h"
-#include "server/wire.h"
+#include "http/pool.h"
+#include "http/problem.h"
+#include "http/wire.h"
 
 #include <fmt/format.h>
 #include <boost/asio.hpp>
@@ -12,6 +12,7 @@
 #include <boost/beast/http.hpp>
 
 #include <array>
+#include <cstdlib>
 #include <map>
 #include <set>
 
@@ -30,44 +31,15 @@ using Awaitable = net::awaitable<T>;
 
 auto noting(Error& error) { return net::redirect_error(net::use_awaitable, error); }
 
-Method method_of(http::verb verb) {
-    switch (verb) {
-        case http::verb::get:
-            return Method::get;
-        case http::verb::head:
-            return Method::head;
-        case http::verb::post:
-            return Method::post;
-        case http::verb::put:
-            return Method::put;
-        case http::verb::delete_:
-            return Method::remove;
-        default:
-            return Method::other;
-    }
-}
-
 std::string text_of(beast::string_view text) { return std::string(text.data(), text.size()); }
 
 Request request_of(const Parser& parser, const Peer& peer) {
     const auto& message = parser.get();
-    const auto value = [&](beast::string_view name) { return text_of(message[name]); };
     Request request;
-    request.method = method_of(message.method());
+    request.method = method_of(text_of(message.method_string()));
     request.target = text_of(message.target());
-    Headers& headers = request.headers;
-    headers.hosts = static_cast<int>(message.count(http::field::host));
-    headers.host = value("Host");
-    headers.origin = value("Origin");
-    headers.fetch_site = value("Sec-Fetch-Site");
-    headers.page = value("toft-page");
-    headers.by = value("toft-by");
-    headers.type = value("Content-Type");
-    headers.encoding = value("Content-Encoding");
-    headers.accept = value("Accept");
-    headers.accept_encoding = value("Accept-Encoding");
-    headers.if_none_match = value("If-None-Match");
-    headers.cookie = value("Cookie");
+    request.headers = headers_of([&](const char* name) { return text_of(message[name]); });
+    request.headers.hosts = static_cast<int>(message.count(http::field::host));
     request.peer = peer;
     return request;
 }
@@ -79,9 +51,6 @@ std::optional<Response> complaint(const Error& error) {
     }
     if (error == http::error::body_limit) {
         return problem(413, "the body is too large", "send less at once");
-    }
-    if (error == beast::error::timeout) {
-        return problem(408, "the request came too slowly", "send it again");
     }
     if (error == http::error::end_of_stream || error == http::error::partial_message) return {};
     if (error.category() == make_error_code(http::error::bad_method).category()) {
@@ -130,6 +99,7 @@ private:
 class Beast : public Server {
 public:
     explicit Beast(const Listening& listening) : limits(listening.limits), signals_(io_) {
+        ends_program_ = listening.signals;
         if (listening.signals) {
             signals_.add(SIGINT);
             signals_.add(SIGTERM);
@@ -170,6 +140,7 @@ private:
     std::map<std::string, std::size_t> of_peer_;
     std::uint16_t port_ = 0;
     bool stopping_ = false;
+    bool ends_program_ = false;
     std::unique_ptr<Pool> desk_;
     std::unique_ptr<Pool> bench_;
 };
@@ -404,24 +375,6 @@ Awaitable<void> Session::close_kindly() {
 
 // The listener ------------------------------------------------------------------------------------
 
-Faults listening_fault(const std::string& address, std::uint16_t port, const Error& error) {
-    if (error == net::error::address_in_use) {
-        return {{"port",
-                 "--port",
-                 fmt::format("port {} of {} is taken by another program (perhaps toft serves "
-                             "already); end that one or name another port with --port",
-                             port, address),
-                 "",
-                 {}}};
-    }
-    return {{"port",
-             "--port",
-             fmt::format("nothing can listen on port {} of {}: {}; name another port with --port",
-                         port, address, error.message()),
-             "",
-             {}}};
-}
-
 Error open_at(tcp::acceptor& acceptor, const tcp::endpoint& where) {
     Error error;
     acceptor.open(where.protocol(), error);
@@ -440,7 +393,8 @@ Faults Beast::listen(const Listening& listening) {
         tcp::acceptor acceptor(io_);
         if (!error) error = open_at(acceptor, {address, port_});
         if (error && (acceptors_.empty() || error == net::error::address_in_use)) {
-            return listening_fault(text, port_, error);
+            return listening_fault(
+                {text, port_, error == net::error::address_in_use, error.message()});
         }
         if (error) continue;  // a machine without that address
         port_ = acceptor.local_endpoint().port();
@@ -450,6 +404,7 @@ Faults Beast::listen(const Listening& listening) {
 }
 
 void Beast::run(const Service& serving) {
+    Error ignored;
     service = &serving;
     desk_ = std::make_unique<Pool>(limits.desk_threads, limits.waiting_desk);
     bench_ = std::make_unique<Pool>(limits.bench_threads, limits.waiting_bench);
@@ -460,7 +415,10 @@ void Beast::run(const Service& serving) {
         net::co_spawn(io_, accept(acceptor), net::detached);
     }
     io_.run();
+    signals_.clear(ignored);  // whoever asks again ends the program at once
     desk_->stop();
+    const bool ended = bench_->ended_within(limits.grace);
+    if (!ended && ends_program_) std::_Exit(0);  // all that was answered is on the disk
     bench_->stop();
 }
 

@@ -2,7 +2,7 @@
 // Trees of JSON in and out, read with the bounds of the job reader.
 
 #include "codec/document.h"
-#include "server/message.h"
+#include "http/message.h"
 
 #include <string>
 

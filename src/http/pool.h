@@ -1,6 +1,7 @@
 #pragma once
 // A few threads that do what waits in a line of bounded length.
 
+#include <chrono>
 #include <condition_variable>
 #include <cstddef>
 #include <deque>
@@ -21,6 +22,8 @@ public:
 
     /// False when too many wait already.
     bool give(std::function<void()> task);
+    /// Waits that long at most; whether nothing is being done any more. What waits is dropped.
+    bool ended_within(std::chrono::seconds time);
     void stop();
 
 private:
@@ -31,6 +34,8 @@ private:
     std::deque<std::function<void()>> waiting_;
     std::size_t longest_;
     bool stopping_ = false;
+    std::size_t busy_ = 0;
+    std::condition_variable idle_;
     std::vector<std::thread> threads_;
 };
 

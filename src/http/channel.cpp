@@ -1,4 +1,4 @@
-#include "server/channel.h"
+#include "http/channel.h"
 
 namespace toft::server {
 
@@ -9,10 +9,7 @@ void Channel::event(std::string_view name, std::string_view data) {
         waiting_ += "event: ";
         waiting_ += name;
         waiting_ += "\ndata: ";
-        for (const char c : data) {
-            waiting_ += c;
-            if (c == '\n') waiting_ += "data: ";
-        }
+        for (const char c : data) waiting_ += c == '\n' ? ' ' : c;
         waiting_ += "\n\n";
         if (waiting_.size() > longest_backlog) gone_ = true;
     }

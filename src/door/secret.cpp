@@ -1,4 +1,4 @@
-#include "server/secret.h"
+#include "door/secret.h"
 
 #include <sodium.h>
 

@@ -1,4 +1,4 @@
-#include "server/pool.h"
+#include "http/pool.h"
 
 namespace toft::server {
 
@@ -16,6 +16,14 @@ bool Pool::give(std::function<void()> task) {
     }
     something_.notify_one();
     return true;
+}
+
+bool Pool::ended_within(std::chrono::seconds time) {
+    std::unique_lock lock(mutex_);
+    stopping_ = true;
+    waiting_.clear();
+    something_.notify_all();
+    return idle_.wait_for(lock, time, [this] { return busy_ == 0; });
 }
 
 void Pool::stop() {
@@ -39,8 +47,11 @@ void Pool::work() {
             if (stopping_) return;
             task = std::move(waiting_.front());
             waiting_.pop_front();
+            ++busy_;
         }
         task();
+        const std::lock_guard lock(mutex_);
+        if (--busy_ == 0) idle_.notify_all();
     }
 }
 

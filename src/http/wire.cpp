@@ -1,4 +1,4 @@
-#include "server/wire.h"
+#include "http/wire.h"
 
 #include <fmt/format.h>
 
@@ -23,7 +23,6 @@ constexpr Reason reasons[] = {
     {403, "Forbidden"},
     {404, "Not Found"},
     {405, "Method Not Allowed"},
-    {408, "Request Timeout"},
     {409, "Conflict"},
     {413, "Content Too Large"},
     {415, "Unsupported Media Type"},
@@ -69,6 +68,42 @@ std::string head_of(const Response& response, std::size_t body_size, const WireM
     if (!response.channel && !bodyless) add(head, "Content-Length", fmt::to_string(body_size));
     add(head, "Connection", mode.keep_alive && !response.channel ? "keep-alive" : "close");
     return head + "\r\n";
+}
+
+Method method_of(const std::string& name) {
+    if (name == "GET") return Method::get;
+    if (name == "HEAD") return Method::head;
+    if (name == "POST") return Method::post;
+    if (name == "PUT") return Method::put;
+    return name == "DELETE" ? Method::remove : Method::other;
+}
+
+Headers headers_of(const std::function<std::string(const char*)>& value) {
+    Headers headers;
+    headers.host = value("Host");
+    headers.origin = value("Origin");
+    headers.fetch_site = value("Sec-Fetch-Site");
+    headers.page = value("toft-page");
+    headers.by = value("toft-by");
+    headers.type = value("Content-Type");
+    headers.encoding = value("Content-Encoding");
+    headers.accept = value("Accept");
+    headers.accept_encoding = value("Accept-Encoding");
+    headers.if_none_match = value("If-None-Match");
+    headers.cookie = value("Cookie");
+    return headers;
+}
+
+Faults listening_fault(const Unheard& unheard) {
+    const std::string says =
+        unheard.taken
+            ? fmt::format(
+                  "port {} of {} is taken by another program (perhaps toft serves already); "
+                  "end that one or name another port with --port",
+                  unheard.port, unheard.address)
+            : fmt::format("nothing can listen on port {} of {}: {}; name another port with --port",
+                          unheard.port, unheard.address, unheard.why);
+    return {{"port", "--port", says, "", {}}};
 }
 
 }  // namespace toft::server

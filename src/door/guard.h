@@ -2,7 +2,7 @@
 // Who may reach the server: nothing that another site's page sends, and no name that another site
 // could point here. Decided from the headers alone.
 
-#include "server/message.h"
+#include "http/message.h"
 
 #include <cstdint>
 #include <optional>

@@ -14,7 +14,7 @@ inline constexpr std::size_t longest_backlog = 4u << 20;
 
 class Channel {
 public:
-    /// An event with its data, one line of JSON.
+    /// An event with its data, JSON; between its words a line break becomes a blank.
     void event(std::string_view name, std::string_view data);
     /// Nothing more comes.
     void end();

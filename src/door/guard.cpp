@@ -1,6 +1,6 @@
-#include "server/guard.h"
+#include "door/guard.h"
 
-#include "server/problem.h"
+#include "http/problem.h"
 
 #include <algorithm>
 

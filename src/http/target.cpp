@@ -1,4 +1,4 @@
-#include "server/target.h"
+#include "http/target.h"
 
 namespace toft::server {
 

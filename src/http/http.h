@@ -3,7 +3,7 @@
 // Slow or hostile clients cost a connection for a bounded time and nothing else.
 
 #include "base/outcome.h"
-#include "server/message.h"
+#include "http/message.h"
 
 #include <chrono>
 #include <cstdint>
@@ -33,7 +33,8 @@ struct Listening {
     std::vector<std::string> addresses = {"127.0.0.1", "::1"};  ///< numeric
     std::uint16_t port = 0;                                     ///< 0 for any that is free
     Limits limits = {};
-    bool signals = false;  ///< SIGINT and SIGTERM stop it
+    /// SIGINT and SIGTERM stop it; work that does not stop within the grace ends with the program.
+    bool signals = false;
 };
 
 class Server {

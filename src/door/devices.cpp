@@ -1,7 +1,7 @@
-#include "server/devices.h"
+#include "door/devices.h"
 
-#include "server/json.h"
-#include "server/secret.h"
+#include "door/secret.h"
+#include "http/json.h"
 
 namespace toft::server {
 

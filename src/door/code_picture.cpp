@@ -1,4 +1,4 @@
-#include "server/code_picture.h"
+#include "door/code_picture.h"
 
 #include <fmt/format.h>
 #include <qrencode.h>

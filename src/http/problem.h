@@ -2,7 +2,7 @@
 // What went wrong, as problem details (RFC 9457), with faults like those of the commands.
 
 #include "base/outcome.h"
-#include "server/message.h"
+#include "http/message.h"
 
 #include <string>
 

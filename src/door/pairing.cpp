@@ -1,6 +1,6 @@
-#include "server/pairing.h"
+#include "door/pairing.h"
 
-#include "server/secret.h"
+#include "door/secret.h"
 
 #include <algorithm>
 #include <cmath>

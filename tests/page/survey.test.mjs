@@ -3,7 +3,9 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
-import { answered, axe, openBrowser, openPage, picture, root, sentence, servePageAlone } from "./harness.mjs";
+import {
+    answered, axe, openBrowser, openPage, picture, root, sentence, servePageAlone,
+} from "./harness.mjs";
 
 let browser;
 let alone;
@@ -41,8 +43,8 @@ async function touch(page, across, down) {
 const chip = (page, scope, text) =>
     page.locator(`${scope} .option`).filter({ hasText: new RegExp(`^${text}`) }).first().click();
 
-const choose = (page, pointer) => page.locator(`.plan [data-pointer="${pointer}"]`)
-    .evaluate((thing) => thing.dispatchEvent(new MouseEvent("click", { bubbles: true, detail: 0 })));
+const choose = (page, pointer) => page.locator(`.plan [data-pointer="${pointer}"]`).evaluate(
+    (thing) => thing.dispatchEvent(new MouseEvent("click", { bubbles: true, detail: 0 })));
 
 /** House, shed, a straight run, three kilowatts: all but the earthing. */
 async function surveyShed(page) {
@@ -104,7 +106,8 @@ test("a length is off the drawing until the tape has said it", async () => {
     const field = page.locator(".facts").getByLabel("Length", { exact: true });
     await field.fill("24.5");
     await field.press("Enter");
-    assert.deepEqual((await job(page)).runs[0].legs[0].length_m, { value: 24.5, basis: "measured" });
+    const { length_m: length } = (await job(page)).runs[0].legs[0];
+    assert.deepEqual(length, { value: 24.5, basis: "measured" });
     await choose(page, "/buildings/1");
     await page.locator('[data-pointer="/buildings/1"]').focus();
     await page.keyboard.press("ArrowRight");
@@ -128,7 +131,8 @@ test("a building is pulled to its place, and the step can be taken back", async 
     const after = (await job(page)).buildings[1].at_m;
     assert.ok(after[0] > before[0] && after[1] < before[1], `${before} ${after}`);
     await page.getByRole("button", { name: "Undo" }).click();
-    await page.waitForFunction((at) => globalThis.toft.job.value.buildings[1].at_m[0] === at, before[0]);
+    await page.waitForFunction(
+        (at) => globalThis.toft.job.value.buildings[1].at_m[0] === at, before[0]);
 });
 
 test("keys alone put a building and its run down, move and remove it", async () => {
@@ -192,7 +196,8 @@ test("a photo of a thing is shrunk, kept, and there after the page was left", as
     const page = await newSurvey();
     await choose(page, "/buildings/0");
     const large = await page.evaluate(() => {
-        const canvas = Object.assign(document.createElement("canvas"), { width: 3000, height: 1500 });
+        const canvas = document.createElement("canvas");
+        Object.assign(canvas, { width: 3000, height: 1500 });
         canvas.getContext("2d").fillRect(0, 0, 900, 900);
         return canvas.toDataURL("image/png").split(",")[1];
     });
@@ -212,12 +217,14 @@ test("a photo of a thing is shrunk, kept, and there after the page was left", as
 async function fill(page, label, value) {
     const scope = page.locator(".facts");
     if (typeof value === "boolean") {
-        const group = scope.locator("fieldset").filter({ has: page.getByText(label, { exact: true }) }).last();
-        await group.locator(".option").filter({ hasText: value ? /^yes/ : /^no/ }).first().click();
+        const legend = page.getByText(label, { exact: true });
+        await scope.locator("fieldset").filter({ has: legend }).last().locator(".option")
+            .filter({ hasText: value ? /^yes/ : /^no/ }).first().click();
         return;
     }
     const field = scope.getByLabel(label, { exact: false }).first();
-    if (await field.evaluate((control) => control.tagName) === "SELECT") await field.selectOption(value);
+    const listed = await field.evaluate((control) => control.tagName === "SELECT");
+    if (listed) await field.selectOption(value);
     else {
         await field.fill(String(value));
         await field.press("Enter");
@@ -225,15 +232,19 @@ async function fill(page, label, value) {
 }
 
 async function openAll(page) {
-    await page.evaluate(() => document.querySelectorAll(".facts details").forEach((d) => { d.open = true; }));
+    await page.evaluate(() => {
+        for (const folded of document.querySelectorAll(".facts details")) folded.open = true;
+    });
 }
 
 const supply = [
     ["Earth loop at the intake", 0.21], ["Fault current between", 1.1], ["Rating", "80"],
     ["Printed on it", "BS 88-3"], ["Is the supply looped to a neighbour’s?", false],
-    ["The operator’s neutral, copper", 25], ["Section of the tails", 25], ["Length of the tails", 2],
-    ["Earthing conductor of the house", 16], ["Main bonding of the house", 10], ["Free ways in the house", 1],
-    ["Largest device its ways take", 50], ["RCD before the free ways", 0], ["Demand of the house as it is", 34],
+    ["The operator’s neutral, copper", 25], ["Section of the tails", 25],
+    ["Length of the tails", 2], ["Earthing conductor of the house", 16],
+    ["Main bonding of the house", 10], ["Free ways in the house", 1],
+    ["Largest device its ways take", 50], ["RCD before the free ways", 0],
+    ["Demand of the house as it is", 34],
     ["Soil", "loam"], ["Thermal resistivity", 2.5], ["Temperature at the depth", 15],
     ["Most voltage drop over the run", 2.5], ["Most voltage drop to the last lamp", 3],
     ["Most voltage drop to other loads", 5], ["Smallest core", 2.5],
@@ -257,7 +268,8 @@ async function enterCircuits(page) {
         await chip(page, ".facts .add", kind);
         await page.fill("#new-load", String(power));
         await page.keyboard.press("Enter");
-        await page.waitForFunction((n) => globalThis.toft.job.value.buildings[1].circuits?.length === n, i + 1);
+        await page.waitForFunction(
+            (n) => globalThis.toft.job.value.buildings[1].circuits?.length === n, i + 1);
         await page.locator(".facts .loads .thing-line").last().click();
         for (const [label, value] of Object.entries(more)) {
             const field = page.locator(".facts .inner").getByLabel(label, { exact: false }).first();
@@ -279,7 +291,8 @@ test("the studio job of the examples is entered whole, and gets the example's an
     await chip(page, ".putting", "clipped");
     await page.locator(".putting").getByRole("button", { name: /^End at/ }).click();
     await enterCircuits(page);
-    await page.locator(".facts fieldset").filter({ hasText: "metal from outside" }).getByText("yes", { exact: true }).click();
+    await page.locator(".facts fieldset").filter({ hasText: "metal from outside" })
+        .getByText("yes", { exact: true }).click();
     await chip(page, ".putting", "water pipe");
     await page.locator(".putting").getByRole("button", { name: /^It enters/ }).click();
     await fill(page, "Material", "copper");
@@ -306,7 +319,8 @@ test("the studio job of the examples is entered whole, and gets the example's an
     for (const [label, value] of supply) await fill(page, label, value);
     console.log(`studio job by script: ${((Date.now() - begun) / 1000).toFixed(1)} s`);
     await page.waitForFunction(() => globalThis.toft.faults.value.length === 0
-        && globalThis.toft.first.value?.chosen && !globalThis.toft.behind.value, undefined, { timeout: 60_000 });
+        && globalThis.toft.first.value?.chosen && !globalThis.toft.behind.value,
+    undefined, { timeout: 60_000 });
     const demo = JSON.parse(readFileSync(`${root}examples/demo.json`, "utf8"));
     const entered = await sentence(page);
     await page.evaluate((whole) => globalThis.toft.change("the example", () => whole), demo);

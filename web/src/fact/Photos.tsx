@@ -1,7 +1,6 @@
-import { useEffect, useId, useRef, useState } from "preact/hooks";
-import { jobId, revision, serverThere } from "../bench";
+import { useId, useRef, useState } from "preact/hooks";
 import { say } from "../words";
-import { addPhoto, lookAgain, photos, removePhoto, sendPhotos, type Shown } from "./photos";
+import { addPhoto, photos, removePhoto, type Shown } from "./photos";
 
 function Thumb({ photo, what }: { photo: Shown; what: string }) {
   const [large, setLarge] = useState(false);
@@ -29,7 +28,6 @@ export function Photos({ fact, what }: { fact: string; what: string }) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [fault, setFault] = useState("");
-  useEffect(() => { void sendPhotos().then(lookAgain); }, [jobId.value, serverThere.value, revision.value > 0]);
   const own = photos.value.filter((photo) => photo.fact === fact);
   const take = async (files: FileList | null) => {
     setFault("");

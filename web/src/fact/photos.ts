@@ -1,7 +1,7 @@
 // Photos of a fact. Each is kept on the device first; the server gets it as soon as it is there, and
 // then the device lets go of it.
 
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import type { Photo } from "../contract";
 import { author, jobId, revision, serverThere } from "../bench";
 import { cabinet } from "../keep/cabinet";
@@ -57,8 +57,15 @@ export async function lookAgain(): Promise<void> {
   photos.value = [...(server ?? before), ...device];
 }
 
-/** Sends what only this device has. What cannot be sent now stays. */
-export async function sendPhotos(): Promise<void> {
+let sending: Promise<void> | undefined;
+
+/** Sends what only this device has, each once. What cannot be sent now stays. */
+export function sendPhotos(): Promise<void> {
+  sending ??= sendAll().finally(() => { sending = undefined; });
+  return sending;
+}
+
+async function sendAll(): Promise<void> {
   const job = jobId.peek();
   if (!job || serverThere.peek() !== true || revision.peek() === 0) return;
   const things = await cabinet();
@@ -93,3 +100,9 @@ export async function removePhoto(photo: Shown): Promise<void> {
   else await (await cabinet()).update(photo.key, () => undefined);
   await lookAgain();
 }
+
+effect(() => {
+  if (!jobId.value) return;
+  const there = serverThere.value === true && revision.value > 0;
+  void (there ? sendPhotos() : lookAgain());
+});

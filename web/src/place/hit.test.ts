@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cornersOf, hitAt, labelAt } from "./hit";
+import { cornersOf, hitAt, labelAt, lengthFits } from "./hit";
 import { outline, thingAt } from "./outline";
 import { shedJob } from "./sample";
 import { toPixels, type View } from "./view";
@@ -31,6 +31,16 @@ describe("what a finger touches", () => {
   it("is a length where one is written", () => {
     const label = labelAt(thingAtPath("/runs/0/legs/1"), view, size);
     expect(at(label)).toEqual({ on: "length", pointer: "/runs/0/legs/1" });
+  });
+
+  it("is no length where legs are too short to write on, but for the chosen one", () => {
+    const far: View = { middle: [0, 0], scale: 1.5 };
+    const path = thingAtPath("/runs/0/legs/1");
+    expect(lengthFits(path, far, false)).toBe(false);
+    expect(lengthFits(path, far, true)).toBe(true);
+    expect(lengthFits(path, view, false)).toBe(true);
+    const label = labelAt(path, far, size);
+    expect(hitAt(label, { of, view: far, size, chosen: undefined, last: false })?.on).not.toBe("length");
   });
 
   it("is a corner only of what is chosen", () => {

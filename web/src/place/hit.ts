@@ -1,6 +1,6 @@
 // What lies under a finger. Everything is at least as large as a finger is, whatever the scale.
 
-import { distance, nearestOn } from "./geometry";
+import { distance, nearestOn, pathLength } from "./geometry";
 import { middleOf } from "./edits";
 import type { Point } from "./job";
 import type { Outline, Thing } from "./outline";
@@ -19,6 +19,11 @@ export type Hit =
 export function halfSize(kind: "house" | "building", scale: number): Point {
   const [w, h] = kind === "house" ? houseSize : buildingSize;
   return [Math.max(finger, (w * scale) / 2), Math.max(finger * 0.8, (h * scale) / 2)];
+}
+
+/** Whether there is room to write a leg's length: not where legs are only a few pixels long. */
+export function lengthFits(path: readonly Point[], view: View, chosen: boolean): boolean {
+  return chosen || pathLength(path) * view.scale >= 40;
 }
 
 /** Where a leg's length is written: beside its middle, in pixels. */
@@ -62,6 +67,7 @@ export function hitAt(pixel: Point, { of, view, size, chosen, last }: Asked): Hi
     if (distance(on(rod.at), pixel) < finger) return { on: "thing", pointer: rod.pointer, moves: true };
   }
   for (const leg of of.stretches) {
+    if (!lengthFits(leg.path, view, leg.pointer === chosen?.pointer)) continue;
     const [x, y] = labelAt(leg.path, view, size);
     if (Math.abs(pixel[0] - x) < 28 && Math.abs(pixel[1] - y) < 14) {
       return { on: "length", pointer: leg.pointer };

@@ -1,5 +1,5 @@
 import { isLast } from "../edits";
-import { cornersOf, labelAt } from "../hit";
+import { cornersOf, labelAt, lengthFits } from "../hit";
 import type { Point } from "../job";
 import { isProposed, type Stretch } from "../outline";
 import { chosen, chosenThing, hand, size, surveyed, view } from "../state";
@@ -42,10 +42,12 @@ export function LegDrawn({ leg }: { leg: Stretch }) {
 
 /** The length of a leg, where it can be touched and typed over. */
 export function LengthWritten({ leg }: { leg: Stretch }) {
+  const on = chosen.value === leg.pointer;
+  if (!lengthFits(leg.path, view.value, on)) return null;
   const [x, y] = labelAt(leg.path, view.value, size.value);
   const loose = isProposed(leg.length, leg.path);
   return (
-    <g class={`length${loose ? " loose" : ""}${chosen.value === leg.pointer ? " on" : ""}`} aria-hidden="true">
+    <g class={`length${loose ? " loose" : ""}${on ? " on" : ""}`} aria-hidden="true">
       <text x={x} y={y + 5} text-anchor="middle">{lengthSaid(leg)}</text>
     </g>
   );

@@ -92,7 +92,7 @@ private:
     Peer peer_;
     std::shared_ptr<std::atomic<bool>> gone_;
     std::shared_ptr<Channel> channel_;
-    bool busy_ = false;  ///< a request is being read, answered or written
+    bool busy_ = false;  ///< a request is there and is being answered
 };
 
 /// The listener.
@@ -221,9 +221,9 @@ Awaitable<bool> Session::read_head(Parser& parser) {
         if (error || server_.stopping()) co_return false;
         buffer_.commit(got);
     }
-    busy_ = true;
     stream_.expires_after(server_.limits.header_time);
     co_await http::async_read_header(stream_, buffer_, parser, noting(error));
+    busy_ = true;
     if (!error) co_return true;
     std::optional<Response> said = complaint(error);
     if (said) co_await refuse(std::move(*said));

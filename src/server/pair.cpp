@@ -10,6 +10,8 @@ namespace toft::server {
 
 namespace {
 
+constexpr std::size_t knock_body = 4096;  // bytes: nobody is let in yet
+
 Response no_lan() {
     return problem(404, "no other device can reach this server",
                    "start it with --lan to let devices of the network pair");
@@ -135,7 +137,7 @@ std::vector<Route> pair_routes() {
          Entry::anyone,
          Worker::desk,
          Body::json,
-         small_body,
+         knock_body,
          "Knock",
          {},
          {{204, "", "", "Let in: the cookie is to be sent from now on."},

@@ -4,6 +4,7 @@
 // usage, 5 sound only on conditions not yet known, 6 asked to stop before it was through.
 
 #include "answer/reach.h"
+#include "base/program.h"
 #include "codec/quick.h"
 #include "tolerance/varied.h"
 

@@ -53,7 +53,7 @@ endif()
 # A module is to be small (-Oz), but for rooms that the search runs through a hundred thousand times
 # and those that every answer passes through.
 set(toft_quick search price rules circuit device network cable finding study)
-set(toft_brisk base tables field soil earth demand earthing codec answer)
+set(toft_brisk base)
 
 set(toft_libraries)
 foreach(folder IN LISTS toft_folders)

@@ -37,11 +37,7 @@ if(EMSCRIPTEN)
   endforeach()
   file(CREATE_LINK /usr/include/eigen3/Eigen ${headers}/Eigen SYMBOLIC)
   target_include_directories(toft_flags SYSTEM INTERFACE ${headers})
-  target_compile_options(toft_flags INTERFACE -fno-exceptions
-    -ffile-prefix-map=${CMAKE_CURRENT_SOURCE_DIR}/= -ffile-prefix-map=${CMAKE_BINARY_DIR}/=)
-  # Nothing is printed of these, and 128 bits are worked out by hand there.
-  target_compile_definitions(toft_flags INTERFACE
-    FMT_USE_FLOAT=0 FMT_USE_LONG_DOUBLE=0 FMT_USE_INT128=0)
+  target_compile_options(toft_flags INTERFACE -fno-exceptions)
   target_link_options(toft_flags INTERFACE -fwasm-exceptions)
 endif()
 

@@ -83,10 +83,9 @@ if(NOT EMSCRIPTEN)
   set(toft_needs_door ${TOFT_QRENCODE} ${TOFT_SODIUM})
 endif()
 
-# A module is to be small (-Oz), but for rooms that the search runs through a hundred thousand times
-# and those that every answer passes through.
-set(toft_quick search price rules circuit device network cable finding study)
-set(toft_brisk base tables field soil earth demand earthing spread tree loss shock codec answer)
+# As a module, rooms that no answer waits for are compiled for size.
+set(toft_small drawing symbol page parts picture diagram board joins curves terrain outage gallery
+  digging swing paper client record portfolio ware dxf tolerance outlook groundwork trench)
 
 set(toft_libraries)
 foreach(folder IN LISTS toft_folders)
@@ -115,12 +114,8 @@ foreach(folder IN LISTS toft_folders)
     continue()
   endif()
   list(APPEND toft_libraries toft_${folder})
-  if(EMSCRIPTEN AND sources)
-    if(folder IN_LIST toft_quick)
-      target_compile_options(toft_${folder} PRIVATE -O2)
-    elseif(folder IN_LIST toft_brisk)
-      target_compile_options(toft_${folder} PRIVATE -Os)
-    endif()
+  if(EMSCRIPTEN AND sources AND folder IN_LIST toft_small)
+    target_compile_options(toft_${folder} PRIVATE -Oz)
   endif()
 endforeach()
 

@@ -4,7 +4,6 @@
 
 #include "answer/describe.h"
 #include "answer/find.h"
-#include "answer/picked.h"
 #include "answer/why.h"
 #include "base/nearest.h"
 #include "cli/files.h"
@@ -24,6 +23,7 @@
 #include "gallery/pictures.h"
 #include "outlook/later_json.h"
 #include "outlook/tolerance_json.h"
+#include "request/picked.h"
 #include "site/built.h"
 #include "tables/device_words.h"
 #include "tables/embedded.h"
@@ -126,7 +126,7 @@ int no_such_scheme(const answer::Question& asked, const std::string& which, bool
             "(toft design lists nearest misses)",
             json);
     }
-    const bool rank = answer::rank_like(which);
+    const bool rank = request::rank_like(which);
     return fault_exit({{"unknown-scheme",
                         "",
                         rank ? "the answer lists no scheme of that rank" : "no scheme has that key",
@@ -187,9 +187,9 @@ int tables(const TablesArguments& arguments) {
                         question.run = *run;
                         const bool behind = !site::find_building(job, job.runs[*run].from)->origin;
                         bool left_out = false;
-                        std::optional<answer::Picked> way;
+                        std::optional<request::Picked> way;
                         if (behind || site::has_choice(job)) {
-                            way = answer::pick(question, "", arguments.run, left_out);
+                            way = request::pick(question, "", arguments.run, left_out);
                             if (left_out)
                                 return not_built(arguments.run, arguments.json, "no tables:");
                             if (!way) return nothing_arrives(job, *run);
@@ -228,7 +228,7 @@ int with_scheme(const Arguments& arguments, const Work& work) {
             if (!run) return static_cast<int>(bad_input);
             question.run = *run;
             bool left_out = false;
-            const auto picked = answer::pick(question, arguments.scheme, arguments.run, left_out);
+            const auto picked = request::pick(question, arguments.scheme, arguments.run, left_out);
             if (left_out) return not_built(arguments.run, arguments.json, "nothing to look at:");
             if (!picked) return no_such_scheme(question, arguments.scheme, arguments.json);
             answer::Question of_run{bench.catalogue, bench.book, picked->job};
@@ -450,9 +450,9 @@ int draw(const DrawArguments& arguments) {
             return draw_to_scale(arguments, *wanted, *picture,
                                  {bench.catalogue, stated, whole, index, arguments.width});
         }
-        const auto shown = answer::shown_run(stated, whole, index, *named, !arguments.run.empty());
+        const auto shown = request::shown_run(stated, whole, index, *named, !arguments.run.empty());
         if (!shown) return not_built(arguments.run, false, "nothing to draw:");
-        const std::size_t run = answer::place_of(shown->job, shown->id);
+        const std::size_t run = request::place_of(shown->job, shown->id);
         if (stated.runs.size() > 1 && !shown_alone(shown->job, run, *picture))
             return static_cast<int>(bad_input);
         const site::Job job = answer::seen_from(shown->job, shown->id);

@@ -7,6 +7,10 @@
 
 namespace toft::codec {
 
+/// A job that stands as a tree inside a larger document, as read_job of job.h reads one; pointers
+/// of faults begin at the job.
+Outcome<site::Job> read_job_tree(const Json& tree, const tables::Catalogue& catalogue);
+
 void read_intake(Reader& in, site::Job& job);
 void read_ground(Reader& in, const tables::Catalogue& catalogue, site::Job& job);
 site::Electrode read_electrode(Reader& in);

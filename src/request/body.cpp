@@ -1,7 +1,7 @@
 #include "request/body.h"
 
 #include "codec/answer.h"
-#include "codec/job_tree.h"
+#include "codec/job_parts.h"
 
 namespace toft::request {
 

@@ -51,6 +51,9 @@ std::string paper_of(Bench& bench, std::string_view text, const Asked& asked) {
     answer::Question question = work->question();
     question.go_on = told(asked);
     const answer::Answer answer = answer::design(question);
+    if (answer.search.stopped) {
+        return fault_text("stopped", "", "stopped before it was through: no paper is written");
+    }
     const auto place = scheme_named(answer, which);
     if (!place.is) return place.faults;
     const bool scheme = !answer.schemes.empty();

@@ -43,9 +43,9 @@ std::string of_run(const Work& work, const gallery::Picture& picture, const Want
     const auto place = scheme_named(whole, wanted.which);
     if (!place.is) return place.faults;
     std::size_t index = *place.is;
-    const auto shown = answer::shown_run(work.job, whole, index, *named.is, !wanted.run.empty());
+    const auto shown = shown_run(work.job, whole, index, *named.is, !wanted.run.empty());
     if (!shown) return fault_text("not-built", "/run", "this way builds no such run");
-    const std::size_t run = answer::place_of(shown->job, shown->id);
+    const std::size_t run = place_of(shown->job, shown->id);
     const bool several = work.job.runs.size() > 1;
     const bool from_house = site::find_building(shown->job, shown->job.runs[run].from)->origin;
     if (several && !from_house && !picture.from_building) return not_from_building(all);

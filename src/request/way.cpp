@@ -21,7 +21,7 @@ std::string no_such_scheme(const answer::Question& asked, const std::string& whi
                           "no scheme is sound, so none is recommended; name one by its key to see "
                           "why it fell");
     }
-    if (answer::rank_like(which))
+    if (rank_like(which))
         return fault_text("unknown-scheme", "/rank", "the answer lists no scheme of that rank");
     // Only as built a job can be worked with.
     const bool choice = site::has_choice(asked.job);
@@ -45,19 +45,19 @@ Or<std::size_t> run_named(const site::Job& job, const std::string& name) {
                                      nearest_word(name, ids), ids)};
 }
 
-Or<answer::Picked> way_of(const Work& work, const std::string& which, const std::string& run) {
+Or<Picked> way_of(const Work& work, const std::string& which, const std::string& run) {
     const auto named = run_named(work.job, run);
     if (!named.is) return {std::nullopt, named.faults};
     answer::Question question = work.question();
     question.run = *named.is;
     bool left_out = false;
-    auto picked = answer::pick(question, which, run, left_out);
+    auto picked = pick(question, which, run, left_out);
     if (left_out) return {std::nullopt, not_built(run)};
     if (!picked) return {std::nullopt, no_such_scheme(question, which)};
     return {std::move(picked), ""};
 }
 
-answer::Question question_of(const Work& work, const answer::Picked& picked) {
+answer::Question question_of(const Work& work, const Picked& picked) {
     answer::Question question{work.stock.catalogue, work.stock.book, picked.job};
     question.run = picked.run;
     question.incoming = picked.incoming ? &*picked.incoming : nullptr;
@@ -73,7 +73,7 @@ Or<std::size_t> scheme_named(const answer::Answer& answer, const std::string& wh
         if (scheme.key == which || std::to_string(scheme.rank) == which) return {i, ""};
     }
     if (answer.schemes.empty()) return {0, ""};
-    return {std::nullopt, fault_text("unknown-scheme", answer::rank_like(which) ? "/rank" : "/key",
+    return {std::nullopt, fault_text("unknown-scheme", rank_like(which) ? "/rank" : "/key",
                                      fmt::format("there are {} schemes and this is none of them",
                                                  answer.schemes.size()))};
 }

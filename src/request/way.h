@@ -1,8 +1,8 @@
 #pragma once
 // Which scheme, and of which run, is asked about. Private to request.
 
-#include "answer/picked.h"
 #include "request/body.h"
+#include "request/picked.h"
 
 namespace toft::request {
 
@@ -18,10 +18,10 @@ Or<std::size_t> run_named(const site::Job& job, const std::string& name);
 
 /// The scheme of that key, or of that rank in figures, of that run; the first where `which` is
 /// empty.
-Or<answer::Picked> way_of(const Work& work, const std::string& which, const std::string& run);
+Or<Picked> way_of(const Work& work, const std::string& which, const std::string& run);
 
 /// A question about the run of that way.
-answer::Question question_of(const Work& work, const answer::Picked& picked);
+answer::Question question_of(const Work& work, const Picked& picked);
 
 /// Place of the scheme of that key, or of that rank in figures, in the answer; the first where
 /// `which` is empty.

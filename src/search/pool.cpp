@@ -6,6 +6,12 @@ bool surely_before(const Sound& a, double total, double most_headroom, site::Pre
     return prefer == site::Prefer::headroom ? a.headroom > most_headroom : a.total < total;
 }
 
+bool surely_first(const Sound& a, const Hoped& b, site::Prefer prefer) {
+    if (prefer != site::Prefer::dependability) return surely_before(a, b.total, b.headroom, prefer);
+    if (a.dependability != b.dependability) return a.dependability > b.dependability;
+    return a.total < b.total;
+}
+
 bool thriftier(const Sound& a, const Sound& b, site::Prefer prefer) {
     const double sum_a = a.total + a.lost;
     const double sum_b = b.total + b.lost;

@@ -13,6 +13,16 @@ namespace toft::search {
 /// Before any scheme of its combination, that price and at most that headroom, whatever its key.
 bool surely_before(const Sound& a, double total, double most_headroom, site::Prefer prefer);
 
+/// What a scheme is known to have before it is judged: its price, the most headroom it may have.
+struct Hoped {
+    double total = 0;
+    double headroom = 0;
+    double dependability = 0;
+};
+
+/// Before any scheme of which that is known, whatever its combination and its key.
+bool surely_first(const Sound& a, const Hoped& b, site::Prefer prefer);
+
 /// Less for price and energy over the years together; of equal sums the one that comes first.
 bool thriftier(const Sound& a, const Sound& b, site::Prefer prefer);
 

@@ -145,12 +145,8 @@ private:
         }
     }
 
-    /// What a pair is known to have before it is judged, or while it is: its price, the most
-    /// headroom it may have, its dependability.
-    struct Promise {
-        double total = 0;
-        double headroom = 0;
-        double dependability = 0;
+    /// … with the energy it loses and what open facts may make of its price.
+    struct Promise : Hoped {
         double lost = 0;
         Span span;
     };
@@ -165,9 +161,10 @@ private:
     }
 
     Promise promise_with(const JudgedRoute& route, const JudgedHead& head) const {
-        return {together(route.finding.price, head.finding.price).total.number(),
-                std::min(route.finding.headroom, head.finding.headroom), route.dependability,
-                route.lost, route.finding.span + head.finding.span};
+        return {{together(route.finding.price, head.finding.price).total.number(),
+                 std::min(route.finding.headroom, head.finding.headroom), route.dependability},
+                route.lost,
+                route.finding.span + head.finding.span};
     }
 
     /// The best sound scheme of that combination, or null.
@@ -180,7 +177,7 @@ private:
     /// beats it, a sound one of its combination comes before it, and one is cheaper over the years.
     bool set_aside(const Promise& p) const {
         if (collects_ && !never_first(p.span, p.dependability)) return false;
-        if (options_.first_only) return sound_.first && surely_first(*sound_.first, p);
+        if (options_.first_only) return sound_.first && surely_first(*sound_.first, p, prefer_);
         return best_ && surely_before(*best_, p.total, p.headroom, prefer_) && !may_be_thrift(p) &&
                sound_.front.beats(p.total, p.headroom, p.dependability);
     }
@@ -233,14 +230,6 @@ private:
                       all.begin(), all.end(),
                       [this](const Possible& p) { return never_first(p.span, p.dependability); }),
                   all.end());
-    }
-
-    /// Before any scheme of that promise, whatever its combination and its key.
-    bool surely_first(const Sound& a, const Promise& p) const {
-        if (prefer_ != site::Prefer::dependability)
-            return surely_before(a, p.total, p.headroom, prefer_);
-        if (a.dependability != p.dependability) return a.dependability > p.dependability;
-        return a.total < p.total;
     }
 
     /// Of the heads that fail one rule only, the nearest that would do with this route.
@@ -369,7 +358,7 @@ private:
         ++pool.count;
         if (options_.first_only) {
             if (pool.first &&
-                surely_first(*pool.first, {s.total, s.headroom, s.dependability, s.lost, {}}))
+                surely_first(*pool.first, {s.total, s.headroom, s.dependability}, prefer_))
                 return;
             if (!pool.first || comes_before(s, *pool.first, prefer_)) pool.first = s;
             pool.found.push_back(s);

@@ -7,7 +7,7 @@ import { readFileSync } from "node:fs";
 function refusals(module) {
     const imports = {};
     for (const { module: from, name, kind } of WebAssembly.Module.imports(module)) {
-        if (kind !== "function") throw new Error(`it imports ${from}.${name}, which is no function`);
+        if (kind !== "function") throw new Error(`it imports ${from}.${name}: no function`);
         imports[from] ??= {};
         imports[from][name] = name === "emscripten_notify_memory_growth"
             ? () => {}
@@ -37,8 +37,8 @@ export async function load(file) {
             return Buffer.from(bytes.subarray(text, text + length)).toString();
         },
         work(verb, body) {
-            return this.workBytes(Buffer.from(verb),
-                                  Buffer.from(typeof body === "string" ? body : JSON.stringify(body)));
+            const text = typeof body === "string" ? body : JSON.stringify(body);
+            return this.workBytes(Buffer.from(verb), Buffer.from(text));
         },
     };
 }

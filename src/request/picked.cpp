@@ -1,9 +1,10 @@
-#include "answer/picked.h"
+#include "request/picked.h"
 
 #include "answer/find.h"
+#include "answer/first.h"
 #include "site/built.h"
 
-namespace toft::answer {
+namespace toft::request {
 
 bool rank_like(const std::string& which) {
     return !which.empty() && which.size() < 5 &&
@@ -16,29 +17,32 @@ std::size_t place_of(const site::Job& job, const std::string& run) {
     return place;
 }
 
-std::optional<Picked> pick(const Question& question, const std::string& which,
+std::optional<Picked> pick(const answer::Question& question, const std::string& which,
                            const std::string& run, bool& left_out) {
     const bool by_key = !which.empty() && !rank_like(which);
     if (by_key && question.job.runs.size() == 1) {
-        const auto scheme = find_scheme(question, which);
+        const auto scheme = answer::find_scheme(question, which);
         if (!scheme) return std::nullopt;
         return Picked{question.job, question.run, *scheme, {}, false};
     }
-    const Answer whole = design(question);
-    for (const SchemeAnswer& way : whole.schemes) {
+    const answer::Answer whole = answer::first(question, "").answer;
+    for (const answer::SchemeAnswer& way : whole.schemes) {
         if (!which.empty() && !by_key && std::to_string(way.rank) != which) continue;
-        const SchemeAnswer* part = run.empty() ? &way : part_of(way, run);
+        const answer::SchemeAnswer* part = run.empty() ? &way : answer::part_of(way, run);
         left_out = !part;
         if (left_out) return std::nullopt;
-        Picked picked{
-            as_built(question.job, way), 0, part->scheme, part->incoming, part->bonds_beyond,
-            part->bought_before};
+        Picked picked{answer::as_built(question.job, way),
+                      0,
+                      part->scheme,
+                      part->incoming,
+                      part->bonds_beyond,
+                      part->bought_before};
         picked.run = place_of(picked.job, part->run.id);
         if (!by_key) return picked;
-        Question of_run{question.catalogue, question.book, picked.job};
+        answer::Question of_run{question.catalogue, question.book, picked.job};
         of_run.run = picked.run;
         of_run.incoming = picked.incoming ? &*picked.incoming : nullptr;
-        const auto scheme = find_scheme(of_run, which);
+        const auto scheme = answer::find_scheme(of_run, which);
         if (!scheme) return std::nullopt;
         picked.scheme = *scheme;
         return picked;
@@ -46,15 +50,15 @@ std::optional<Picked> pick(const Question& question, const std::string& which,
     return std::nullopt;
 }
 
-std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole, std::size_t& index,
-                               std::size_t run, bool named) {
+std::optional<Shown> shown_run(const site::Job& stated, const answer::Answer& whole,
+                               std::size_t& index, std::size_t run, bool named) {
     const std::string& asked = stated.runs[run].id;
     if (!site::has_choice(stated)) return Shown{site::as_built(stated), asked, whole};
     if (whole.schemes.empty()) return Shown{site::as_built(stated, {run}), asked, whole};
-    const SchemeAnswer& way = whole.schemes[index];
+    const answer::SchemeAnswer& way = whole.schemes[index];
     const std::string id = named ? asked : way.run.id;
-    if (!part_of(way, id)) return std::nullopt;
-    Shown shown{as_built(stated, way), id, whole};
+    if (!answer::part_of(way, id)) return std::nullopt;
+    Shown shown{answer::as_built(stated, way), id, whole};
     shown.answer.schemes.clear();
     std::size_t place = 0;
     for (std::size_t i = 0; i < whole.schemes.size(); ++i) {
@@ -66,4 +70,4 @@ std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole, std
     return shown;
 }
 
-}  // namespace toft::answer
+}  // namespace toft::request

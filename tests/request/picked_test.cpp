@@ -1,13 +1,13 @@
 // Which way, and which run of it, is meant.
 
-#include "answer/picked.h"
+#include "request/picked.h"
 
 #include "support/questions.h"
 #include "support/trees.h"
 
 #include <gtest/gtest.h>
 
-namespace toft::answer {
+namespace toft::request {
 namespace {
 
 TEST(Picked, ARankIsAFigureAndAKeyIsNot) {
@@ -20,8 +20,8 @@ TEST(Picked, ARankIsAFigureAndAKeyIsNot) {
 
 TEST(Picked, ByNothingByRankAndByKey) {
     const site::Job job = support::example_job("tt-shed", support::catalogue());
-    const Question question = support::question_of(job);
-    const Answer whole = design(question);
+    const answer::Question question = support::question_of(job);
+    const answer::Answer whole = answer::design(question);
     ASSERT_GT(whole.schemes.size(), 1u);
     bool left_out = true;
     const auto first = pick(question, "", "", left_out);
@@ -40,7 +40,8 @@ TEST(Picked, ByNothingByRankAndByKey) {
 
 TEST(Picked, OfSeveralRunsItComesWithWhatStandsBeforeIt) {
     const site::Job job = support::tree_job({support::the_house, 0});
-    const Question question{support::small_shop().catalogue, support::small_shop().book, job};
+    const answer::Question question{support::small_shop().catalogue, support::small_shop().book,
+                                    job};
     bool left_out = false;
     const auto picked = pick(question, "", "r1", left_out);
     ASSERT_TRUE(picked);
@@ -48,10 +49,10 @@ TEST(Picked, OfSeveralRunsItComesWithWhatStandsBeforeIt) {
     EXPECT_TRUE(picked->incoming);
     EXPECT_EQ(place_of(picked->job, "r1"), picked->run);
     std::size_t index = 0;
-    const auto shown = shown_run(job, design(question), index, 1, true);
+    const auto shown = shown_run(job, answer::design(question), index, 1, true);
     ASSERT_TRUE(shown);
     EXPECT_EQ(shown->id, "r1");
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft::request

@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-namespace toft::answer {
+namespace toft::request {
 
 /// A rank in place of a key.
 bool rank_like(const std::string& which);
@@ -29,19 +29,19 @@ struct Picked {
 /// recommended one when nothing is named. Of a tree, it is about that run (empty: the first from
 /// the house) as the recommended way, or that of the rank, leaves it; `left_out` where that way
 /// builds another run in its place.
-std::optional<Picked> pick(const Question& question, const std::string& which,
+std::optional<Picked> pick(const answer::Question& question, const std::string& which,
                            const std::string& run, bool& left_out);
 
 /// A run in a way of the answer, with only those ways that build the same runs.
 struct Shown {
     site::Job job;
     std::string id;
-    Answer answer;
+    answer::Answer answer;
 };
 
 /// `run`: as stated; where it was not named, the first from the house that is built is shown in its
 /// place. `index` of the way is then that among those kept. None where the way does not build it.
-std::optional<Shown> shown_run(const site::Job& stated, const Answer& whole, std::size_t& index,
-                               std::size_t run, bool named);
+std::optional<Shown> shown_run(const site::Job& stated, const answer::Answer& whole,
+                               std::size_t& index, std::size_t run, bool named);
 
-}  // namespace toft::answer
+}  // namespace toft::request

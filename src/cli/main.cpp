@@ -57,6 +57,10 @@ constexpr const char* exit_codes =
     "3 the program is at fault, 4 wrong usage, 5 sound only on conditions not yet known,\n"
     "6 asked to stop before it was through.";
 
+constexpr const char* schemas =
+    "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark, first or faults; "
+    "api: OpenAPI of what is served";
+
 struct Arguments {
     DesignArguments design;
     BatchArguments batch;
@@ -318,15 +322,8 @@ void add_commands(CLI::App& app, Arguments& a) {
     auto* rules = app.add_subcommand("rules", "The rules, their clauses and what each depends on");
     rules->add_flag("--json", a.rules_json, "print them as JSON");
     app.add_subcommand("sources", "Where every figure of the tables comes from");
-    auto* schema = app.add_subcommand("schema",
-                                      "JSON Schema of job, answer, ask, levers, tolerance, later, "
-                                      "ground, dark, first or faults; api: "
-                                      "OpenAPI of what is served");
-    schema
-        ->add_option(
-            "WHICH", a.schema,
-            "job, answer, ask, levers, tolerance, later, ground, dark, first, faults or api")
-        ->required();
+    auto* schema = app.add_subcommand("schema", schemas);
+    schema->add_option("WHICH", a.schema, "which of them")->required();
 }
 
 /// Of every command that prices.

@@ -4,6 +4,7 @@
 #include "base/text.h"
 #include "existing/found.h"
 #include "site/built_words.h"
+#include "walk/conclusion.h"
 
 #include <fmt/format.h>
 
@@ -275,6 +276,11 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
                       "a new circuit is notifiable work in most places; rules differ by country"});
     for (const FindingAnswer& f : s.findings) {
         if (f.verdict == rules::Verdict::caution) s.cautions.push_back(f.says);
+    }
+    for (const std::string& line : setting.circuits.left_out) s.cautions.push_back(line);
+    if (setting.supply.system == site::Earthing::tn_c_s && s.building.earthing == "supply earth") {
+        s.cautions.push_back(
+            walk::residual_risk(walk::Choice::supply_earth, setting.supply.system));
     }
     if (setting.supply.system != site::Earthing::tt && s.building.earthing == "own electrode") {
         s.cautions.push_back(

@@ -24,14 +24,15 @@ ImpedanceIn<L> protective_path(L& ledger, const Setting<L>& s, const RunScheme& 
 }
 
 /// The supply's own return, where it is the neutral: all of its drop, for a house that nothing
-/// holds to the ground.
+/// holds to the ground. An electrode cannot rise further than the source drives it, though its
+/// greatest resistance and the greatest fault current are looked for apart.
 template <class L>
 ValueIn<L, Volts> rise_of_house(L& ledger, const Setting<L>& s, const Figures<L>& f) {
     const Name name{"Ut.house", "rise of the house's earthing terminal during the fault"};
     const auto line = ledger.table({"share.line", "a line's part of the external loop"},
                                    s.catalogue->limits.line_share);
     if (s.supply.system == site::Earthing::tt) {
-        return ledger.let(name, f.le_far * s.supply.ra_most);
+        return ledger.let(name, least(f.le_far * s.supply.ra_most, s.supply.c_max * s.supply.u0));
     }
     return ledger.let(name, f.le_far * (s.supply.ze_least * (1.0 - line)));
 }

@@ -151,8 +151,12 @@ std::vector<std::string> unbonded_words(const picture::Stage& stage) {
     for (const picture::Part& part : stage.parts) {
         if (part.bond) continue;
         const bool section = part.metal && part.metal->insulating_section == site::Answer::yes;
-        words.push_back("No bond to the " + plain(part.what) +
-                        (section ? ": it has an insulating section." : ": none is asked for."));
+        words.push_back("No bond to the " + plain(part.what) + ": " +
+                        (section      ? "it has an insulating section."
+                         : part.metal ? "none is asked for."
+                                      : "it is taken not to touch the ground; look at feet and "
+                                        "anchors, and join it to the earth bar where wiring or "
+                                        "a fitting is fixed to its metal."));
     }
     if (stage.parts.empty() && !stage.far->metalwork_surveyed) {
         words.push_back("Metalwork was not surveyed: look for pipes and frames before you close.");

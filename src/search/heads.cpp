@@ -68,6 +68,24 @@ HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vecto
     sort();
 }
 
+price::Price<Silent> together(const price::Price<Silent>& run, const price::Price<Silent>& head,
+                              const price::Book& book) {
+    price::Price<Silent> p = run;
+    p.house_end = head.house_end;
+    p.remedies = run.remedies + head.remedies;
+    price::add_up(p, book);
+    return p;
+}
+
+double least_together(const price::Price<Silent>& run, const price::Price<Silent>& head,
+                      const price::Book& book) {
+    // Two roundings to the penny, and one of dust.
+    constexpr double rounding = 0.02;
+    const double net = (run.run + run.ground + run.far_end + run.test_and_paper).number() +
+                       (run.remedies + head.remedies + head.house_end).number();
+    return net * (1 + book.amount(price::Item::vat_percent) / 100) - rounding;
+}
+
 /// Devices of one make stand together in the catalogue, by rising rating.
 void HeadList::build_ladders() {
     std::map<std::tuple<const tables::Device*, site::FedFrom, const tables::RunRcd*, bool>,

@@ -22,6 +22,15 @@ struct PartFinding {
 PartFinding finding_of(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
                        const PartJudgement& part);
 
+/// The price of a scheme from that of its route with another head and of its head on another route.
+price::Price<Silent> together(const price::Price<Silent>& run, const price::Price<Silent>& head,
+                              const price::Book& book);
+
+/// Pounds with tax that it surely comes to, at hardly any work: what rounding to the penny may add
+/// or take is taken off.
+double least_together(const price::Price<Silent>& run, const price::Price<Silent>& head,
+                      const price::Book& book);
+
 /// Span of a route's part of the price, from its finding.
 Span span_of_route(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
                    const PartFinding& finding);

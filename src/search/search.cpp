@@ -134,7 +134,7 @@ private:
         result_.set_aside += static_cast<long>(live.size() - hopeless);
         for (std::size_t i = 0; i < hopeless; ++i) {
             const JudgedHead* head = live[i];
-            if (set_aside(promise_with(route, *head))) {
+            if (surely_set_aside(route, *head) || set_aside(promise_with(route, *head))) {
                 ++result_.set_aside;
             } else if (head->rung >= blocked_[head->ladder]) {
                 ++result_.dropped[first_moving_].count;
@@ -161,10 +161,19 @@ private:
     }
 
     Promise promise_with(const JudgedRoute& route, const JudgedHead& head) const {
-        return {{together(route.finding.price, head.finding.price).total.number(),
+        return {{together(route.finding.price, head.finding.price, book_).total.number(),
                  std::min(route.finding.headroom, head.finding.headroom), route.dependability},
                 route.lost,
                 route.finding.span + head.finding.span};
+    }
+
+    /// The same as set_aside, seen without adding up every part of the price; false where that
+    /// has to be done. Nothing is set aside at a price and let through at a higher one.
+    bool surely_set_aside(const JudgedRoute& route, const JudgedHead& head) const {
+        if (collects_) return false;
+        const double least = least_together(route.finding.price, head.finding.price, book_);
+        const double headroom = std::min(route.finding.headroom, head.finding.headroom);
+        return set_aside({{least, headroom, route.dependability}, route.lost, {}});
     }
 
     /// The best sound scheme of that combination, or null.
@@ -365,17 +374,6 @@ private:
             return;
         }
         pool.add(s, prefer_);
-    }
-
-    /// The price of a scheme from that of its route with another head and of its head on another
-    /// route.
-    price::Price<Silent> together(const price::Price<Silent>& run,
-                                  const price::Price<Silent>& head) const {
-        price::Price<Silent> p = run;
-        p.house_end = head.house_end;
-        p.remedies = run.remedies + head.remedies;
-        price::add_up(p, book_);
-        return p;
     }
 
     Result finish() {

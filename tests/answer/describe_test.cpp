@@ -186,6 +186,40 @@ TEST(Describe, CautionsOfTheRulesReachTheReader) {
     }
 }
 
+TEST(Describe, ACombinedEarthTakenOutWarnsOfALostNeutral) {
+    site::Job job = support::plain_job();
+    for (const site::Earthing system :
+         {site::Earthing::tn_c_s, site::Earthing::tn_s, site::Earthing::tt}) {
+        job.intake.earthing = system;
+        job.intake.ze = {};
+        const Answer a = design(question_of(job));
+        ASSERT_FALSE(a.schemes.empty());
+        for (const SchemeAnswer& s : a.schemes) {
+            std::string all;
+            for (const std::string& caution : s.cautions) all += caution + "\n";
+            EXPECT_EQ(says(all, "loses its neutral"),
+                      system == site::Earthing::tn_c_s && s.building.earthing == "supply earth")
+                << s.key << "\n"
+                << all;
+        }
+    }
+}
+
+TEST(Describe, CircuitsThatCouldNotBeJudgedAreACaution) {
+    site::Job job = support::plain_job();
+    site::Circuit heater;
+    heater.name = "Heater";
+    heater.kind = site::CircuitKind::fixed_load;
+    heater.load_w = support::measured(1000.0);
+    job.buildings[1].circuits = {heater};
+    const Answer a = design(question_of(job));
+    ASSERT_FALSE(a.schemes.empty());
+    std::string all;
+    for (const std::string& caution : a.schemes.front().cautions) all += caution + "\n";
+    EXPECT_TRUE(says(all, "circuit Heater is not judged")) << all;
+    for (const FindingAnswer& f : a.schemes.front().findings) EXPECT_FALSE(f.about_circuits);
+}
+
 TEST(Describe, SpecialPlacesNeedAPersonAndAreNamedOnce) {
     const std::pair<site::Use, std::string> places[] = {
         {site::Use::hot_tub, "pool or tub"},   {site::Use::pool_house, "pool or tub"},

@@ -96,6 +96,16 @@ TEST_F(MetVolts, OnTtTheHouseRisesByItsElectrode) {
     EXPECT_LE(t.house.number(), 1.1 * 230);
 }
 
+TEST_F(MetVolts, NoEarthRisesFurtherThanTheSourceDrivesIt) {
+    // Nothing known of the supply: its greatest electrode and its greatest fault current belong to
+    // different houses.
+    job_.intake.earthing = site::Earthing::tt;
+    job_.intake.ze = {};
+    job_.intake.electrode = {};
+    const auto t = met(job_, carried());
+    EXPECT_NEAR(t.house.number(), 1.1 * 230, 1e-9);
+}
+
 RC_GTEST_PROP(MetVoltsLaw, ALongerRunNeverLowersThoseAtTheOutbuilding, ()) {
     const double shorter = support::number_between(2, 200);
     const double longer = shorter * support::number_between(1, 3);

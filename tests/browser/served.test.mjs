@@ -163,3 +163,70 @@ test("a job put away leaves the list and comes back", async () => {
     await page.waitForFunction(async (job) =>
         !(await (await fetch(`/api/jobs/${job}`)).json()).archived, id);
 });
+
+test("what one takes back the other sees taken back, though it is an older revision", async () => {
+    const one = await openPage(browser, served.url);
+    const id = await begin(one);
+    const other = await openPage(browser, served.url);
+    await other.evaluate((job) => globalThis.toft.openJob(job), id);
+    await kept(other, "saved");
+    const before = await get(one, "/runs/0/legs/1/length_m");
+    await set(one, "/runs/0/legs/1/length_m", 90);
+    await gets(other, "/runs/0/legs/1/length_m", 90);
+    await kept(one, "saved");
+    await one.evaluate(() => globalThis.toft.undo());
+    await gets(one, "/runs/0/legs/1/length_m", before);
+    await gets(other, "/runs/0/legs/1/length_m", before);
+    await kept(other, "saved");
+    const revisions = await Promise.all([one, other].map((page) =>
+        page.evaluate(() => globalThis.toft.revision.value)));
+    assert.equal(revisions[0], revisions[1]);
+    await other.reload();
+    await answered(other);
+    assert.equal(await get(other, "/runs/0/legs/1/length_m"), before);
+});
+
+test("the last letters typed before the page is left are not lost", async () => {
+    const page = await openPage(browser, served.url);
+    const id = await begin(page);
+    await page.fill(".title", "Typed and gone");
+    await page.reload();
+    await answered(page);
+    assert.equal(await page.inputValue(".title"), "Typed and gone");
+    await kept(page, "saved");
+    assert.equal((await atServer(id)).job.title, "Typed and gone");
+});
+
+test("eight pages of one browser do not stall one another", async () => {
+    const page = await openPage(browser, served.url);
+    const id = await begin(page);
+    const others = [];
+    for (let i = 0; i < 7; i += 1) {
+        others.push(await openPage(browser, served.url, { context: page.context() }));
+    }
+    const last = others.at(-1);
+    assert.equal(await idOf(last), id);
+    await set(last, "/intake/ze_ohm", 0.29);
+    await kept(last, "saved");
+    assert.equal((await atServer(id)).job.intake.ze_ohm, 0.29);
+    for (const one of [page, ...others]) {
+        await gets(one, "/intake/ze_ohm", 0.29);
+        await kept(one, "saved");
+        await one.close();
+    }
+});
+
+test("what one page keeps while the program is away no other page calls saved", async () => {
+    const one = await openPage(browser, served.url);
+    await begin(one);
+    const other = await openPage(browser, served.url, { context: one.context() });
+    await kept(other, "saved");
+    await served.stop();
+    await set(one, "/intake/ze_ohm", 0.45);
+    await kept(one, "offline");
+    await gets(other, "/intake/ze_ohm", 0.45);
+    await kept(other, "offline");
+    await served.start();
+    await kept(one, "saved");
+    await kept(other, "saved");
+});

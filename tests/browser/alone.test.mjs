@@ -1,9 +1,12 @@
 // The page with nothing behind it: engine and store are in the browser.
 
 import assert from "node:assert/strict";
+import { appendFileSync, cpSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import {
-    answered, axe, kept, openBrowser, openPage, picture, sentence, servePageAlone,
+    answered, axe, kept, openBrowser, openPage, picture, root, sentence, servePageAlone,
 } from "./harness.mjs";
 
 let browser;
@@ -160,10 +163,28 @@ test("a page of another edition than the program says so", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
     await asProgram(context, { "GET /api/about": { ...program, lan: false, paired: true } });
     const page = await openPage(browser, alone.url, { context });
-    await page.waitForSelector("text=of another edition than this page");
+    await page.waitForSelector("text=of another edition than this page by now");
     assert.deepEqual(await axe(page), []);
     await page.click("text=Fetch the page anew");
     await answered(page);
+});
+
+test("a page that another build has taken the place of says so", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "toft-dist-"));
+    cpSync(join(root, "web/dist"), folder, { recursive: true });
+    const renewed = await servePageAlone(folder);
+    const page = await openPage(browser, renewed.url);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.reload();
+    await answered(page);
+    await page.waitForTimeout(500);
+    assert.doesNotMatch(await page.textContent(".notices"), /another edition/);
+    appendFileSync(join(folder, "sw.js"), "\n// another build\n");
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+    await page.waitForSelector("text=of another edition than this page by now");
+    await page.close();
+    await renewed.close();
+    rmSync(folder, { recursive: true });
 });
 
 test("the machine itself shows how devices join, and puts them out again", async () => {

@@ -230,3 +230,23 @@ test("what one page keeps while the program is away no other page calls saved", 
     await kept(one, "saved");
     await kept(other, "saved");
 });
+
+test("papers are issued of the revision on screen, and not where the server has another", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    await begin(page);
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    const asked = [];
+    await page.route("**/api/jobs/*/papers", (route) => {
+        if (route.request().method() !== "POST") return route.continue();
+        asked.push(route.request().postDataJSON());
+        return route.fulfill({ status: 409, contentType: "application/problem+json",
+            body: JSON.stringify({ type: "about:blank", title: "another", status: 409, detail: "" }) });
+    });
+    await page.goto(`${served.url}#/papers`);
+    await page.click("text=Issue all papers");
+    await page.waitForSelector("text=was changed elsewhere meanwhile");
+    assert.deepEqual(asked.map(({ revision }) => revision),
+        [await page.evaluate(() => globalThis.toft.revision.value)]);
+    await page.evaluate(() => { globalThis.toft.sync.value = "clash"; });
+    await page.waitForFunction(() => document.querySelector(".issue-now button").disabled);
+});

@@ -64,6 +64,8 @@ it("says of an answer that a fault has overtaken that it is not known, and never
   expect(text()).not.toMatch(/Meets every rule/);
   expect(place.querySelector(".headline .status")!.className).toContain("is-not-known");
   expect(text()).toContain("Not known: this answers the job as it was before");
+  expect(place.querySelectorAll(".bar-row .verdict").length).toBeGreaterThan(0);
+  expect(place.querySelectorAll(".bar-row .verdict.is-meets").length).toBe(0);
 });
 
 it("says that nothing can be laid only where the search was run to its end", async () => {

@@ -12,6 +12,10 @@ export const jobId = signal<string | null>(null);
 /** Revision that the keeper acknowledged last; 0 before the first. */
 export const revision = signal(0);
 
+/** The revision on screen, where the server has the job as it is on screen; else null. */
+export const revisionShown = (): number | null =>
+  sync.peek() === "saved" && revision.peek() > 0 ? revision.peek() : null;
+
 export const first = signal<First | null>(null);
 /** Which scheme is looked at; null for the first of the list. */
 export const chosenKey = signal<string | null>(null);

@@ -3,7 +3,7 @@
 
 import { effect, signal } from "@preact/signals";
 import type { Photo } from "../contract";
-import { author, jobId, revision, serverThere, sync } from "../bench";
+import { author, jobId, revision, revisionShown, serverThere } from "../bench";
 import { cabinet } from "../keep/cabinet";
 import { Outbox, type Waiting } from "../keep/outbox";
 import { call, LONG_MS } from "../keep/server";
@@ -74,9 +74,8 @@ export async function addPhoto(fact: string, file: Blob, note = ""): Promise<voi
   const job = jobId.peek();
   if (!job) return;
   const data = await asText(await shrunk(file));
-  const of = sync.peek() === "saved" && revision.peek() > 0 ? revision.peek() : null;
   await outbox.add(job,
-    { fact, note, data, at: new Date().toISOString(), by: author.peek(), revision: of });
+    { fact, note, data, at: new Date().toISOString(), by: author.peek(), revision: revisionShown() });
   await lookAgain();
   void sendPhotos();
 }

@@ -1,7 +1,7 @@
 // Readings as they are kept: on this device until the server has them, then by the server.
 
 import { effect, signal } from "@preact/signals";
-import { jobId, revision, serverThere, sync } from "../bench";
+import { jobId, revision, revisionShown, serverThere } from "../bench";
 import type { Reading } from "../contract";
 import { cabinet } from "../keep/cabinet";
 import { Outbox, type Held, type Waiting } from "../keep/outbox";
@@ -78,10 +78,6 @@ export async function recall(): Promise<void> {
   const held = await outbox.all(id);
   if (jobId.peek() === id) readings.value = together(theirs, held);
 }
-
-/** The revision on screen, where the server has the job as it is on screen. */
-export const revisionShown = (): number | null =>
-  sync.peek() === "saved" && revision.peek() > 0 ? revision.peek() : null;
 
 /** Keeps a reading: on this device first, then at the server. */
 export async function keep(written: Written, by: string): Promise<void> {

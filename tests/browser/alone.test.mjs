@@ -59,6 +59,33 @@ test("what was changed is there after the page was left, and so are the steps ba
         document.querySelector(".title").value !== "Kept on the device");
 });
 
+test("a device without room says that nothing is kept, and keeps it once there is room", async () => {
+    const page = await openPage(browser, alone.url);
+    await kept(page, "offline");
+    await page.evaluate(() => {
+        const { put } = IDBObjectStore.prototype;
+        globalThis.makeRoom = () => { IDBObjectStore.prototype.put = put; };
+        IDBObjectStore.prototype.put = () => {
+            throw new DOMException("full", "QuotaExceededError");
+        };
+        globalThis.toft.set("/intake/ze_ohm", 0.27, "Ze");
+    });
+    await kept(page, "unkept");
+    assert.match(await page.textContent(".head"), /not kept/);
+    await page.evaluate(() => {
+        globalThis.makeRoom();
+        globalThis.toft.set("/intake/tails_m", 4, "Tails");
+    });
+    await kept(page, "offline");
+    await page.reload();
+    await answered(page);
+    assert.deepEqual(await page.evaluate(() => {
+        const { ze_ohm: ze, tails_m: tails } = globalThis.toft.job.value.intake;
+        return [ze, tails];
+    }), [0.27, 4]);
+    assert.deepEqual(page.wrong, []);
+});
+
 test("it opens and answers without any network", async () => {
     const page = await openPage(browser, alone.url);
     await page.evaluate(() => navigator.serviceWorker.ready);

@@ -60,6 +60,17 @@ describe("a photo", () => {
     expect(photos.value.map((p) => p.sent)).toEqual([true, true]);
   });
 
+  it("of one job is never shown at a fact of another", async () => {
+    await addPhoto("/intake", new Blob(["x"]));
+    serverThere.value = true;
+    await sendPhotos();
+    expect(photos.value).toMatchObject([{ fact: "/intake", sent: true }]);
+    reachable = false;
+    jobId.value = "another";
+    await sendPhotos();
+    expect(photos.value).toEqual([]);
+  });
+
   it("stays where sending fails", async () => {
     await addPhoto("/intake", new Blob(["x"]));
     serverThere.value = true;

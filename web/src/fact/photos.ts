@@ -29,6 +29,7 @@ export interface Shown {
 
 /** All photos of the job on the bench. */
 export const photos = signal<Shown[]>([]);
+let photosOf: string | null = null;
 
 const path = (job: string) => `/api/jobs/${encodeURIComponent(job)}/photos`;
 
@@ -59,7 +60,8 @@ export async function lookAgain(): Promise<void> {
   if (!job) return;
   const [device, server] = await Promise.all([onDevice(job), onServer(job).catch(() => null)]);
   if (job !== jobId.peek()) return;
-  const before = photos.peek().filter((p) => p.sent);
+  const before = photosOf === job ? photos.peek().filter((p) => p.sent) : [];
+  photosOf = job;
   photos.value = [...(server ?? before), ...device];
 }
 

@@ -71,9 +71,13 @@ async function theirsOf(id: string): Promise<Reading[]> {
   }
 }
 
+let readingsOf: string | null = null;
+
 export async function recall(): Promise<void> {
   const id = jobId.peek();
   if (!id) return;
+  if (readingsOf !== id) readings.value = [];
+  readingsOf = id;
   const theirs = await theirsOf(id);
   const held = await outbox.all(id);
   if (jobId.peek() === id) readings.value = together(theirs, held);

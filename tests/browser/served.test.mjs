@@ -250,3 +250,67 @@ test("papers are issued of the revision on screen, and not where the server has 
     await page.evaluate(() => { globalThis.toft.sync.value = "clash"; });
     await page.waitForFunction(() => document.querySelector(".issue-now button").disabled);
 });
+
+async function read(page, value) {
+    const test = page.locator(".test", { hasText: /Zs at the board/ }).first();
+    await test.locator("button", { hasText: /^Write$/ }).click();
+    await test.locator(".write-value input").fill(value);
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(`.kept >> text=${value}`);
+}
+
+test("readings reach the server once, those of other jobs too, and what is refused says so", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    const id = await begin(page);
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    await page.goto(`${served.url}#/readings`);
+    const asked = [];
+    let answer = "lost";
+    await page.route("**/api/jobs/*/readings", async (route) => {
+        if (route.request().method() !== "POST") return route.continue();
+        const body = route.request().postDataJSON();
+        asked.push(body);
+        if (answer === "refused" && body.value === 0.31) {
+            return route.fulfill({ status: 422, contentType: "application/problem+json",
+                body: JSON.stringify({ type: "about:blank", title: "too far", status: 422, detail: "" }) });
+        }
+        if (answer !== "lost") return route.continue();
+        await route.fetch();
+        return route.abort();
+    });
+    await read(page, "0.29");
+    assert.equal(asked[0].revision, 1);
+    answer = "refused";
+    await page.evaluate(async () => globalThis.toft.newJob(await globalThis.toft.demoJob()));
+    await answered(page);
+    await kept(page, "saved");
+    const other = await idOf(page);
+    await read(page, "0.31");
+    await page.waitForSelector("text=does not take it: too far");
+    assert.deepEqual(await axe(page), []);
+    await read(page, "0.33");
+    const at = async (job) => (await (await fetch(`${served.url}api/jobs/${job}/readings`)).json())
+        .readings.map(({ value }) => value);
+    for (const [job, values] of [[id, [0.29]], [other, [0.33]]]) {
+        while ((await at(job)).length < values.length) await page.waitForTimeout(100);
+        assert.deepEqual(await at(job), values);
+    }
+    const sent = asked.filter(({ value }) => value === 0.29);
+    assert.ok(sent.length >= 2, "sent again, as its answer was lost");
+    assert.equal(new Set(sent.map(({ id: own }) => own)).size, 1);
+    await page.click("text=Let it go");
+    await page.waitForSelector("text=does not take it: too far", { state: "detached" });
+});
+
+test("papers are frozen at the revision on screen", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    const id = await begin(page);
+    await set(page, "/intake/ze_ohm", 0.3);
+    await kept(page, "saved");
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    await page.goto(`${served.url}#/papers`);
+    await page.click("text=Issue all papers");
+    await page.waitForSelector(".issue-list li", { timeout: 90_000 });
+    const { issues } = await (await fetch(`${served.url}api/jobs/${id}/papers`)).json();
+    assert.deepEqual(issues.map(({ revision }) => revision), [2]);
+});

@@ -84,7 +84,7 @@ export function Devices() {
   };
   if (!asks || !now.value) return null;
   return (
-    <section aria-labelledby="devices-title">
+    <section class="devices" aria-labelledby="devices-title">
       <h2 id="devices-title">{say("devices.title")}</h2>
       <p class="small">{say("devices.intro")}</p>
       <Code now={now.value} picture={picture.value} renew={() => then(server.renewCode())} />

@@ -1,9 +1,12 @@
 // The page with nothing behind it: engine and store are in the browser.
 
 import assert from "node:assert/strict";
+import { appendFileSync, cpSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import {
-    answered, axe, kept, openBrowser, openPage, picture, sentence, servePageAlone,
+    answered, axe, kept, openBrowser, openPage, picture, root, sentence, servePageAlone,
 } from "./harness.mjs";
 
 let browser;
@@ -56,6 +59,33 @@ test("what was changed is there after the page was left, and so are the steps ba
         document.querySelector(".title").value !== "Kept on the device");
 });
 
+test("a device without room says that nothing is kept, and keeps it once there is room", async () => {
+    const page = await openPage(browser, alone.url);
+    await kept(page, "offline");
+    await page.evaluate(() => {
+        const { put } = IDBObjectStore.prototype;
+        globalThis.makeRoom = () => { IDBObjectStore.prototype.put = put; };
+        IDBObjectStore.prototype.put = () => {
+            throw new DOMException("full", "QuotaExceededError");
+        };
+        globalThis.toft.set("/intake/ze_ohm", 0.27, "Ze");
+    });
+    await kept(page, "unkept");
+    assert.match(await page.textContent(".head"), /not kept/);
+    await page.evaluate(() => {
+        globalThis.makeRoom();
+        globalThis.toft.set("/intake/tails_m", 4, "Tails");
+    });
+    await kept(page, "offline");
+    await page.reload();
+    await answered(page);
+    assert.deepEqual(await page.evaluate(() => {
+        const { ze_ohm: ze, tails_m: tails } = globalThis.toft.job.value.intake;
+        return [ze, tails];
+    }), [0.27, 4]);
+    assert.deepEqual(page.wrong, []);
+});
+
 test("it opens and answers without any network", async () => {
     const page = await openPage(browser, alone.url);
     await page.evaluate(() => navigator.serviceWorker.ready);
@@ -87,6 +117,138 @@ test("where the engine does not come nothing is shown as sound", async () => {
     assert.match(await page.textContent("[role=alert]"), /could not be loaded/);
     assert.match(await page.textContent(".strip"), /not known/);
     assert.deepEqual(await axe(page), []);
+});
+
+test("where the engine breaks off, what it said before is called not known", async () => {
+    const context = await browser.newContext();
+    await context.addInitScript(() => {
+        const post = Worker.prototype.postMessage;
+        Worker.prototype.postMessage = function send(message) {
+            if (!globalThis.breaksOff || !message.verb) return post.call(this, message);
+            const data = { id: message.id, failed: "unreachable" };
+            queueMicrotask(() => this.onmessage({ data }));
+        };
+    });
+    const page = await openPage(browser, alone.url, { context });
+    assert.match(await page.textContent(".headline"), /Meets every rule judged here/);
+    await page.evaluate(() => {
+        globalThis.breaksOff = true;
+        globalThis.toft.set("/runs/0/legs/1/length_m", 90, "Length");
+    });
+    await page.waitForSelector("[role=alert]");
+    assert.match(await page.textContent(".notices"), /broke off/);
+    assert.doesNotMatch(await page.textContent(".answer"), /Meets every rule/);
+    assert.match(await page.textContent(".headline .status"), /Not known/);
+    assert.match(await page.textContent(".strip"), /not known/);
+    assert.deepEqual(await axe(page), []);
+    await page.evaluate(() => {
+        globalThis.breaksOff = false;
+        globalThis.toft.set("/runs/0/legs/1/length_m", 10, "Length");
+    });
+    await page.waitForSelector(".notices [role=alert]", { state: "detached" });
+    assert.match(await page.textContent(".headline"), /Meets every rule judged here/);
+});
+
+test("a job that does not hold together never stands under another job's verdict", async () => {
+    const page = await openPage(browser, alone.url);
+    const shown = await page.evaluate(async () => {
+        const bench = globalThis.toft;
+        const sound = bench.jobId.value;
+        const broken = await bench.demoJob();
+        broken.runs[0].to = "nowhere";
+        const faulty = await bench.newJob(broken);
+        await bench.openJob(sound);
+        bench.choose(null);
+        void bench.openJob(faulty);
+        await new Promise((done) => setTimeout(done, 2500));
+        return { open: bench.jobId.value === faulty, answer: bench.first.value,
+            faults: bench.faults.value.length };
+    });
+    assert.equal(shown.open, true);
+    assert.equal(shown.answer, null);
+    assert.ok(shown.faults > 0);
+});
+
+/** Answers of a program as far as a test needs them; the rest of /api is unknown to it. */
+async function asProgram(context, answers) {
+    await context.route("**/api/**", (route) => {
+        const { pathname } = new URL(route.request().url());
+        const told = answers[`${route.request().method()} ${pathname}`];
+        if (told === undefined) {
+            return route.fulfill({ status: 404, contentType: "application/problem+json",
+                body: JSON.stringify({ type: "about:blank", title: "not here", status: 404, detail: "" }) });
+        }
+        const [body, contentType = "application/json"] = [told].flat();
+        if (body === null) return route.fulfill({ status: 204 });
+        const text = typeof body === "string" ? body : JSON.stringify(body);
+        return route.fulfill({ body: text, contentType });
+    });
+}
+const program = { program: "toft", version: "0", edition: "another", data_version: "0", by: "" };
+
+test("a page of another edition than the program says so", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await asProgram(context, { "GET /api/about": { ...program, lan: false, paired: true } });
+    const page = await openPage(browser, alone.url, { context });
+    await page.waitForSelector("text=of another edition than this page by now");
+    assert.deepEqual(await axe(page), []);
+    await page.click("text=Fetch the page anew");
+    await answered(page);
+});
+
+test("a page that another build has taken the place of says so", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "toft-dist-"));
+    cpSync(join(root, "web/dist"), folder, { recursive: true });
+    const renewed = await servePageAlone(folder);
+    const page = await openPage(browser, renewed.url);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.reload();
+    await answered(page);
+    await page.waitForTimeout(500);
+    assert.doesNotMatch(await page.textContent(".notices"), /another edition/);
+    appendFileSync(join(folder, "sw.js"), "\n// another build\n");
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+    await page.waitForSelector("text=of another edition than this page by now");
+    await page.close();
+    await renewed.close();
+    rmSync(folder, { recursive: true });
+});
+
+test("the machine itself shows how devices join, and puts them out again", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    const answers = {
+        "GET /api/about": { ...program, lan: true, paired: true },
+        "GET /api/pair": { address: "http://192.0.2.7:8377/", addresses: [], code: "ABCD2345",
+            seconds_left: 840 },
+        "GET /api/pair/picture": ["<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'/>",
+            "image/svg+xml"],
+        "GET /api/pair/devices": { devices: [{ device: "7", name: "Phone", at: "2026-11-29T10:00:00Z" }] },
+        "DELETE /api/pair/devices/7": null,
+        "POST /api/pair/renew": { address: "", addresses: [], code: "EFGH6789", seconds_left: 900 },
+    };
+    await asProgram(context, answers);
+    const page = await openPage(browser, alone.url, { context });
+    await page.goto(`${alone.url}#/jobs`);
+    await page.waitForSelector("text=ABCD2345");
+    await page.waitForFunction(() => document.querySelector(".pairing img")?.naturalWidth > 0);
+    await picture(page, "devices-phone-light");
+    assert.deepEqual(await axe(page), []);
+    answers["GET /api/pair/devices"] = { devices: [] };
+    await page.click("[aria-label^='Forget Phone']");
+    await page.waitForSelector("text=No other device has joined.");
+    answers["GET /api/pair"] = { ...answers["GET /api/pair"], code: "EFGH6789", seconds_left: 900 };
+    await page.click("text=Show a new code");
+    await page.waitForSelector("text=EFGH6789");
+});
+
+test("a device that only joined is shown no code", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await asProgram(context, { "GET /api/about": { ...program, lan: true, paired: true } });
+    const page = await openPage(browser, alone.url, { context });
+    await page.goto(`${alone.url}#/jobs`);
+    await page.waitForSelector(".job-list");
+    await page.waitForTimeout(500);
+    assert.equal(await page.locator(".pairing").count(), 0);
 });
 
 for (const size of ["phone", "desk"]) {

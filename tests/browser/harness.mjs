@@ -1,10 +1,11 @@
 // What the browser tests share: a browser, the page alone or behind `toft serve`, pictures of it.
 //   TOFT_PROGRAM   the program under test (build/release/toft)
+//   TOFT_PAGE      a built page to serve before the program, in place of the one inside it
 //   CHROMIUM       the browser (/usr/bin/chromium)
 
 import { spawn } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
-import { createServer } from "node:http";
+import { createServer, request as ask } from "node:http";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
@@ -37,10 +38,11 @@ const types = {
     ".png": "image/png", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json",
 };
 
-/** The built page with no program behind it: {url, close}. */
-export function servePageAlone(folder = join(root, "web/dist")) {
+/** The built page with no program behind it (`behind` answers for /api): {url, close}. */
+export function servePageAlone(folder = join(root, "web/dist"), behind = undefined) {
     const server = createServer((request, answer) => {
         const path = new URL(request.url, "http://page").pathname;
+        if (behind && path.startsWith("/api/")) return behind(request, answer);
         const file = join(folder, path === "/" ? "index.html" : path);
         if (!file.startsWith(folder) || !existsSync(file) || !statSync(file).isFile()) {
             answer.writeHead(404).end();
@@ -58,6 +60,25 @@ export function servePageAlone(folder = join(root, "web/dist")) {
     })));
 }
 
+/** Passes a call on to the program; where it is away the connection ends, as if nobody was there. */
+function passOn(served) {
+    return (request, answer) => {
+        const { origin: _, referer: __, ...headers } = request.headers;
+        headers.host = `localhost:${served.port}`;
+        const { method, url: path } = request;
+        const onward = ask({ host: "127.0.0.1", port: served.port, method, path, headers, agent: false },
+            (told) => {
+                answer.writeHead(told.statusCode, told.headers);
+                answer.flushHeaders();
+                told.on("error", () => answer.destroy());
+                told.pipe(answer);
+            });
+        onward.on("error", () => request.socket.destroy());
+        answer.on("close", () => onward.destroy());
+        request.pipe(onward);
+    };
+}
+
 /** `toft serve` on a free port with a store of its own: {url, said, stop, start, close}. */
 export async function serveProgram(more = []) {
     const data = mkdtempSync(join(tmpdir(), "toft-page-"));
@@ -70,8 +91,9 @@ export async function serveProgram(more = []) {
         for (const stream of [served.child.stdout, served.child.stderr]) {
             stream.on("data", (bytes) => { served.said += bytes; });
         }
-        served.url = await listening(served.child);
-        served.port = Number(new URL(served.url).port);
+        const own = await listening(served.child);
+        served.port = Number(new URL(own).port);
+        if (!served.before) served.url = own;
     };
     served.stop = () => new Promise((ended) => {
         if (served.child.exitCode !== null) return ended();
@@ -80,9 +102,14 @@ export async function serveProgram(more = []) {
     });
     served.close = async () => {
         await served.stop();
+        await served.before?.close();
         rmSync(data, { recursive: true, force: true });
     };
     await served.start();
+    if (process.env.TOFT_PAGE) {
+        served.before = await servePageAlone(process.env.TOFT_PAGE, passOn(served));
+        served.url = served.before.url;
+    }
     return served;
 }
 

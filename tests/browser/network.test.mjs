@@ -4,7 +4,8 @@
 import assert from "node:assert/strict";
 import { networkInterfaces } from "node:os";
 import { after, before, test } from "node:test";
-import { answered, kept, openBrowser, picture, sentence, serveProgram, sizes } from "./harness.mjs";
+import { answered, axe, kept, openBrowser, openPage, picture, sentence, serveProgram, sizes }
+    from "./harness.mjs";
 
 const address = Object.values(networkInterfaces()).flat()
     .find(({ family, internal }) => family === "IPv4" && !internal)?.address;
@@ -36,4 +37,21 @@ test("a phone joins by the code and works over plain http", { skip }, async () =
     assert.match(id, /^[0-9a-f-]{36}$/);
     await kept(page, "saved");
     await picture(page, "network-phone-light");
+});
+
+test("the machine shows code and devices, and one that is forgotten must join anew", { skip }, async () => {
+    const page = await openPage(browser, `${served.url}#/jobs`, { size: "desk" });
+    await page.waitForSelector(".pairing-code");
+    const { code } = await (await fetch(`http://localhost:${served.port}/api/pair`)).json();
+    assert.equal(await page.textContent(".pairing-code"), code);
+    await page.waitForFunction(() => document.querySelector(".pairing img")?.naturalWidth > 0);
+    await picture(page, "network-devices-desk");
+    assert.deepEqual(await axe(page), []);
+    await page.click("text=Show a new code");
+    await page.waitForFunction((old) =>
+        document.querySelector(".pairing-code").textContent !== old, code);
+    await page.locator("[aria-label^='Forget ']").first().click();
+    await page.waitForSelector("text=No other device has joined.");
+    assert.deepEqual((await (await fetch(`http://localhost:${served.port}/api/pair/devices`)).json())
+        .devices, []);
 });

@@ -163,3 +163,154 @@ test("a job put away leaves the list and comes back", async () => {
     await page.waitForFunction(async (job) =>
         !(await (await fetch(`/api/jobs/${job}`)).json()).archived, id);
 });
+
+test("what one takes back the other sees taken back, though it is an older revision", async () => {
+    const one = await openPage(browser, served.url);
+    const id = await begin(one);
+    const other = await openPage(browser, served.url);
+    await other.evaluate((job) => globalThis.toft.openJob(job), id);
+    await kept(other, "saved");
+    const before = await get(one, "/runs/0/legs/1/length_m");
+    await set(one, "/runs/0/legs/1/length_m", 90);
+    await gets(other, "/runs/0/legs/1/length_m", 90);
+    await kept(one, "saved");
+    await one.evaluate(() => globalThis.toft.undo());
+    await gets(one, "/runs/0/legs/1/length_m", before);
+    await gets(other, "/runs/0/legs/1/length_m", before);
+    await kept(other, "saved");
+    const revisions = await Promise.all([one, other].map((page) =>
+        page.evaluate(() => globalThis.toft.revision.value)));
+    assert.equal(revisions[0], revisions[1]);
+    await other.reload();
+    await answered(other);
+    assert.equal(await get(other, "/runs/0/legs/1/length_m"), before);
+});
+
+test("the last letters typed before the page is left are not lost", async () => {
+    const page = await openPage(browser, served.url);
+    const id = await begin(page);
+    await page.fill(".title", "Typed and gone");
+    await page.reload();
+    await answered(page);
+    assert.equal(await page.inputValue(".title"), "Typed and gone");
+    await kept(page, "saved");
+    assert.equal((await atServer(id)).job.title, "Typed and gone");
+});
+
+test("eight pages of one browser do not stall one another", async () => {
+    const page = await openPage(browser, served.url);
+    const id = await begin(page);
+    const others = [];
+    for (let i = 0; i < 7; i += 1) {
+        others.push(await openPage(browser, served.url, { context: page.context() }));
+    }
+    const last = others.at(-1);
+    assert.equal(await idOf(last), id);
+    await set(last, "/intake/ze_ohm", 0.29);
+    await kept(last, "saved");
+    assert.equal((await atServer(id)).job.intake.ze_ohm, 0.29);
+    for (const one of [page, ...others]) {
+        await gets(one, "/intake/ze_ohm", 0.29);
+        await kept(one, "saved");
+        await one.close();
+    }
+});
+
+test("what one page keeps while the program is away no other page calls saved", async () => {
+    const one = await openPage(browser, served.url);
+    await begin(one);
+    const other = await openPage(browser, served.url, { context: one.context() });
+    await kept(other, "saved");
+    await served.stop();
+    await set(one, "/intake/ze_ohm", 0.45);
+    await kept(one, "offline");
+    await gets(other, "/intake/ze_ohm", 0.45);
+    await kept(other, "offline");
+    await served.start();
+    await kept(one, "saved");
+    await kept(other, "saved");
+});
+
+test("papers are issued of the revision on screen, and not where the server has another", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    await begin(page);
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    const asked = [];
+    await page.route("**/api/jobs/*/papers", (route) => {
+        if (route.request().method() !== "POST") return route.continue();
+        asked.push(route.request().postDataJSON());
+        return route.fulfill({ status: 409, contentType: "application/problem+json",
+            body: JSON.stringify({ type: "about:blank", title: "another", status: 409, detail: "" }) });
+    });
+    await page.goto(`${served.url}#/papers`);
+    await page.click("text=Issue all papers");
+    await page.waitForSelector("text=was changed elsewhere meanwhile");
+    assert.deepEqual(asked.map(({ revision }) => revision),
+        [await page.evaluate(() => globalThis.toft.revision.value)]);
+    await page.evaluate(() => { globalThis.toft.sync.value = "clash"; });
+    await page.waitForFunction(() => document.querySelector(".issue-now button").disabled);
+});
+
+async function read(page, value) {
+    const test = page.locator(".test", { hasText: /Zs at the board/ }).first();
+    await test.locator("button", { hasText: /^Write$/ }).click();
+    await test.locator(".write-value input").fill(value);
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(`.kept >> text=${value}`);
+}
+
+test("readings reach the server once, those of other jobs too, and what is refused says so", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    const id = await begin(page);
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    await page.goto(`${served.url}#/readings`);
+    const asked = [];
+    let answer = "lost";
+    await page.route("**/api/jobs/*/readings", async (route) => {
+        if (route.request().method() !== "POST") return route.continue();
+        const body = route.request().postDataJSON();
+        asked.push(body);
+        if (answer === "refused" && body.value === 0.31) {
+            return route.fulfill({ status: 422, contentType: "application/problem+json",
+                body: JSON.stringify({ type: "about:blank", title: "too far", status: 422, detail: "" }) });
+        }
+        if (answer !== "lost") return route.continue();
+        await route.fetch();
+        return route.abort();
+    });
+    await read(page, "0.29");
+    assert.equal(asked[0].revision, 1);
+    answer = "refused";
+    await page.evaluate(async () => globalThis.toft.newJob(await globalThis.toft.demoJob()));
+    await answered(page);
+    await kept(page, "saved");
+    const other = await idOf(page);
+    await read(page, "0.31");
+    await page.waitForSelector("text=does not take it: too far");
+    assert.deepEqual(await axe(page), []);
+    await read(page, "0.33");
+    const at = async (job) => (await (await fetch(`${served.url}api/jobs/${job}/readings`)).json())
+        .readings.map(({ value }) => value);
+    for (const [job, values] of [[id, [0.29]], [other, [0.33]]]) {
+        while ((await at(job)).length < values.length) await page.waitForTimeout(100);
+        assert.deepEqual(await at(job), values);
+    }
+    const sent = asked.filter(({ value }) => value === 0.29);
+    assert.ok(sent.length >= 2, "sent again, as its answer was lost");
+    assert.equal(new Set(sent.map(({ id: own }) => own)).size, 1);
+    await page.click("text=Let it go");
+    await page.waitForSelector("text=does not take it: too far", { state: "detached" });
+});
+
+test("papers are frozen at the revision on screen", async () => {
+    const page = await openPage(browser, served.url, { size: "desk" });
+    const id = await begin(page);
+    await set(page, "/intake/ze_ohm", 0.3);
+    await kept(page, "saved");
+    await page.evaluate(() => { globalThis.toft.author.value = "A"; });
+    await page.goto(`${served.url}#/papers`);
+    await page.click("text=Issue all papers");
+    await page.waitForSelector(".issue-list li", { timeout: 90_000 });
+    const { issues } = await (await fetch(`${served.url}api/jobs/${id}/papers`)).json();
+    assert.deepEqual(issues.map(({ revision }) => revision), [2]);
+});

@@ -257,6 +257,20 @@ export interface About extends EngineAbout {
   paired: boolean;
 }
 
+/** How another device is let in now; `code` is empty where it is no longer valid. */
+export interface PairingNow {
+  address: string;
+  addresses: string[];
+  code: string;
+  seconds_left: number;
+}
+
+export interface PairedDevice {
+  device: string;
+  name: string;
+  at: string;
+}
+
 /** A line of the list of jobs. */
 export interface JobLine {
   id: string;

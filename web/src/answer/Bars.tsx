@@ -1,6 +1,7 @@
 // How close the scheme is to each limit: bars of use, longest first.
 
 import { useState } from "preact/hooks";
+import { faults } from "../bench";
 import type { Finding, Scheme } from "../contract";
 import { say } from "../words";
 import { barEnd, findingsByRun, sortBars, type Bar } from "./bars";
@@ -13,6 +14,10 @@ import { ruleSymbol, ruleWords, runWords, sayOr } from "./speak";
 import { Live } from "./Was";
 import { useWas } from "./was";
 import { Opens } from "./Working";
+
+/** Of an answer that a fault has overtaken no verdict is known to hold. */
+const verdictNow = ({ verdict }: Finding): string =>
+  faults.value.length > 0 ? "not known" : verdict;
 
 const LIMIT_AT = 0.86;
 const SHOWN = 8;
@@ -75,7 +80,7 @@ function BarRow({ bar, scheme, beyond }: { bar: Bar; scheme: Scheme; beyond: boo
         <span class="bar-name">
           {ruleWords(finding.rule)} <Sign of={ruleSymbol(finding.rule)} />
         </span>
-        <Verdict verdict={finding.verdict} />
+        <Verdict verdict={verdictNow(finding)} />
         <Track use={use} words={Number.isFinite(use) ? say("answer.of_limit", { share }) : share} />
         <span class="bar-value">
           <Live>{valueAgainst(finding)}</Live>
@@ -98,7 +103,7 @@ function BarRow({ bar, scheme, beyond }: { bar: Bar; scheme: Scheme; beyond: boo
 function ToldRow({ finding }: { finding: Finding }) {
   return (
     <li class="told-row">
-      <Verdict verdict={finding.verdict} />
+      <Verdict verdict={verdictNow(finding)} />
       <span>
         {ruleWords(finding.rule)}
         {finding.says && <span class="quiet">: {finding.says}</span>}{" "}

@@ -1,6 +1,6 @@
 // What to do, as a sentence; what it hangs on; what it costs.
 
-import { ask, choose, first } from "../bench";
+import { ask, choose, faults, first } from "../bench";
 import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count, figure, headroomShare, money, unbroken } from "./figure";
@@ -86,6 +86,7 @@ function Conditions({ scheme }: { scheme: Scheme }) {
 }
 
 export function statusWords(scheme: Scheme): { verdict: string; words: string } {
+  if (faults.value.length > 0) return { verdict: "not known", words: say("answer.of_before") };
   const failed = scheme.findings.filter((f) => f.verdict === "fails");
   if (failed.length > 0) {
     return {
@@ -214,28 +215,45 @@ function Unfinished() {
   return <p class="quiet">{say(answer.stopped ? "answer.stopped" : "answer.not_proved")}</p>;
 }
 
+/** That nothing was found says something only of a search that was run to its end. */
+function nothingWords(): { verdict: string; words: string; why: string } {
+  if (faults.value.length > 0) {
+    return { verdict: "not known", words: say("answer.of_before"), why: "" };
+  }
+  if (first.value!.stopped) {
+    return {
+      verdict: "not known",
+      words: say("answer.nothing_stopped"),
+      why: say("answer.nothing_stopped_why"),
+    };
+  }
+  return { verdict: "fails", words: say("answer.nothing"), why: say("answer.nothing_why") };
+}
+
 export function Nothing() {
+  const { verdict, words, why } = nothingWords();
   return (
     <div class="headline">
-      <p class="status is-fails">
-        <Shape verdict="fails" /> {say("answer.nothing")}
+      <p class={`status is-${verdict.replace(" ", "-")}`}>
+        <Shape verdict={verdict} /> {words}
       </p>
-      <p class="sentence-text">{say("answer.nothing_why")}</p>
-      <Unfinished />
+      {why && <p class="sentence-text">{why}</p>}
+      {verdict === "fails" && <Unfinished />}
     </div>
   );
 }
 
 export function Headline({ scheme }: { scheme: Scheme }) {
   const status = statusWords(scheme);
-  const hangs = status.verdict === "not known";
+  const before = faults.value.length > 0;
+  const hangs = status.verdict === "not known" && !before;
   const taken = first.value!.assumed.length;
   return (
     <div class="headline">
       {hangs ? (
         <Conditions scheme={scheme} />
       ) : (
-        <p class={`status is-${status.verdict}`}>
+        <p class={`status is-${status.verdict.replace(" ", "-")}`}>
           <Shape verdict={status.verdict} /> {status.words}
         </p>
       )}

@@ -57,6 +57,28 @@ it("says the scheme first, as a sentence, then its price and that it is invented
   expect(text()).toContain("Prices are invented");
 });
 
+it("says of an answer that a fault has overtaken that it is not known, and never that it meets", async () => {
+  expect(text()).toMatch(/Meets every rule judged here/);
+  faults.value = [{ code: "program-broke-off", pointer: "", says: "unreachable", nearest: null, allowed: [] }];
+  await settled();
+  expect(text()).not.toMatch(/Meets every rule/);
+  expect(place.querySelector(".headline .status")!.className).toContain("is-not-known");
+  expect(text()).toContain("Not known: this answers the job as it was before");
+  expect(place.querySelectorAll(".bar-row .verdict").length).toBeGreaterThan(0);
+  expect(place.querySelectorAll(".bar-row .verdict.is-meets").length).toBe(0);
+});
+
+it("says that nothing can be laid only where the search was run to its end", async () => {
+  first.value = quick(caravan);
+  await settled();
+  expect(text()).toContain("Nothing that can be bought and laid meets every rule");
+  first.value = { ...quick(caravan), stopped: true };
+  await settled();
+  expect(text()).not.toContain("Nothing that can be bought and laid");
+  expect(text()).toContain("Nothing was found before the search stopped");
+  expect(place.querySelector(".headline .status")!.className).toContain("is-not-known");
+});
+
 it("shows no figure without its unit", () => {
   const figures = [...place.querySelectorAll(".now")].map((e) => e.textContent!);
   expect(figures.length).toBeGreaterThan(25);

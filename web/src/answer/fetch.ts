@@ -1,7 +1,7 @@
 // What the engine is asked for when something is opened. What was there stays until the new comes.
 
 import { useEffect, useState } from "preact/hooks";
-import { first, job, ownPrices } from "../bench";
+import { first, job, jobId, ownPrices } from "../bench";
 import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
 import { Overtaken, work } from "../engine";
 
@@ -21,21 +21,19 @@ export function whole(): { job: Job; prices?: string } {
 
 /** Asks `verb` now and again after each answer to a change, as long as it is shown. */
 export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<AnswerOf<V>> {
-  const [state, setState] = useState<Asked<AnswerOf<V>>>({
-    answer: null,
-    failed: null,
-    waiting: true,
-  });
+  const id = jobId.value;
+  const nothing = { answer: null, failed: null, waiting: true, of: id };
+  const [state, setState] = useState<Asked<AnswerOf<V>> & { of: string | null }>(nothing);
   const answered = first.value;
   const asks = rest === null ? "" : JSON.stringify(rest);
   useEffect(() => {
     if (!asks || !job.peek()) return undefined;
     let gone = false;
-    setState((was) => ({ ...was, waiting: true }));
+    setState((was) => (was.of === id ? { ...was, waiting: true } : nothing));
     const body = { ...whole(), ...JSON.parse(asks) } as BodyOf<V>;
     work(verb, body).then(
       (answer) => {
-        if (!gone) setState({ answer, failed: null, waiting: false });
+        if (!gone) setState({ answer, failed: null, waiting: false, of: id });
       },
       (failed) => {
         if (gone || failed instanceof Overtaken) return;
@@ -45,6 +43,6 @@ export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<An
     return () => {
       gone = true;
     };
-  }, [verb, asks, answered]);
-  return state;
+  }, [verb, asks, answered, id]);
+  return state.of === id ? state : nothing;  // never what another job was answered
 }

@@ -1,10 +1,11 @@
 // After each change: `first` at once, then what is open, then what one change would bring. The old
 // answer stays on screen until the new one is there.
 
-import { clearSlow, EngineFaults, Overtaken, work, workFirst } from "../engine";
-import type { Job } from "../contract";
+import { clearSlow, EngineFaults, NotLoaded, Overtaken, work, workFirst } from "../engine";
+import type { Fault, Job } from "../contract";
 import {
-  ask, behind, chosenKey, faults, first, job, levers, ownPrices, working,
+  ask, behind, BROKE_OFF, chosenKey, faults, first, job, jobId, levers, NOT_LOADED, ownPrices,
+  working,
 } from "./state";
 
 const TYPING_MS = 120;
@@ -33,15 +34,18 @@ export function answerSoon(pace: "tap" | "typing"): void {
 
 export async function answerNow(): Promise<void> {
   if (!job.peek()) return;
+  const id = jobId.peek();
+  const another = () => jobId.peek() !== id;  // opened meanwhile: it asks for itself
   clearTimeout(idle);
   clearSlow();
   saying ??= setTimeout(() => { working.value = true; }, SAY_MS);
   try {
     const answer = await workFirst(body());
+    if (another()) return;
     first.value = answer;
     faults.value = [];
   } catch (error) {
-    if (error instanceof Overtaken) return;
+    if (error instanceof Overtaken || another()) return;
     faults.value = error instanceof EngineFaults ? error.faults : [programFault(error)];
   }
   clearTimeout(saying);
@@ -50,15 +54,22 @@ export async function answerNow(): Promise<void> {
   idle = setTimeout(() => void answerRest(), IDLE_MS);
 }
 
-const programFault = (error: unknown) =>
-  ({ code: "program", pointer: "", says: String(error), nearest: null, allowed: [] });
+const programFault = (error: unknown): Fault => ({
+  code: error instanceof NotLoaded ? NOT_LOADED : BROKE_OFF,
+  pointer: "", says: String(error), nearest: null, allowed: [],
+});
 
 async function answerRest(): Promise<void> {
   if (faults.peek().length > 0) return;
   const { key: _, ...asked } = body();
+  const id = jobId.peek();
   try {
-    ask.value = await work("ask", asked);
-    levers.value = await work("levers", asked);
+    const open = await work("ask", asked);
+    if (jobId.peek() !== id) return;
+    ask.value = open;
+    const changes = await work("levers", asked);
+    if (jobId.peek() !== id) return;
+    levers.value = changes;
     behind.value = false;
   } catch (error) {
     if (!(error instanceof Overtaken)) console.warn(error);

@@ -1,7 +1,7 @@
 import { warmEngine } from "../engine";
 import { openFirst, serverBack } from "./open";
 import { tryAtSigns, whenBack } from "./reach";
-import { save } from "./save";
+import { noteUnwritten, save } from "./save";
 import { author } from "./state";
 
 const NAME = "toft/author";
@@ -15,9 +15,16 @@ export async function begin(): Promise<void> {
   } catch {
     // nowhere to remember the name
   }
-  addEventListener("pagehide", () => void save());
+  const leave = () => {
+    noteUnwritten();
+    void save();
+  };
+  addEventListener("pagehide", leave);
+  addEventListener("beforeunload", (event) => {
+    if (!noteUnwritten()) event.preventDefault();  // the browser asks first
+  });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") void save();
+    if (document.visibilityState === "hidden") leave();
   });
   await openFirst();
   tryAtSigns();

@@ -1,11 +1,11 @@
 // The bench as the rooms see it.
 export {
-  ask, author, behind, canRedo, canUndo, chosenKey, clash, faults, first, job, jobId, levers,
-  ownPrices, refused, revision, said, sync, working, type Sync,
+  ask, author, behind, BROKE_OFF, canRedo, canUndo, chosenKey, clash, faults, first, job, jobId,
+  levers, NOT_LOADED, ofProgram, ownPrices, refused, revision, revisionShown, said, sync, working, type Sync,
 } from "./state";
 export { change, get, redo, set, undo, type Pace } from "./change";
 export { choose } from "./answer";
 export { archiveJob, blankJob, demoJob, listJobs, newJob, openJob } from "./open";
 export { about, mustPair, serverThere, tryServer } from "./reach";
-export { save } from "./save";
+export { catchUp, save } from "./save";
 export { pathOf, pointerOf, same, valueAt, withValue } from "./pointer";

@@ -7,8 +7,9 @@ import { pull, push } from "../keep/push";
 import { NotThere, server } from "../keep/server";
 import { answerSoon } from "./answer";
 import { heard, serverThere, tryServer, unheard } from "./reach";
-import { catchUp, device, pushOthers, pusher, recallSteps, save, take } from "./save";
+import { catchUp, device, pushOthers, pusher, recallSteps, save, take, takeUpNoted } from "./save";
 import { ask, author, chosenKey, faults, first, job, jobId, levers } from "./state";
+import { watch } from "./watch";
 
 /** A job of which nothing is known yet but that there is a house: the earthing too is found out. */
 export function blankJob(title?: string): Job {
@@ -39,15 +40,9 @@ const remembered = (id?: string): string | null => {
   }
 };
 
-let watching: EventSource | undefined;
-
-function watch(id: string): void {
-  watching?.close();
-  watching = undefined;
-  if (serverThere.peek() !== true || typeof EventSource === "undefined") return;
-  watching = new EventSource(`/api/jobs/${encodeURIComponent(id)}/events`);
-  watching.addEventListener("revision", ({ data }) =>
-    void catchUp(Number(JSON.parse(String(data)).revision)));
+function follow(id: string): void {
+  const there = serverThere.peek() === true;
+  watch(there ? id : null, (revision) => void catchUp(revision));
 }
 
 /** Opens a job: from the server where it has it, else as this device keeps it. */
@@ -66,7 +61,7 @@ export async function openJob(id: string): Promise<boolean> {
   take(record);
   remembered(id);
   answerSoon("tap");
-  watch(id);
+  follow(id);
   void recallSteps();
   void catchUp();
   return true;
@@ -82,7 +77,7 @@ export async function newJob(document: Job = blankJob()): Promise<string> {
   take(record);
   remembered(id);
   answerSoon("tap");
-  void save().then(() => watch(id));
+  void save().then(() => follow(id));
   return id;
 }
 
@@ -123,6 +118,7 @@ export async function archiveJob(id: string, archived: boolean): Promise<void> {
 
 /** What the page begins with: the job inside it, the last one, the server's newest, the demo. */
 export async function openFirst(): Promise<void> {
+  await takeUpNoted();
   const inside = document.getElementById("toft-job");
   if (inside?.textContent) return openInside(JSON.parse(inside.textContent));
   await Promise.race([tryServer(), new Promise((done) => setTimeout(done, 1200))]);
@@ -154,5 +150,5 @@ export async function serverBack(): Promise<void> {
   await catchUp();
   await pushOthers();
   const id = jobId.peek();
-  if (id && job.peek()) watch(id);
+  if (id && job.peek()) follow(id);
 }

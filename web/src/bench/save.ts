@@ -3,6 +3,8 @@
 
 import { cabinet } from "../keep/cabinet";
 import { deviceJobs, isPending, type Device, type DeviceJob } from "../keep/device";
+import { newId } from "../keep/id";
+import { note, strike, takeUp } from "../keep/journal";
 import { rebase } from "../keep/merge";
 import { pull, push, type Pusher } from "../keep/push";
 import { NotThere, Refused, server } from "../keep/server";
@@ -18,10 +20,14 @@ import { Timeline } from "./timeline";
 const SAVE_MS = 400;
 
 export const timeline = new Timeline();
-/** The record that this page last saw on the device. */
+/** The job as the keeper has it, as far as this page knows. */
 let record: DeviceJob | null = null;
-/** What of the job on the bench has been written to the device. */
+/** What the device holds of it: older than `record` where it had no room. */
+let held: DeviceJob | null = null;
+/** What of the job on the bench is in the record. */
 let written: Job | null = null;
+/** What the clash is about: the job as it was sent. */
+let disputed: Job | null = null;
 let timer: ReturnType<typeof setTimeout> | undefined;
 let turn: Promise<void> = Promise.resolve();
 let opened: Promise<Device> | undefined;
@@ -48,9 +54,15 @@ export function toldUndo(): void {
   canRedo.value = timeline.future.length > 0 || !!(serverThere.peek() && record?.server?.canRedo);
 }
 
+function hold(next: DeviceJob): void {
+  record = next;
+  if (!next.afloat) held = next;
+  else if (held?.id !== next.id) held = null;
+}
+
 /** Lays a record on the bench; nothing of another job is left there. */
 export function take(next: DeviceJob): void {
-  record = next;
+  hold(next);
   written = next.job;
   timeline.clear();
   jobId.value = next.id;
@@ -64,12 +76,12 @@ export function take(next: DeviceJob): void {
 
 /** Of a job that no server keeps, the device remembers the steps across visits. */
 export async function recallSteps(): Promise<void> {
-  const held = record;
-  if (!held || held.server) return;
+  const begun = record;
+  if (!begun || begun.server) return;
   const here = await device();
-  const told = (await here.revisions(held.id)).slice(-50);
-  const states = await Promise.all(told.map(({ revision: n }) => here.revision(held.id, n)));
-  if (record !== held || timeline.past.length > 0) return;
+  const told = (await here.revisions(begun.id)).slice(-50);
+  const states = await Promise.all(told.map(({ revision: n }) => here.revision(begun.id, n)));
+  if (record !== begun || timeline.past.length > 0) return;
   states.forEach((state, i) => {
     const before = states[i - 1]?.job;
     if (!state || !before) return;
@@ -82,7 +94,7 @@ export async function recallSteps(): Promise<void> {
 function adopt(next: DeviceJob): void {
   const now = job.peek();
   const merged = now && written ? rebase(written, now, next.job) : next.job;
-  record = next;
+  hold(next);
   written = next.job;
   revision.value = next.server?.revision ?? 0;
   if (!same(now, merged)) {
@@ -107,61 +119,77 @@ export function save(): Promise<void> {
 async function saveNow(): Promise<void> {
   if (!record || !job.peek()) return;
   const steps = timeline.unsent();
-  if (!(await writeHere(steps))) return;
-  if (sync.peek() === "clash") return;
-  await pushNow(steps);
+  const here = await writeHere(steps);
+  if (here === "clash" || sync.peek() === "clash") return;
+  await pushNow(steps, here);
 }
 
-async function writeHere(steps: ReturnType<Timeline["unsent"]>): Promise<boolean> {
+type Steps = ReturnType<Timeline["unsent"]>;
+type Here = "kept" | "unkept" | "clash";
+
+async function writeHere(steps: Steps): Promise<Here> {
   const now = job.peek()!;
-  if (!record || same(now, written)) return true;
+  if (!record || (same(now, written) && !record.afloat)) {
+    struck();
+    return "kept";
+  }
   const words = steps.at(-1)?.words ?? "";
+  const from = { ...held ?? record, server: record.server };
   try {
     const kept = await (await device()).write(
-      { id: record.id, from: record, job: now, words, by: author.peek() });
+      { id: record.id, from, job: now, words, by: author.peek() });
     if (kept.clashes.length > 0) {
       clashHere(kept.record, kept.clashes, now);
-      return false;
+      return "clash";
     }
     written = now;
     adopt(kept.record);
+    struck();
     news?.postMessage({ id: record.id });
-    return true;
+    return "kept";
   } catch (error) {
     console.warn(error);
-    sync.value = "unkept";
-    return true;  // the server may still take it
+    return "unkept";  // the server may still take it
   }
 }
 
-async function pushNow(steps: ReturnType<Timeline["unsent"]>): Promise<void> {
-  const sending = record!;
-  if (serverThere.peek() !== true) return settledHere();
+/** The record that is sent: with what is on the bench where the device had no room for it. */
+function toSend(steps: Steps, here: Here): DeviceJob {
+  if (here === "kept") return record!;
+  return { ...record!, job: job.peek()!, words: steps.map(({ words }) => words), afloat: true };
+}
+
+async function pushNow(steps: Steps, here: Here): Promise<void> {
+  const sending = toSend(steps, here);
+  if (serverThere.peek() !== true) return settledHere(here);
   try {
-    const pushed = await push(sending, await pusher());
+    const pushed = await push(sending, await pusher(), here === "kept" ? sending.job : held?.job);
     heard();
     if (record?.id !== sending.id) return;
     if (pushed.outcome === "clash") {
       clash.value = pushed.clash;
+      disputed = sending.job;
       sync.value = "clash";
       return;
     }
+    if (here !== "kept") written = sending.job;
     timeline.sent(steps, pushed.record.server!.revision);
     refused.value = null;
     adopt(pushed.record);
+    news?.postMessage({ id: sending.id });
     if (pushed.merged) said.value = "merged";
     sync.value = same(job.peek(), written) ? "saved" : "saving";
   } catch (error) {
     if (error instanceof NotThere) unheard();
     else if (error instanceof Refused) refused.value = error.problem;
     else console.warn(error);
-    settledHere();
+    await settledHere(here);
   }
 }
 
-async function settledHere(): Promise<void> {
-  const lasting = (await device()).lasting;
-  if (!same(job.peek(), written)) sync.value = "saving";
+async function settledHere(here: Here): Promise<void> {
+  const lasting = (await device()).lasting && here === "kept";
+  if (here === "kept" && !same(job.peek(), written)) sync.value = "saving";
   else sync.value = lasting ? "offline" : "unkept";
 }
 
@@ -175,12 +203,16 @@ function clashHere(there: DeviceJob, clashes: Clash[], mine: Job): void {
       can_undo: false, can_redo: false,
     },
   } satisfies ClashProblem;
-  record = there;
+  hold(there);
   written = there.job;
+  disputed = mine;
   sync.value = "clash";
 }
 
-/** Ends a clash with the job as chosen, which is saved on top of what the other made. */
+/**
+ * Ends a clash with the job as chosen, which is saved on top of what the other made. What was changed
+ * here while both were looked at goes on top of that.
+ */
 export function resolve(chosen: Job): Promise<void> {
   return inTurn(async () => {
     const problem = clash.peek();
@@ -190,16 +222,16 @@ export function resolve(chosen: Job): Promise<void> {
       revision: current.revision, job: current.job,
       canUndo: current.can_undo, canRedo: current.can_redo,
     };
-    record = await (await device()).update(record.id, (old) =>
-      ({ ...old, job: chosen, server, edit: old.edit + 1 }));
     const before = job.peek()!;
-    written = chosen;
-    job.value = chosen;
-    timeline.did({ before, after: chosen, words: "", revision: null }, false);
+    const after = disputed ? rebase(disputed, before, chosen) : chosen;
+    record = { ...record, server };
+    job.value = after;
+    timeline.did({ before, after, words: "", revision: null }, false);
     clash.value = null;
+    disputed = null;
     sync.value = "saving";
     answerSoon("tap");
-    await pushNow(timeline.unsent());
+    await saveNow();
   });
 }
 
@@ -234,10 +266,10 @@ export function serverRevision(): number | null {
 }
 
 /** Looks what the server has, and sends what it has not. `told`: a revision that it told of. */
-export function catchUp(told = Infinity): Promise<void> {
+export function catchUp(told?: number): Promise<void> {
   return inTurn(async () => {
     if (!record || sync.peek() === "clash" || serverThere.peek() === "never") return;
-    if (record.server && told <= record.server.revision) return;
+    if (told !== undefined && told === record.server?.revision) return;
     if (isPending(record) || !same(job.peek(), written)) return saveNow();
     try {
       const next = await pull(record.id, await pusher());
@@ -246,7 +278,7 @@ export function catchUp(told = Infinity): Promise<void> {
         adopt(next);
         said.value = "changed-elsewhere";
       }
-      sync.value = "saved";
+      settledAsHeld();
     } catch (error) {
       if (error instanceof NotThere) unheard();
     }
@@ -269,6 +301,54 @@ news?.addEventListener("message", ({ data }) => {
   void inTurn(async () => {
     if (!record || data.id !== record.id) return;
     const there = await (await device()).read(record.id);
-    if (there && there.edit !== record.edit && same(job.peek(), written)) adopt(there);
+    if (!there || there.edit === record.edit || !same(job.peek(), written)) return;
+    adopt(there);
+    settledAsHeld();
   });
 });
+
+const LOOK_MS = 3000;
+
+/** Of what another page wrote: "saved" only where the server has it. If it has not soon, we send it. */
+function settledAsHeld(): void {
+  if (!same(job.peek(), written)) return;
+  const pending = isPending(record!);
+  if (sync.peek() === "clash" && pending) return;
+  clash.value = null;  // decided in another page
+  disputed = null;
+  sync.value = pending ? "offline" : "saved";
+  if (!pending || serverThere.peek() !== true) return;
+  clearTimeout(timer);
+  timer = setTimeout(() => void save(), LOOK_MS);
+}
+
+const page = newId();
+
+const textStore = (): Storage | null => {
+  try {
+    return localStorage;
+  } catch {
+    return null;
+  }
+};
+
+/** Notes at once what the device does not have yet. False: leaving now would lose it. */
+export function noteUnwritten(): boolean {
+  const now = job.peek();
+  if (!record || !now || same(now, written)) return sync.peek() !== "unkept";
+  const store = textStore();
+  const { job: was, edit } = held ?? record;
+  const words = timeline.unsent().at(-1)?.words ?? "";
+  return !!store && note(page, { id: record.id, was, edit, job: now, words, by: author.peek() }, store);
+}
+
+function struck(): void {
+  const store = textStore();
+  if (store) strike(page, store);
+}
+
+/** What a page that was left noted last. */
+export async function takeUpNoted(): Promise<void> {
+  const store = textStore();
+  if (store) await takeUp(await device(), store);
+}

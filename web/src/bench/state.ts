@@ -12,12 +12,21 @@ export const jobId = signal<string | null>(null);
 /** Revision that the keeper acknowledged last; 0 before the first. */
 export const revision = signal(0);
 
+/** The revision on screen, where the server has the job as it is on screen; else null. */
+export const revisionShown = (): number | null =>
+  sync.peek() === "saved" && revision.peek() > 0 ? revision.peek() : null;
+
 export const first = signal<First | null>(null);
 /** Which scheme is looked at; null for the first of the list. */
 export const chosenKey = signal<string | null>(null);
 export const ask = signal<Ask | null>(null);
 export const levers = signal<Levers | null>(null);
-/** What the engine finds wrong with the job; the answer before it stays on screen. */
+/** Codes of faults that are the page's own: its engine did not come, or did not answer. */
+export const NOT_LOADED = "program-not-loaded";
+export const BROKE_OFF = "program-broke-off";
+export const ofProgram = ({ code }: Fault): boolean => code === NOT_LOADED || code === BROKE_OFF;
+
+/** What the engine finds wrong with the job; the answer before it stays, as one of before. */
 export const faults = signal<Fault[]>([]);
 /** True once an answer has been waited for long enough to say so. */
 export const working = signal(false);

@@ -7,6 +7,9 @@ export class EngineFaults extends Error {
   }
 }
 
+/** The engine's module did not come. */
+export class NotLoaded extends Error {}
+
 /** A call that a newer one has made idle. */
 export class Overtaken extends Error {
   constructor() {

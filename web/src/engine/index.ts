@@ -9,7 +9,7 @@ import { latestWins } from "./latest";
 import { moduleFile } from "./files";
 import EngineWorker from "./start";
 
-export { EngineFaults, Overtaken } from "./faults";
+export { EngineFaults, NotLoaded, Overtaken } from "./faults";
 
 const start = (): WorkerLike => EngineWorker() as unknown as WorkerLike;
 const quick = new Lane(start, () => moduleFile("toft"));

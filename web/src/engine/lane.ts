@@ -1,7 +1,7 @@
 // One worker and the calls that wait for it, in order. A lane may be cleared: what runs in it is
 // ended with its worker, and a new one starts with the next call.
 
-import { Overtaken } from "./faults";
+import { NotLoaded, Overtaken } from "./faults";
 
 export type Asked = { module: WebAssembly.Module } | { id: number; verb: string; body: string };
 export type Answered = { id: number; text: string } | { id: number; failed: string };
@@ -63,7 +63,9 @@ export class Lane {
   }
 
   async #ready(): Promise<WorkerLike> {
-    const module = await this.module();
+    const module = await this.module().catch((error) => {
+      throw new NotLoaded(String(error));
+    });
     if (!this.#worker) {
       const worker = this.start();
       worker.onmessage = ({ data }) => this.#answered(data);

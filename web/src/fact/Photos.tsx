@@ -13,7 +13,9 @@ function Thumb({ photo, what }: { photo: Shown; what: string }) {
       >
         <img src={photo.source} alt="" loading="lazy" />
       </button>
-      {!photo.sent && <small>{say("fact.photo_here")}</small>}
+      {photo.refused
+        ? <small role="alert">{say("fact.photo_refused", { says: photo.refused })}</small>
+        : !photo.sent && <small>{say("fact.photo_here")}</small>}
       {large && (
         <button type="button" class="plainly" onClick={() => void removePhoto(photo)}>
           {say("fact.photo_remove")}

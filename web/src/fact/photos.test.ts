@@ -4,13 +4,14 @@ const sent: string[] = [];
 let reachable = true;
 vi.mock("../keep/server", () => {
   class NotThere extends Error {}
+  class Refused extends Error {}
   return {
-    NotThere,
+    NotThere, Refused, LONG_MS: 1000,
     call: async (path: string, how?: { method?: string }) => {
       if (!reachable) throw new NotThere();
       if (how?.method === "POST") {
         await new Promise((done) => setTimeout(done, 5));
-        sent.push(decodeURIComponent(path.split("fact=")[1]!));
+        sent.push(new URL(path, "http://page").searchParams.get("fact")!);
         return { photo: sent.length };
       }
       return { photos: sent.map((fact, i) => ({ photo: i + 1, fact, note: "" })) };
@@ -29,9 +30,12 @@ vi.mock("./shrink", () => ({
 }));
 
 const { jobId, revision, serverThere } = await import("../bench");
+const { cabinet } = await import("../keep/cabinet");
 const { addPhoto, photos, sendPhotos } = await import("./photos");
 
-beforeEach(() => {
+beforeEach(async () => {
+  const things = await cabinet();
+  for (const key of await things.keys("")) await things.update(key, () => undefined);
   sent.length = 0;
   reachable = true;
   jobId.value = `job-${Math.random()}`;
@@ -54,6 +58,17 @@ describe("a photo", () => {
     await Promise.all([sendPhotos(), sendPhotos(), sendPhotos()]);
     expect([...sent].sort()).toEqual(["/buildings/1", "/intake"]);
     expect(photos.value.map((p) => p.sent)).toEqual([true, true]);
+  });
+
+  it("of one job is never shown at a fact of another", async () => {
+    await addPhoto("/intake", new Blob(["x"]));
+    serverThere.value = true;
+    await sendPhotos();
+    expect(photos.value).toMatchObject([{ fact: "/intake", sent: true }]);
+    reachable = false;
+    jobId.value = "another";
+    await sendPhotos();
+    expect(photos.value).toEqual([]);
   });
 
   it("stays where sending fails", async () => {

@@ -3,16 +3,15 @@
 
 import { effect, signal } from "@preact/signals";
 import type { Photo } from "../contract";
-import { author, jobId, revision, serverThere } from "../bench";
+import { author, jobId, revision, revisionShown, serverThere } from "../bench";
 import { cabinet } from "../keep/cabinet";
-import { newId } from "../keep/id";
-import { call, NotThere } from "../keep/server";
+import { Outbox, type Waiting } from "../keep/outbox";
+import { call, LONG_MS } from "../keep/server";
 import { asBlob, asText, shrunk } from "./shrink";
 
-interface Kept {
+interface Kept extends Waiting {
   fact: string;
   note: string;
-  at: string;
   data: string;
 }
 
@@ -24,20 +23,28 @@ export interface Shown {
   source: string;
   /** False while only this device has it. */
   sent: boolean;
+  /** What the server said against it. */
+  refused?: string;
 }
 
 /** All photos of the job on the bench. */
 export const photos = signal<Shown[]>([]);
+let photosOf: string | null = null;
 
 const path = (job: string) => `/api/jobs/${encodeURIComponent(job)}/photos`;
-const prefix = (job: string) => `photo/${job}/`;
+
+const outbox = new Outbox<Kept>("photo", cabinet, ({ job, id, thing }) => {
+  const { fact, note, revision: of } = thing;
+  const query = new URLSearchParams({
+    fact, id, ...(note ? { note } : {}), ...(of ? { revision: String(of) } : {}),
+  });
+  return call(`${path(job)}?${query}`,
+    { method: "POST", body: asBlob(thing.data), by: thing.by, wait: LONG_MS });
+});
 
 async function onDevice(job: string): Promise<Shown[]> {
-  const things = await cabinet();
-  const keys = await things.keys(prefix(job));
-  const kept = await Promise.all(keys.map(async (key) => ({ key, photo: await things.read<Kept>(key) })));
-  return kept.flatMap(({ key, photo }) =>
-    photo ? [{ key, fact: photo.fact, note: photo.note, source: photo.data, sent: false }] : []);
+  return (await outbox.all(job)).map(({ key, thing: { fact, note, data, refused } }) =>
+    ({ key, fact, note, source: data, sent: false, ...(refused ? { refused } : {}) }));
 }
 
 async function onServer(job: string): Promise<Shown[]> {
@@ -53,34 +60,15 @@ export async function lookAgain(): Promise<void> {
   if (!job) return;
   const [device, server] = await Promise.all([onDevice(job), onServer(job).catch(() => null)]);
   if (job !== jobId.peek()) return;
-  const before = photos.peek().filter((p) => p.sent);
+  const before = photosOf === job ? photos.peek().filter((p) => p.sent) : [];
+  photosOf = job;
   photos.value = [...(server ?? before), ...device];
 }
 
-let sending: Promise<void> | undefined;
-
-/** Sends what only this device has, each once. What cannot be sent now stays. */
-export function sendPhotos(): Promise<void> {
-  sending ??= sendAll().finally(() => { sending = undefined; });
-  return sending;
-}
-
-async function sendAll(): Promise<void> {
-  const job = jobId.peek();
-  if (!job || serverThere.peek() !== true || revision.peek() === 0) return;
-  const things = await cabinet();
-  for (const key of await things.keys(prefix(job))) {
-    const kept = await things.read<Kept>(key);
-    if (!kept) continue;
-    const query = new URLSearchParams({ fact: kept.fact, ...(kept.note ? { note: kept.note } : {}) });
-    try {
-      await call(`${path(job)}?${query}`, { method: "POST", body: asBlob(kept.data), by: author.peek() });
-      await things.update(key, () => undefined);
-    } catch (error) {
-      if (!(error instanceof NotThere)) console.warn(error);
-      break;
-    }
-  }
+/** Sends what only this device has, of every job, each once. What cannot be sent now stays. */
+export async function sendPhotos(): Promise<void> {
+  if (serverThere.peek() !== true || revision.peek() === 0) return;
+  await outbox.flush().catch(console.warn);
   await lookAgain();
 }
 
@@ -88,16 +76,15 @@ export async function addPhoto(fact: string, file: Blob, note = ""): Promise<voi
   const job = jobId.peek();
   if (!job) return;
   const data = await asText(await shrunk(file));
-  const things = await cabinet();
-  await things.update<Kept>(`${prefix(job)}${newId()}`, () =>
-    ({ fact, note, at: new Date().toISOString(), data }));
+  await outbox.add(job,
+    { fact, note, data, at: new Date().toISOString(), by: author.peek(), revision: revisionShown() });
   await lookAgain();
   void sendPhotos();
 }
 
 export async function removePhoto(photo: Shown): Promise<void> {
   if (photo.sent) await call(`/api/photos/${photo.key}`, { method: "DELETE", by: author.peek() });
-  else await (await cabinet()).update(photo.key, () => undefined);
+  else await outbox.remove(photo.key);
   await lookAgain();
 }
 

@@ -8,6 +8,7 @@ import { server } from "../keep/server";
 import { when } from "../shell/format";
 import { goTo } from "../shell/route";
 import { say } from "../words";
+import { Devices } from "./Devices";
 import { BadFile, fileName, readFile, saveFile } from "./files";
 import "./jobs.css";
 
@@ -144,6 +145,7 @@ export function Jobs() {
           onChange={() => { archived.value = !archived.value; }} />
         {say("jobs.archived")}
       </label>
+      <Devices />
       <Whose />
     </section>
   );

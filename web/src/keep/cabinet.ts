@@ -39,9 +39,14 @@ function inDatabase(database: IDBDatabase): Cabinet {
         let kept: T | undefined;
         const request = things.get(key);
         request.onsuccess = () => {
-          kept = edit(request.result as T | undefined);
-          if (kept === undefined) things.delete(key);
-          else things.put(kept, key);
+          try {
+            kept = edit(request.result as T | undefined);
+            if (kept === undefined) things.delete(key);
+            else things.put(kept, key);
+          } catch (error) {
+            failed(error);
+            transaction.abort();
+          }
         };
         transaction.oncomplete = () => done(kept);
         transaction.onabort = () => failed(transaction.error);

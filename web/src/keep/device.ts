@@ -19,6 +19,8 @@ export interface DeviceJob {
   server: { revision: number; job: Job; canUndo: boolean; canRedo: boolean } | null;
   /** Words of what the server has not seen. */
   words: string[];
+  /** True of a record that the device had no room for: only this page has it. */
+  afloat?: true;
 }
 
 export interface Write {
@@ -68,7 +70,8 @@ export function deviceJobs(things: Cabinet) {
       return {
         id, title: titleOf(next), job: next, archived: old?.archived ?? false,
         changed_at: new Date().toISOString(), changed_by: by, edit: (old?.edit ?? 0) + 1,
-        server: old?.server ?? null, words: words ? [...(old?.words ?? []), words] : old?.words ?? [],
+        server: (old && old.edit === from?.edit ? from.server : old?.server) ?? null,
+        words: words ? [...(old?.words ?? []), words] : old?.words ?? [],
       };
     });
     if (clashes.length === 0 && record && !record.server) await remember(record, words);

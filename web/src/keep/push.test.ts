@@ -137,6 +137,29 @@ test("pulling brings what is newer there", async () => {
   expect((await pull("a", pusher())).job.title).toBe("Garage");
 });
 
+test("what an undo at the server brought back is pulled, though its number is smaller", async () => {
+  await begun();
+  await server.write("a", { base: 1, job: job("Garage") });
+  await pull("a", pusher());
+  const back = { ...pusher(), server: { ...server, read: async (id: string) =>
+    ({ ...await server.read(id), revision: 1, job: job("Shed") }) } as unknown as Server };
+  const now = await pull("a", back);
+  expect([now.job.title, now.server!.revision]).toEqual(["Shed", 1]);
+});
+
+test("what the device has no room for is sent all the same, and is not undone by it later", async () => {
+  const record = await begun();
+  const full = { ...device, update: async () => { throw new Error("no room"); } } as Device;
+  const afloat = { ...record, job: job("Barn"), words: ["Title"] };
+  const pushed = await push(afloat, { ...pusher(), device: full }, record.job);
+  expect(pushed).toMatchObject({ outcome: "saved", record: { afloat: true, words: [] } });
+  expect((await server.read("a")).job.title).toBe("Barn");
+  const later = await push({ ...record, job: job("Barn", 0.4) }, pusher(), record.job);
+  expect(later.outcome).toBe("saved");
+  const held = (await device.read("a"))!;
+  expect([held.job.title, held.job.intake.ze_ohm, isPending(held)]).toEqual(["Barn", 0.4, false]);
+});
+
 test("many words become a few", () => {
   const record = { words: ["Ze", "Ze", "Length", "Use", "Title"] } as DeviceJob;
   expect(wordsOf(record)).toBe("Ze; Length; Use …");

@@ -20,9 +20,12 @@ export function wordsOf(record: DeviceJob): string {
   return distinct.slice(0, 3).join("; ") + (distinct.length > 3 ? " …" : "");
 }
 
-/** The record once the server has acknowledged `sent` as `state`; edits made meanwhile stay. */
-export function acknowledged(old: DeviceJob, sent: Job, seen: number, state: JobState): DeviceJob {
-  const job = rebase(sent, old.job, state.job);
+/**
+ * The record once the server has acknowledged what was sent as `state`; edits made since `base`, the
+ * job that the device held then, stay.
+ */
+export function acknowledged(old: DeviceJob, base: Job, seen: number, state: JobState): DeviceJob {
+  const job = rebase(base, old.job, state.job);
   return {
     ...old, job, title: titleOf(job), archived: state.archived,
     changed_at: state.changed_at, changed_by: state.changed_by, edit: old.edit + 1,
@@ -54,13 +57,28 @@ async function send(record: DeviceJob, { server, by }: Pusher): Promise<JobState
   }
 }
 
-/** Sends a record's pending edits. Throws NotThere or Refused; a clash is an outcome. */
-export async function push(record: DeviceJob, pusher: Pusher): Promise<Pushed> {
+/** `kept`, or where the device has no room for it, what this page alone knows. */
+async function orAfloat(kept: Promise<DeviceJob>, otherwise: () => DeviceJob): Promise<DeviceJob> {
+  try {
+    return await kept;
+  } catch (error) {
+    console.warn(error);
+    return { ...otherwise(), afloat: true };
+  }
+}
+
+/**
+ * Sends a record's pending edits. Throws NotThere or Refused; a clash is an outcome. `base` is the job
+ * that the device holds where it had no room for the record's.
+ */
+export async function push(record: DeviceJob, pusher: Pusher, base = record.job): Promise<Pushed> {
   if (!isPending(record)) return { outcome: "saved", record, merged: false };
+  const seen = record.words.length;
   try {
     const state = await send(record, pusher);
-    const kept = await pusher.device.update(record.id, (old) =>
-      acknowledged(old, record.job, record.words.length, state));
+    const kept = await orAfloat(
+      pusher.device.update(record.id, (old) => acknowledged(old, base, seen, state)),
+      () => acknowledged(record, record.job, seen, state));
     return { outcome: "saved", record: kept, merged: !!(state as { merged?: boolean }).merged };
   } catch (error) {
     const clash = error instanceof Refused ? error.clash : undefined;
@@ -73,10 +91,13 @@ export async function push(record: DeviceJob, pusher: Pusher): Promise<Pushed> {
 export async function pull(id: string, { device, server }: Pusher): Promise<DeviceJob> {
   const state = await server.read(id);
   const old = await device.read(id);
-  if (!old) return device.put(recordOf(state));
-  if (old.server && old.server.revision >= state.revision) return old;
+  if (!old) return orAfloat(device.put(recordOf(state)), () => recordOf(state));
+  // Another, not a greater one: an undo goes back to a smaller number.
+  if (old.server?.revision === state.revision) return old;
   if (isPending(old)) return old;  // pushing merges them
-  return device.update(id, (now) => (isPending(now) ? now : { ...recordOf(state), edit: now.edit + 1 }));
+  const next = (edit: number): DeviceJob => ({ ...recordOf(state), edit: edit + 1 });
+  return orAfloat(device.update(id, (now) => (isPending(now) ? now : next(now.edit))),
+    () => next(old.edit));
 }
 
 export function recordOf(state: JobState): DeviceJob {

@@ -1,7 +1,8 @@
 // The server over HTTP. Every failure to reach it is NotThere; what it refuses is Refused.
 
 import type {
-  About, ClashProblem, JobLine, JobState, Job, Problem, Revision, RevisionState, Saved,
+  About, ClashProblem, JobLine, JobState, Job, PairedDevice, PairingNow, Problem, Revision,
+  RevisionState, Saved,
 } from "../contract";
 
 /** No server answered. */
@@ -20,15 +21,20 @@ export class Refused extends Error {
 }
 
 const WAIT_MS = 8000;
+/** For what takes long to make or to carry: papers, photos, whole stores. */
+export const LONG_MS = 120_000;
 
 export interface Call {
   method?: string;
   body?: unknown;
   by?: string;
+  /** How long an answer is waited for, ms. */
+  wait?: number;
 }
 
 /** One call; JSON comes back, or nothing where the server says nothing. */
-export async function call<T>(path: string, { method = "GET", body, by }: Call = {}): Promise<T> {
+export async function call<T>(path: string, how: Call = {}): Promise<T> {
+  const { method = "GET", body, by, wait = WAIT_MS } = how;
   const headers: Record<string, string> = { accept: "application/json" };
   if (method !== "GET") headers["toft-page"] = "1";
   if (by) headers["toft-by"] = encodeURIComponent(by);
@@ -38,7 +44,7 @@ export async function call<T>(path: string, { method = "GET", body, by }: Call =
   try {
     answer = await fetch(path, {
       method, headers, credentials: "same-origin", cache: "no-store",
-      signal: AbortSignal.timeout(WAIT_MS),
+      signal: AbortSignal.timeout(wait),
       ...(body === undefined ? {} : { body: raw ? body : JSON.stringify(body) }),
     });
   } catch (error) {
@@ -89,9 +95,15 @@ export const server = {
   revision: (id: string, number: number) =>
     call<RevisionState>(`${jobPath(id)}/revisions/${number}`),
   exported: (id: string | null) =>
-    call<Record<string, unknown>>(id ? `${jobPath(id)}/export` : "/api/export"),
+    call<Record<string, unknown>>(
+      id ? `${jobPath(id)}/export` : "/api/export", { wait: LONG_MS }),
   imported: (file: unknown, by: string) =>
-    call<Record<string, unknown>>("/api/import", { method: "POST", body: file, by }),
+    call<Record<string, unknown>>("/api/import", { method: "POST", body: file, by, wait: LONG_MS }),
+  pairing: () => call<PairingNow>("/api/pair"),
+  renewCode: () => call<PairingNow>("/api/pair/renew", { method: "POST" }),
+  devices: async () => (await call<{ devices: PairedDevice[] }>("/api/pair/devices")).devices,
+  forget: (device: string) =>
+    call<void>(`/api/pair/devices/${encodeURIComponent(device)}`, { method: "DELETE" }),
 };
 
 export type Server = typeof server;

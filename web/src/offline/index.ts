@@ -1,10 +1,61 @@
+// The page kept by the browser, and whether it still fits the program behind it.
+
+import { signal } from "@preact/signals";
+import { about, serverThere } from "../bench";
+import type { EngineAbout } from "../contract";
+import { work } from "../engine";
+
+/** True where the program has another edition than this page and its engine. */
+export const outdated = signal(false);
+
 /** Lets the browser keep the page; where it cannot (plain http from elsewhere), nothing changes. */
 export async function keepPage(): Promise<void> {
+  followEdition();
   if (!import.meta.env.PROD || !isSecureContext || !("serviceWorker" in navigator)) return;
   if (location.protocol === "file:") return;
+  const before = navigator.serviceWorker.controller;
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (before) outdated.value = true;  // another build of the page was fetched meanwhile
+  });
   try {
     await navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
   } catch (error) {
     console.warn(error);
   }
+}
+
+export const sameEdition = (page: EngineAbout, program: EngineAbout): boolean =>
+  page.version === program.version && page.data_version === program.data_version
+  && page.edition === program.edition;
+
+/** Compares the engine of this page with the program, each time the program is reached. */
+function followEdition(): void {
+  let own: EngineAbout | undefined;
+  about.subscribe(async (program) => {
+    if (!program || serverThere.peek() === "never") return;
+    try {
+      own ??= await work("about", {});
+      if (!sameEdition(own, program)) outdated.value = true;
+    } catch {
+      // told with the first answer
+    }
+  });
+}
+
+const RENEW_MS = 10_000;
+
+/** Fetches the page as the program has it now. */
+export async function renew(): Promise<void> {
+  const kept = await navigator.serviceWorker?.getRegistration().catch(() => undefined);
+  await kept?.update().catch(() => {});
+  const coming = kept?.installing ?? kept?.waiting;
+  if (coming) {
+    await new Promise<void>((done) => {
+      setTimeout(done, RENEW_MS);
+      coming.addEventListener("statechange", () => {
+        if (coming.state === "activated" || coming.state === "redundant") done();
+      });
+    });
+  }
+  location.reload();
 }

@@ -1,9 +1,12 @@
 // What was issued, when, by whom and at which revision; and issuing anew.
 
 import { useEffect, useState } from "preact/hooks";
-import { author, chosenKey, job, jobId, revision, save, serverThere, sync } from "../bench";
+import {
+  author, catchUp, chosenKey, faults, job, jobId, revision, save, serverThere, sync,
+} from "../bench";
 import { faultWords } from "../answer/speak";
 import type { Issue } from "../contract";
+import { Refused } from "../keep/server";
 import { say } from "../words";
 import { momentWords, sizeWords } from "./day";
 import { issue, issues } from "./office";
@@ -59,15 +62,36 @@ function useIssues(): [Issue[] | null, () => Promise<void>] {
   return [all, fetchAll];
 }
 
+/**
+ * Issues what is on screen: only once the server has it, and only that revision. Throws NotAsShown
+ * where server and screen are not of one mind.
+ */
+export class NotAsShown extends Error {}
+
+export async function issueShown(date: string): Promise<void> {
+  await save();
+  if (sync.peek() !== "saved" || faults.peek().length > 0) {
+    throw new NotAsShown(say("papers.not_saved"));
+  }
+  const key = chosenKey.peek();
+  const wish = { date, revision: revision.peek(), ...(key ? { key } : {}) };
+  try {
+    await issue(jobId.peek()!, wish, author.peek());
+  } catch (error) {
+    if (!(error instanceof Refused) || error.status !== 409) throw error;
+    void catchUp();
+    throw new NotAsShown(say("papers.another_revision"));
+  }
+}
+
 function IssueNow({ date, done }: { date: string; done: () => Promise<void> }) {
   const [state, setState] = useState<"" | "making" | "made" | "failed">("");
   const [why, setWhy] = useState("");
+  const shown = sync.value === "saved" && faults.value.length === 0 && revision.value > 0;
   const issueNow = async (): Promise<void> => {
     setState("making");
     try {
-      await save();
-      const key = chosenKey.peek();
-      await issue(jobId.peek()!, { date, ...(key ? { key } : {}) }, author.peek());
+      await issueShown(date);
       setState("made");
       await done();
     } catch (error) {
@@ -95,7 +119,7 @@ function IssueNow({ date, done }: { date: string; done: () => Promise<void> }) {
       <button
         type="button"
         class="main"
-        disabled={state === "making" || !author.value || !job.value}
+        disabled={state === "making" || !author.value || !job.value || !shown}
         onClick={() => void issueNow()}
       >
         {say(state === "making" ? "papers.issuing" : "papers.issue")}
@@ -103,6 +127,7 @@ function IssueNow({ date, done }: { date: string; done: () => Promise<void> }) {
       <p class="small" role="status">
         {state === "made" && say("papers.issued_now")}
         {!author.value && say("papers.name_first")}
+        {author.value && !shown && say("papers.not_saved")}
       </p>
       {state === "failed" && <p role="alert">{say("papers.failed", { why })}</p>}
     </div>

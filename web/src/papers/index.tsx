@@ -3,7 +3,7 @@
 import { useState } from "preact/hooks";
 import { astray } from "../answer/look";
 import { schemeWords } from "../answer/speak";
-import { chosenKey, first } from "../bench";
+import { chosenKey, faults, first } from "../bench";
 import { say } from "../words";
 import { dayOf, isDay } from "./day";
 import { Issued } from "./Issued";
@@ -51,6 +51,7 @@ function OfWhich() {
           scheme: schemeWords(answer.chosen.words),
         })}
       </p>
+      {faults.value.length > 0 && <p class="conditional">◇ {say("answer.of_before")}</p>}
       {answer.chosen.conditional_on.length > 0 && (
         <p class="conditional">◇ {say("papers.conditional")}</p>
       )}

@@ -1,7 +1,7 @@
 // Papers at the server: looked at, fetched as PDF, issued.
 
 import type { Issue, Job } from "../contract";
-import { call, NotThere, Refused } from "../keep/server";
+import { call, LONG_MS, NotThere, Refused } from "../keep/server";
 
 export interface Wish {
   job: Job;
@@ -20,10 +20,12 @@ export interface IssueWish {
   kinds?: string[];
   key?: string;
   date: string;
+  /** The revision on screen: the server freezes no other. */
+  revision: number;
 }
 
 export async function issue(id: string, wish: IssueWish, by: string): Promise<Issue> {
-  return call<Issue>(jobPapers(id), { method: "POST", body: wish, by });
+  return call<Issue>(jobPapers(id), { method: "POST", body: wish, by, wait: LONG_MS });
 }
 
 /** One paper as the server prints it; it keeps nothing of it. */

@@ -1,6 +1,6 @@
 // Before there can be an answer: what is missing, one thing at a time, and a way to give it.
 
-import { faults } from "../bench";
+import { faults, ofProgram } from "../bench";
 import { addBuilding, addStraightRun, freeSpot } from "../place/edits";
 import { EarthingField } from "../place/facts/Earthing";
 import { Loads } from "../place/facts/Loads";
@@ -69,7 +69,7 @@ function Faulty() {
 
 export function Guide() {
   const job = surveyed.value;
-  if (!job || faults.value.every((fault) => fault.code === "program")) return null;
+  if (!job || faults.value.every(ofProgram)) return null;
   if (hand.value.does !== "rest") return null;
   const step = nextStep(job);
   const lacking = step.step !== "done" && step.step !== "length";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { factOf, steps, valueOf, type Test } from "./expected";
-import { noteWithTime, together, type Held } from "./keep";
+import { noteWithTime, together } from "./keep";
 
 const test = (step: string, where: string): Test => ({
   step,
@@ -42,7 +42,7 @@ it("tells when a reading was taken that reaches the server late", () => {
 });
 
 it("shows readings of server and device in the order they were taken", () => {
-  const held: Held = {
+  const one = {
     fact: "zs: board",
     value: 0.3,
     unit: "Ω",
@@ -50,11 +50,11 @@ it("shows readings of server and device in the order they were taken", () => {
     note: "",
     by: "A",
     at: "2026-11-29T10:00:00Z",
-    held: true,
   };
-  const theirs = { ...held, held: undefined, reading: 4, at: "2026-11-29T11:00:00Z" };
-  expect(together([theirs as never], [held]).map((r) => r.at)).toEqual([
-    "2026-11-29T10:00:00Z",
-    "2026-11-29T11:00:00Z",
+  const held = { key: "reading/a/1", job: "a", id: "1", thing: { ...one, revision: 3 } };
+  const theirs = { ...one, reading: 4, at: "2026-11-29T11:00:00Z" };
+  expect(together([theirs], [held]).map((r) => [r.at, r.held])).toEqual([
+    ["2026-11-29T10:00:00Z", true],
+    ["2026-11-29T11:00:00Z", false],
   ]);
 });

@@ -8,7 +8,7 @@ import { author, chosenKey, first, job, jobId, serverThere } from "../bench";
 import { momentWords } from "../papers/day";
 import { say } from "../words";
 import { factOf, steps, valueOf, type StepOf, type Test } from "./expected";
-import { keep, readings, recall, type Kept } from "./keep";
+import { keep, letGo, readings, recall, type Kept } from "./keep";
 import "./readings.css";
 
 /** The engine names runs as the job does; people name buildings. */
@@ -28,8 +28,17 @@ function KeptRow({ one }: { one: Kept }) {
       <strong>{figure(one.value, one.unit, 6)}</strong>{" "}
       <span class="small">
         {[one.instrument, one.note, one.by, momentWords(one.at)].filter(Boolean).join(", ")}
-        {one.held && ` – ${say("readings.held")}`}
+        {one.held && !one.refused && ` – ${say("readings.held")}`}
       </span>
+      {one.refused && (
+        <span class="small" role="alert">
+          {" "}
+          {say("readings.refused", { says: one.refused })}{" "}
+          <button type="button" class="quiet" onClick={() => void letGo(one)}>
+            {say("readings.let_go")}
+          </button>
+        </span>
+      )}
     </li>
   );
 }
@@ -134,7 +143,7 @@ function TestRow({ test }: { test: Test }) {
       {kept.length > 0 && (
         <ul class="kept">
           {kept.map((one) => (
-            <KeptRow key={one.at} one={one} />
+            <KeptRow key={one.key} one={one} />
           ))}
         </ul>
       )}
@@ -170,7 +179,7 @@ function Others({ known }: { known: Set<string> }) {
       <p class="small">{say("readings.others_say")}</p>
       <ul class="kept">
         {others.map((one) => (
-          <li key={one.at + one.fact}>
+          <li key={one.key}>
             {one.fact}:{" "}
             <ul class="kept">
               <KeptRow one={one} />

@@ -1,9 +1,10 @@
-// Readings as they are kept: by the server, and on this device until the server has them.
+// Readings as they are kept: on this device until the server has them, then by the server.
 
-import { signal } from "@preact/signals";
-import { jobId, serverThere } from "../bench";
+import { effect, signal } from "@preact/signals";
+import { jobId, revision, revisionShown, serverThere } from "../bench";
 import type { Reading } from "../contract";
 import { cabinet } from "../keep/cabinet";
+import { Outbox, type Held, type Waiting } from "../keep/outbox";
 import { call, NotThere } from "../keep/server";
 import { say } from "../words";
 
@@ -15,27 +16,28 @@ export interface Written {
   note: string;
 }
 
-/** A reading of this device that the server does not have. */
-export interface Held extends Written {
+type Noted = Written & Waiting;
+
+export type Kept = Written & {
+  key: string;
   at: string;
   by: string;
-  held: true;
-}
-
-export type Kept = (Reading & { held?: false }) | Held;
+  /** Only this device has it. */
+  held: boolean;
+  refused?: string;
+};
 
 export const readings = signal<Kept[]>([]);
 
-const place = (id: string): string => `readings/${id}`;
 const address = (id: string): string => `/api/jobs/${encodeURIComponent(id)}/readings`;
 
 /** Those of the server and those still held here, in the order they were taken. */
-export function together(theirs: Reading[], held: Held[]): Kept[] {
-  return [...theirs, ...held].sort((a, b) => a.at.localeCompare(b.at));
-}
-
-async function heldHere(id: string): Promise<Held[]> {
-  return (await (await cabinet()).read<Held[]>(place(id))) ?? [];
+export function together(theirs: Reading[], held: Array<Held<Noted>>): Kept[] {
+  const all: Kept[] = [
+    ...theirs.map((one) => ({ ...one, key: String(one.reading), held: false })),
+    ...held.map(({ key, thing }) => ({ ...thing, key, held: true })),
+  ];
+  return all.sort((a, b) => a.at.localeCompare(b.at));
 }
 
 const LATE_MS = 60_000;
@@ -46,33 +48,38 @@ export function noteWithTime(note: string, at: string, now: Date): string {
   return [note, say("readings.taken", { at })].filter(Boolean).join("; ");
 }
 
-/** Sends what is held here, each once: what the server took is struck off before the next. */
-async function sendHeld(id: string): Promise<void> {
-  for (const one of await heldHere(id)) {
-    const { fact, value, unit, instrument, note, at } = one;
-    const said = noteWithTime(note, at, new Date());
-    await call<Reading>(address(id), {
-      method: "POST",
-      by: one.by,
-      body: { fact, value, unit, instrument, note: said },
-    });
-    await (await cabinet()).update<Held[]>(place(id), (all) => all?.filter((h) => h.at !== at));
+const outbox = new Outbox<Noted>("reading", cabinet, ({ job, id, thing }) => {
+  const { fact, value, unit, instrument, note, at, by, revision: of } = thing;
+  return call<Reading>(address(job), {
+    method: "POST",
+    by,
+    body: {
+      id, fact, value, unit, instrument, note: noteWithTime(note, at, new Date()),
+      ...(of === null ? {} : { revision: of }),
+    },
+  });
+});
+
+async function theirsOf(id: string): Promise<Reading[]> {
+  if (serverThere.peek() !== true) return [];
+  try {
+    await outbox.flush();
+    return (await call<{ readings: Reading[] }>(address(id))).readings;
+  } catch (error) {
+    if (!(error instanceof NotThere)) console.warn(error);
+    return [];
   }
 }
+
+let readingsOf: string | null = null;
 
 export async function recall(): Promise<void> {
   const id = jobId.peek();
   if (!id) return;
-  let theirs: Reading[] = [];
-  if (serverThere.peek() === true) {
-    try {
-      await sendHeld(id);
-      theirs = (await call<{ readings: Reading[] }>(address(id))).readings;
-    } catch (error) {
-      if (!(error instanceof NotThere)) console.warn(error);
-    }
-  }
-  const held = await heldHere(id);
+  if (readingsOf !== id) readings.value = [];
+  readingsOf = id;
+  const theirs = await theirsOf(id);
+  const held = await outbox.all(id);
   if (jobId.peek() === id) readings.value = together(theirs, held);
 }
 
@@ -80,7 +87,17 @@ export async function recall(): Promise<void> {
 export async function keep(written: Written, by: string): Promise<void> {
   const id = jobId.peek();
   if (!id) return;
-  const held: Held = { ...written, by, at: new Date().toISOString(), held: true };
-  await (await cabinet()).update<Held[]>(place(id), (all) => [...(all ?? []), held]);
+  const at = new Date().toISOString();
+  await outbox.add(id, { ...written, by, at, revision: revisionShown() });
   await recall();
 }
+
+/** Lets go of a reading that the server does not take. */
+export async function letGo({ key }: Kept): Promise<void> {
+  await outbox.remove(key);
+  await recall();
+}
+
+effect(() => {
+  if (serverThere.value === true && revision.value > 0) void outbox.flush().catch(console.warn);
+});

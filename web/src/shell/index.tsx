@@ -1,9 +1,10 @@
 import { useEffect, useRef } from "preact/hooks";
 import { Answer } from "../answer";
-import { clash, faults, job, mustPair, refused, working } from "../bench";
+import { clash, faults, job, mustPair, NOT_LOADED, ofProgram, refused, working } from "../bench";
 import { ClashView } from "../clash";
 import { History } from "../history";
 import { Jobs } from "../jobs";
+import { outdated, renew } from "../offline";
 import { Papers } from "../papers";
 import { Place } from "../place";
 import { Prices } from "../prices";
@@ -45,7 +46,7 @@ function Room() {
 
 /** What has to be said before anything else. */
 function Notices() {
-  const program = faults.value.find((fault) => fault.code === "program");
+  const program = faults.value.find(ofProgram);
   return (
     <div class="notices">
       {clash.value && place.value !== "clash" && (
@@ -63,7 +64,17 @@ function Notices() {
           {say("shell.refused", { says: refused.value.detail || refused.value.title })}
         </p>
       )}
-      {program && <p class="notice" role="alert">{say("shell.engine_missing")}</p>}
+      {program && (
+        <p class="notice" role="alert">
+          {say(program.code === NOT_LOADED ? "shell.engine_missing" : "shell.engine_broke")}
+        </p>
+      )}
+      {outdated.value && (
+        <p class="notice" role="alert">
+          {say("shell.outdated")}{" "}
+          <button type="button" onClick={() => void renew()}>{say("shell.renew")}</button>
+        </p>
+      )}
     </div>
   );
 }

@@ -3,7 +3,7 @@
 import { signal, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Shape } from "../answer/Mark";
-import { faults, first, said, working } from "../bench";
+import { faults, first, ofProgram, said, working } from "../bench";
 import type { First } from "../contract";
 import { say, type WordKey } from "../words";
 import { price } from "./format";
@@ -31,6 +31,7 @@ export function inShort(answer: First | null): Short {
   const none = (verdict: Verdict, words: WordKey): Short =>
     ({ verdict, words: say(words), price: "" });
   if (!answer) return none("not known", "shell.strip_unknown");
+  if (!line && answer.stopped) return none("not known", "shell.strip_stopped");
   if (!line) return none("fails", "shell.strip_none");
   const verdict = verdictOf(answer, !answer.sound || (line.conditional_on?.length ?? 0) > 0);
   return {
@@ -68,7 +69,7 @@ export function Strip() {
       <Shape verdict={verdict} />
       <span class="strip-words">
         <span class="unseen">{say("shell.strip")}: </span>
-        {fault && fault.code !== "program" ? say("shell.fault", { says: fault.says })
+        {fault && !ofProgram(fault) ? say("shell.fault", { says: fault.says })
           : fault ? say("shell.strip_unknown") : short.words}
       </span>
       <span class={`strip-price is-${verdict.replace(" ", "-")}`}>

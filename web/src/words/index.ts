@@ -2,6 +2,7 @@
 
 import answer from "./en/answer.json";
 import clash from "./en/clash.json";
+import devices from "./en/devices.json";
 import fact from "./en/fact.json";
 import history from "./en/history.json";
 import jobs from "./en/jobs.json";
@@ -13,7 +14,7 @@ import readings from "./en/readings.json";
 import shell from "./en/shell.json";
 
 const words = {
-  answer, clash, fact, history, jobs, papers, place, prices, questions, readings, shell,
+  answer, clash, devices, fact, history, jobs, papers, place, prices, questions, readings, shell,
 };
 
 type Words = typeof words;

@@ -1,0 +1,44 @@
+// @vitest-environment happy-dom
+import { render } from "preact";
+import { expect, it, vi } from "vitest";
+import type { First, Job } from "../contract";
+
+const asked: Array<{ done: (answer: unknown) => void; failed: (error: Error) => void }> = [];
+vi.mock("../engine", () => ({
+  work: () => new Promise((done, failed) => asked.push({ done, failed })),
+  workFirst: () => new Promise(() => {}),
+  clearSlow: () => {},
+  EngineFaults: class extends Error {},
+  NotLoaded: class extends Error {},
+  Overtaken: class extends Error {},
+}));
+
+const { first, job, jobId } = await import("../bench");
+const { useWork } = await import("./fetch");
+
+function Readings() {
+  const { answer, failed } = useWork("readings", {});
+  return <p>{JSON.stringify(answer)} {failed ? "failed" : ""}</p>;
+}
+
+const settled = () => new Promise((done) => setTimeout(done, 20));
+
+it("never shows under one job what another was answered", async () => {
+  const place = document.body.appendChild(document.createElement("div"));
+  jobId.value = "a";
+  job.value = {} as Job;
+  first.value = { job: "a" } as First;
+  render(<Readings />, place);
+  await settled();
+  asked.at(-1)!.done({ of: "a" });
+  await settled();
+  expect(place.textContent).toContain('"of":"a"');
+  jobId.value = "b";
+  first.value = null;
+  await settled();
+  expect(place.textContent).not.toContain('"of":"a"');
+  asked.at(-1)!.failed(new Error("unreachable"));
+  await settled();
+  expect(place.textContent).not.toContain('"of":"a"');
+  expect(place.textContent).toContain("failed");
+});

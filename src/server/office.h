@@ -17,7 +17,8 @@
 
 namespace toft::server {
 
-/// How long the engine is asked for one answer, in milliseconds. Then it stops, and says so.
+/// How long the engine is asked for one answer, in milliseconds. Then it stops where it next looks
+/// up (`levers` and `ask`: between two solutions of the job), and says so.
 inline constexpr double longest_work = 20'000;
 
 struct OfficeParts {

@@ -101,9 +101,9 @@ std::vector<Route> work_routes() {
         {Method::post,
          "/api/work/{verb}",
          "Asks the engine. With `Accept: text/event-stream` long work tells how far it is: events "
-         "`progress` {done, words}, at the end `result`; closing the connection stops it. After 20 "
-         "s "
-         "the answer is the best so far and says `stopped`.",
+         "`progress` {done, words}, at the end `result`; closing the connection stops it. "
+         "After 20 s it stops, `levers` and `ask` once the solution under way is found; the answer "
+         "is then the best so far and says `stopped`.",
          Entry::paired,
          Worker::bench,
          Body::work,

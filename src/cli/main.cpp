@@ -57,6 +57,10 @@ constexpr const char* exit_codes =
     "3 the program is at fault, 4 wrong usage, 5 sound only on conditions not yet known,\n"
     "6 asked to stop before it was through.";
 
+/// Of commands that judge no scheme.
+constexpr const char* plain_exit_codes =
+    "Exit codes: 0 done, 2 the input is at fault, 3 the program is at fault, 4 wrong usage.";
+
 constexpr const char* schemas =
     "JSON Schema of job, answer, ask, levers, tolerance, later, ground, dark, first or faults; "
     "api: OpenAPI of what is served";
@@ -251,16 +255,18 @@ void add_prices(CLI::App& app, PricesArguments& a) {
 void add_pocket(CLI::App& app, PocketArguments& a) {
     auto* pocket = app.add_subcommand(
         "pocket", "The page, the engine and a job as one file, for a phone without a network");
+    pocket->footer(plain_exit_codes);
     pocket->add_option("JOB", a.job, "job file, or - for standard input")->required();
     pocket->add_option("-o,--out", a.out, "file to write: my-job.html")->required();
 }
 
 void add_serve(CLI::App& app, ServeArguments& a) {
     auto* serve = app.add_subcommand("serve", "Serves the page to browsers on this machine");
+    serve->footer(plain_exit_codes);
     serve->add_option("--port", a.port, "port it listens on; 0 for any that is free")
         ->check(CLI::Range(0, 65535))
         ->capture_default_str();
-    serve->add_flag("--lan", a.lan, "to other devices of the network, too, once they paired");
+    serve->add_flag("--lan", a.lan, "to other devices of the network, too, once they are paired");
     serve->add_option("--data", a.data, "folder of the store (left out: the user's own)");
     serve->add_flag("--open", a.open, "shows the page in the browser");
 }

@@ -55,7 +55,6 @@ int serve(const ServeArguments& arguments) {
     start.milliseconds = now_milliseconds;
     start.say = say;
     if (arguments.open) start.ready = open_page;
-    say("jobs are kept in " + *path + "\n");
     const Faults faults = server::serve(start);
     return faults.empty() ? static_cast<int>(done)
                           : fault_exit(faults, false, "nothing is served:");

@@ -51,10 +51,13 @@ std::string place(std::string_view text, std::size_t byte) {
     return fmt::format("line {}, column {}", line, column);
 }
 
-/// Hears a text that is valid JSON and notes the pointers of keys that stand twice in one object.
-/// (The library's own callbacks cost the square of a list's length.)
-class KeyWatch {
+/// Hears a text value by value, before any tree is made: stops at one value too many, and notes the
+/// pointers of keys that stand twice in one object. (The library's own callbacks cost the square of
+/// a list's length.)
+class Watch {
 public:
+    explicit Watch(std::size_t most_values) : most_values_(most_values) {}
+
     bool null() { return step(); }
     bool boolean(bool) { return step(); }
     bool number_integer(Json::number_integer_t) { return step(); }
@@ -86,6 +89,7 @@ public:
 
     std::set<std::string> repeated;
     std::optional<std::size_t> misplaced;  ///< where the text is no JSON
+    bool crowded = false;                  ///< it holds more values than are read
 
 private:
     struct Place {
@@ -98,17 +102,27 @@ private:
     bool open(bool list) {
         open_.emplace_back();
         open_.back().list = list;
-        return true;
+        return count();
     }
     bool close() {
         open_.pop_back();
-        return step();
+        return pass();
     }
     bool step() {
+        pass();
+        return count();
+    }
+    bool pass() {
         if (!open_.empty()) ++open_.back().index;
         return true;
     }
+    bool count() {
+        crowded = ++values_ > most_values_;
+        return !crowded;
+    }
 
+    std::size_t most_values_;
+    std::size_t values_ = 0;
     std::vector<Place> open_;
 };
 
@@ -136,8 +150,13 @@ Faults unfit(std::string_view text, const Bounds& bounds) {
 Outcome<Json> parse_document(std::string_view text, const Bounds& bounds) {
     Faults faults = unfit(text, bounds);
     if (!faults.empty()) return failed(std::move(faults));
-    KeyWatch watch;
+    Watch watch(bounds.values);
     const bool valid = Json::sax_parse(text.begin(), text.end(), &watch);
+    if (watch.crowded) {
+        return failed(text_fault(
+            "too-many",
+            fmt::format("the text holds more than {} values; no more are read", bounds.values)));
+    }
     Json json = valid ? Json::parse(text.begin(), text.end(), nullptr, false)
                       : Json(Json::value_t::discarded);
     if (json.is_discarded()) {

@@ -1,6 +1,7 @@
 #pragma once
-// JSON text to a tree, with everything hostile refused first: size, depth, crowded objects, bad
-// UTF-8, repeated keys, numbers out of range. For the rooms that handle JSON: codec, merge, store.
+// JSON text to a tree, with everything hostile refused first: size, depth, crowded objects, too
+// many values, bad UTF-8, repeated keys, numbers out of range. For the rooms that handle JSON:
+// codec, merge, store.
 
 #include "base/outcome.h"
 #include "codec/limits.h"
@@ -18,6 +19,7 @@ struct Bounds {
     std::size_t bytes = largest_document;
     std::size_t depth = deepest_document;
     std::size_t keys = most_keys;
+    std::size_t values = most_values;  ///< objects and lists among them
 };
 
 /// Parses a whole document.

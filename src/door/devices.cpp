@@ -8,7 +8,9 @@ namespace toft::server {
 namespace {
 
 constexpr const char* beginning = "device:";
-constexpr const char* cookie_name = "toft-pair=";
+constexpr std::size_t most_secrets = 8;  // looked at in one request
+
+std::string cookie_name(std::uint16_t port) { return "toft-pair-" + std::to_string(port) + "="; }
 
 /// A part of the digest tells devices apart and opens nothing.
 std::string short_name(const std::string& digest) { return digest.substr(0, 12); }
@@ -47,11 +49,14 @@ Outcome<std::string> Devices::add(store::Store& store, const std::string& name,
     return secret;
 }
 
-bool Devices::known(const std::string& secret) const {
-    if (secret.empty()) return false;
-    const std::string key = digest(secret);
-    const std::lock_guard lock(mutex_);
-    return by_digest_.count(key) == 1;
+std::string Devices::named(const std::vector<std::string>& secrets) const {
+    for (const std::string& secret : secrets) {
+        const std::string key = digest(secret);
+        const std::lock_guard lock(mutex_);
+        const auto found = by_digest_.find(key);
+        if (found != by_digest_.end()) return found->second.device;
+    }
+    return "";
 }
 
 std::vector<Device> Devices::all() const {
@@ -77,21 +82,22 @@ Outcome<bool> Devices::forget(store::Store& store, const std::string& device) {
     return true;
 }
 
-std::string secret_in(const std::string& cookies) {
-    const std::string name = cookie_name;
-    for (std::size_t at = 0; at < cookies.size();) {
+std::vector<std::string> secrets_in(const std::string& cookies, std::uint16_t port) {
+    const std::string name = cookie_name(port);
+    std::vector<std::string> secrets;
+    for (std::size_t at = 0; at < cookies.size() && secrets.size() < most_secrets;) {
         const std::size_t end = std::min(cookies.find(';', at), cookies.size());
         while (at < end && cookies[at] == ' ') ++at;
         if (cookies.compare(at, name.size(), name) == 0) {
-            return cookies.substr(at + name.size(), end - at - name.size());
+            secrets.push_back(cookies.substr(at + name.size(), end - at - name.size()));
         }
         at = end + 1;
     }
-    return "";
+    return secrets;
 }
 
-std::string cookie_of(const std::string& secret) {
-    return cookie_name + secret + "; HttpOnly; SameSite=Strict; Path=/; Max-Age=31536000";
+std::string cookie_of(const std::string& secret, std::uint16_t port) {
+    return cookie_name(port) + secret + "; HttpOnly; SameSite=Strict; Path=/; Max-Age=31536000";
 }
 
 }  // namespace toft::server

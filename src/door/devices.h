@@ -5,6 +5,7 @@
 #include "base/outcome.h"
 #include "store/store.h"
 
+#include <cstdint>
 #include <map>
 #include <mutex>
 #include <optional>
@@ -27,7 +28,9 @@ public:
 
     /// Lets a device in; the secret it must show from then on.
     Outcome<std::string> add(store::Store& store, const std::string& name, const std::string& at);
-    bool known(const std::string& secret) const;
+    /// Short name of the device that one of these was given to; empty where there is none.
+    std::string named(const std::vector<std::string>& secrets) const;
+    bool known(const std::vector<std::string>& secrets) const { return !named(secrets).empty(); }
     std::vector<Device> all() const;
     /// False where there is none of that name.
     Outcome<bool> forget(store::Store& store, const std::string& device);
@@ -37,10 +40,11 @@ private:
     std::map<std::string, Device> by_digest_;
 };
 
-/// The secret among cookies; empty where there is none.
-std::string secret_in(const std::string& cookies);
+/// Every secret among cookies that a server at that port gave. Cookies know no port, so that their
+/// name says it: two servers on one machine leave each other's alone.
+std::vector<std::string> secrets_in(const std::string& cookies, std::uint16_t port);
 
 /// Value of a Set-Cookie header.
-std::string cookie_of(const std::string& secret);
+std::string cookie_of(const std::string& secret, std::uint16_t port);
 
 }  // namespace toft::server

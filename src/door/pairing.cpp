@@ -32,9 +32,19 @@ std::string Pairing::renew(double now) {
     return shown(now);
 }
 
+std::optional<std::string> Pairing::renewed_if_expired(double now) {
+    {
+        const std::lock_guard lock(mutex_);
+        if (valid(now)) return std::nullopt;
+        code_ = random_letters(code_length, code_letters);
+        made_ = now;
+    }
+    return shown(now);
+}
+
 std::string Pairing::shown(double now) const {
     const std::lock_guard lock(mutex_);
-    if (code_.empty() || now - made_ > code_life) return "";
+    if (!valid(now)) return "";
     return code_.substr(0, code_length / 2) + "-" + code_.substr(code_length / 2);
 }
 
@@ -46,7 +56,7 @@ double Pairing::seconds_left(double now) const {
 Pairing::Answer Pairing::knock(const std::string& code, double now) {
     const std::lock_guard lock(mutex_);
     if (now < next_try_) return {Knock::wait, next_try_ - now};
-    if (code_.empty() || now - made_ > code_life) return {Knock::expired, 0};
+    if (!valid(now)) return {Knock::expired, 0};
     if (same_secret(bare(code), code_)) {
         code_.clear();
         wrong_ = 0;

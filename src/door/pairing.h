@@ -3,6 +3,7 @@
 // code off its screen and types it there. Keeps no clock: seconds are arguments.
 
 #include <mutex>
+#include <optional>
 #include <string>
 
 namespace toft::server {
@@ -33,6 +34,9 @@ public:
     /// A new code in place of the old one; wrong tries are forgotten.
     std::string renew(double now);
 
+    /// A new code where none is valid: nothing otherwise. Wrong tries are not forgotten.
+    std::optional<std::string> renewed_if_expired(double now);
+
     /// The code, grouped for reading; empty when it is no longer valid.
     std::string shown(double now) const;
     double seconds_left(double now) const;
@@ -41,6 +45,8 @@ public:
     Answer knock(const std::string& code, double now);
 
 private:
+    bool valid(double now) const { return !code_.empty() && now - made_ <= code_life; }
+
     mutable std::mutex mutex_;
     std::string code_;
     double made_ = 0;

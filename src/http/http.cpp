@@ -44,6 +44,11 @@ Request request_of(const Parser& parser, const Peer& peer) {
     return request;
 }
 
+Framing framing_of(const Parser& parser) {
+    constexpr auto coding = http::field::transfer_encoding;
+    return {parser.get().version(), parser.get().count(coding), text_of(parser.get()[coding])};
+}
+
 /// What a connection that could not be read is told; none where nobody would hear it.
 std::optional<Response> complaint(const Error& error) {
     if (error == http::error::header_limit) {
@@ -82,7 +87,7 @@ private:
     Awaitable<bool> send(std::string_view bytes);
     Awaitable<void> send_events(std::shared_ptr<Channel> channel);
     Awaitable<void> close_kindly();
-    Awaitable<bool> refuse(Response response);
+    Awaitable<bool> complain(Error error);
     void watch(std::function<void()> on_gone);
 
     Beast& server_;
@@ -145,8 +150,6 @@ private:
     std::unique_ptr<Pool> bench_;
 };
 
-// One connection ----------------------------------------------------------------------------------
-
 Awaitable<void> Session::run() {
     bool more = true;
     while (more) more = co_await turn();
@@ -155,10 +158,8 @@ Awaitable<void> Session::run() {
 }
 
 Awaitable<void> Session::turn_away() {
-    Response full = problem(503, "too many connections are open", "try again in a moment");
-    full.headers.emplace_back("Retry-After", "1");
-    WireMode mode;
-    mode.keep_alive = false;
+    Response full = busy("too many connections are open");
+    constexpr WireMode mode{false};
     co_await write(std::move(full), mode);
     co_await close_kindly();
 }
@@ -203,11 +204,11 @@ Awaitable<bool> Session::turn() {
     co_return written&& mode.keep_alive && !server_.stopping();
 }
 
-/// The last word on this connection.
-Awaitable<bool> Session::refuse(Response response) {
-    WireMode mode;
-    mode.keep_alive = false;
-    co_await write(std::move(response), mode);
+/// The last word on this connection, where anybody would hear it.
+Awaitable<bool> Session::complain(Error error) {
+    std::optional<Response> said = complaint(error);
+    constexpr WireMode mode{false};
+    if (said) co_await write(std::move(*said), mode);
     co_return false;
 }
 
@@ -222,20 +223,28 @@ Awaitable<bool> Session::read_head(Parser& parser) {
         buffer_.commit(got);
     }
     stream_.expires_after(server_.limits.header_time);
-    co_await http::async_read_header(stream_, buffer_, parser, noting(error));
+    while (!parser.is_header_done() && !error) {
+        const net::const_buffer got = buffer_.data();
+        const std::string_view head(static_cast<const char*>(got.data()), got.size());
+        if (has_folded_line(head)) error = http::error::bad_obs_fold;
+        if (!error) buffer_.consume(parser.put(got, error));
+        if (error != http::error::need_more) continue;
+        const auto room = buffer_.prepare(4096);
+        const std::size_t more = co_await stream_.async_read_some(room, noting(error));
+        buffer_.commit(more);
+    }
     busy_ = true;
+    if (!error && !ends_clearly(framing_of(parser))) error = http::error::bad_transfer_encoding;
     if (!error) co_return true;
-    std::optional<Response> said = complaint(error);
-    if (said) co_await refuse(std::move(*said));
-    co_return false;
+    const bool more = co_await complain(error);
+    co_return more;
 }
 
 Awaitable<bool> Session::read_body(Parser& parser, const Admission& admission) {
     const auto length = parser.content_length();
     if (length && *length > admission.body_limit) {
-        std::optional<Response> too_large = complaint(http::error::body_limit);
-        co_await refuse(std::move(*too_large));
-        co_return false;
+        const bool more = co_await complain(http::error::body_limit);
+        co_return more;
     }
     parser.body_limit(admission.body_limit);
     if (parser.is_done()) co_return true;
@@ -247,9 +256,8 @@ Awaitable<bool> Session::read_body(Parser& parser, const Admission& admission) {
     stream_.expires_after(server_.limits.body_time);
     co_await http::async_read(stream_, buffer_, parser, noting(error));
     if (!error) co_return true;
-    std::optional<Response> said = complaint(error);
-    if (said) co_await refuse(std::move(*said));
-    co_return false;
+    const bool more = co_await complain(error);
+    co_return more;
 }
 
 /// Calls `on_gone` if the other side closes before it sends anything more.
@@ -284,11 +292,7 @@ Awaitable<Response> Session::worked(Request request, Worker worker) {
         });
         if (then) then();
     });
-    if (!taken) {
-        Response full = problem(503, "too much waits to be done", "try again in a moment");
-        full.headers.emplace_back("Retry-After", "1");
-        co_return full;
-    }
+    if (!taken) co_return busy("too much waits to be done");
     stream_.expires_never();
     watch([gone = gone_] { *gone = true; });
     Error error;
@@ -372,8 +376,6 @@ Awaitable<void> Session::close_kindly() {
     }
     stream_.close();
 }
-
-// The listener ------------------------------------------------------------------------------------
 
 Error open_at(tcp::acceptor& acceptor, const tcp::endpoint& where) {
     Error error;

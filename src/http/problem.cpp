@@ -37,6 +37,12 @@ Response problem(unsigned status, const std::string& title, const Faults& faults
     return written(status, body);
 }
 
+Response busy(const std::string& title) {
+    Response response = problem(503, title, "try again in a moment");
+    response.headers.emplace_back("Retry-After", "1");
+    return response;
+}
+
 void dress(Response& response) {
     const auto has = [&](std::string_view name) {
         for (const auto& header : response.headers) {

@@ -14,6 +14,9 @@ Response problem(unsigned status, const std::string& title, const std::string& d
 /// With the faults of `toft-faults/1`; the first gives the detail.
 Response problem(unsigned status, const std::string& title, const Faults& faults);
 
+/// Told to come again in a moment, with Retry-After.
+Response busy(const std::string& title);
+
 /// The caution that every answer carries: no cross-site reading, no guessing of types, no framing.
 void dress(Response& response);
 

@@ -94,6 +94,22 @@ Headers headers_of(const std::function<std::string(const char*)>& value) {
     return headers;
 }
 
+bool ends_clearly(const Framing& framing) {
+    if (framing.codings == 0) return true;
+    std::string coding = framing.transfer_encoding;
+    for (char& c : coding) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return framing.codings == 1 && framing.version >= 11 && coding == "chunked";
+}
+
+bool has_folded_line(std::string_view head) {
+    head = head.substr(0, head.find("\r\n\r\n"));
+    for (std::size_t at = head.find('\n'); at != std::string_view::npos;
+         at = head.find('\n', at + 1)) {
+        if (at + 1 < head.size() && (head[at + 1] == ' ' || head[at + 1] == '\t')) return true;
+    }
+    return false;
+}
+
 Faults listening_fault(const Unheard& unheard) {
     const std::string says =
         unheard.taken

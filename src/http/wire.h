@@ -22,6 +22,20 @@ Method method_of(const std::string& name);
 /// What is read of the headers, each asked for by name; `hosts` is left at 0.
 Headers headers_of(const std::function<std::string(const char*)>& value);
 
+/// What of a request's headers says where it ends.
+struct Framing {
+    unsigned version = 11;          ///< of HTTP: 11 for 1.1
+    std::size_t codings = 0;        ///< how many Transfer-Encoding headers were sent
+    std::string transfer_encoding;  ///< the first of them
+};
+
+/// Whether it is known where the request ends: the only transfer coding is `chunked`, said once and
+/// alone (RFC 9112, 6.1 and 6.3). Whoever reads on after another takes a body for a request.
+bool ends_clearly(const Framing& framing);
+
+/// Whether a header goes on in a second line (RFC 9112, 5.2). Looks no further than the empty line.
+bool has_folded_line(std::string_view head);
+
 /// An address that nothing can listen on.
 struct Unheard {
     std::string address;

@@ -17,7 +17,8 @@ Response about(Office& office, const Call& call) {
     told["by"] = undone(call.request.headers.by).value_or("");
     told["lan"] = office.door.lan;
     told["paired"] =
-        call.request.peer.loopback || office.devices.known(secret_in(call.request.headers.cookie));
+        call.request.peer.loopback ||
+        office.devices.known(secrets_in(call.request.headers.cookie, office.door.port));
     return json(told);
 }
 

@@ -1,6 +1,7 @@
 // Jobs out of this store and into another.
 
 #include "door/secret.h"
+#include "server/price_book.h"
 #include "server/told.h"
 #include "store/transfer.h"
 
@@ -37,8 +38,9 @@ std::string fresh_id() {
 
 Response import_all(Office& office, const Call& call) {
     return with_store(office, [&](store::Store& store) {
-        const auto taken =
-            store::import_text(store, call.request.body, act_of(call, "imported"), fresh_id);
+        const auto taken = store::import_text(
+            store, call.request.body, act_of(call, "imported"), fresh_id,
+            [&](const store::OwnPrices& prices) { return faults_of_book(office, prices); });
         if (!taken) return refused(taken.error());
         Json list = Json::array();
         for (const store::Imported& one : *taken) {

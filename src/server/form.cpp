@@ -8,6 +8,8 @@ namespace toft::server {
 
 namespace {
 
+constexpr double largest_whole = 9007199254740992.0;  // 2^53
+
 struct Said {
     const char* code;
     unsigned status;
@@ -22,7 +24,7 @@ constexpr Said statuses[] = {
     {"old-base", 409, "the job was changed meanwhile"},
     {"nothing-to-undo", 409, "there is nothing to undo"},
     {"nothing-to-redo", 409, "there is nothing to redo"},
-    {"taken", 409, "another job has that id"},
+    {"taken", 409, "something else has that id"},
     {"photo-size", 413, "the photo is too large"},
     {"too-large", 413, "there is too much of it"},
     {"photo-type", 415, "that is no picture that can be kept"},
@@ -112,8 +114,13 @@ std::optional<double> Form::number(const char* key, codec::Range range, bool req
     return reader_ ? reader_->number(key, range, required) : std::nullopt;
 }
 
+std::optional<long> Form::maybe_whole(const char* key) {
+    const auto found = number(key, {1, largest_whole, true}, false);
+    return found ? std::optional(static_cast<long>(*found)) : std::nullopt;
+}
+
 long Form::whole(const char* key) {
-    const auto found = number(key, {0, 9007199254740992.0, true}, true);
+    const auto found = number(key, {0, largest_whole, true}, true);
     return found ? static_cast<long>(*found) : 0;
 }
 

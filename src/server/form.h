@@ -23,8 +23,9 @@ public:
     /// An object, as JSON text; empty when left out.
     std::string document(const char* key, bool required = true);
     std::optional<double> number(const char* key, codec::Range range, bool required = false);
-    long whole(const char* key);  ///< 0 to 2^53, required
-    bool flag(const char* key);   ///< required
+    long whole(const char* key);                       ///< 0 to 2^53, required
+    std::optional<long> maybe_whole(const char* key);  ///< 1 to 2^53
+    bool flag(const char* key);                        ///< required
     std::vector<std::string> texts(const char* key);
 
     /// True where nothing is at fault. Refuses all keys that were not asked for: call last.

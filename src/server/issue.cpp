@@ -53,14 +53,6 @@ Outcome<std::size_t> place_of(const answer::Answer& answer, const PapersWish& wi
 
 std::string ending_of(const std::string& name) { return name.substr(name.find_last_of('.') + 1); }
 
-std::string type_of(const std::string& name) {
-    const std::string ending = ending_of(name);
-    if (ending == "pdf") return "application/pdf";
-    if (ending == "csv") return "text/csv; charset=utf-8";
-    if (ending == "dxf") return "image/vnd.dxf";
-    return "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-}
-
 std::string title_of(const std::string& name) {
     const std::string stem = name.substr(0, name.find_last_of('.'));
     if (name == pack::whole_name) return "All papers";
@@ -102,9 +94,12 @@ Outcome<Papers> make_papers(const PapersOf& with, const std::string& text, const
     if (!job) return failed(job.error());
     answer::Question question{with.stock.catalogue, with.stock.book, *job};
     question.milliseconds = with.milliseconds;
-    question.go_on = [&](const answer::Progress&) { return !with.gone; };
+    question.go_on = [&](const answer::Progress&) { return with.go_on(); };
     const answer::Answer answer = designed(question, wish);
-    if (answer.search.stopped) return failed(fault("stopped", "", "stopped: no paper is made"));
+    if (answer.search.stopped) {
+        return failed(
+            fault("stopped", "", "stopped before every scheme was looked at: no paper is made"));
+    }
     const auto index = place_of(answer, wish);
     if (!index) return failed(index.error());
     const bool scheme = *index < answer.schemes.size();
@@ -124,7 +119,7 @@ Outcome<Papers> make_papers(const PapersOf& with, const std::string& text, const
     if (!faults.empty()) return failed(faults);
     Papers papers{{}, scheme ? answer.schemes[*index].words : ""};
     for (pack::File& file : pack->files) {
-        papers.files.push_back({file.name, title_of(file.name), type_of(file.name),
+        papers.files.push_back({file.name, title_of(file.name), store::paper_type(file.name),
                                 file.bytes.size(), std::move(file.bytes)});
     }
     return papers;

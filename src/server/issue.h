@@ -6,7 +6,7 @@
 #include "request/bench.h"
 #include "store/papers.h"
 
-#include <atomic>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -23,7 +23,7 @@ struct PapersWish {
 struct PapersOf {
     const request::Stock& stock;
     const print::Fonts& fonts;
-    const std::atomic<bool>& gone;  ///< nobody waits for them any more
+    std::function<bool()> go_on;  ///< whether it is still worth while to look for schemes
     double (*milliseconds)();
 };
 

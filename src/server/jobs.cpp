@@ -143,7 +143,13 @@ Response hear_job(Office& office, const Call& call) {
         const std::string& id = call.parts.at("id");
         Response stream;
         stream.type = "text/event-stream";
-        stream.channel = office.listeners.listen(id);  // first, so that nothing is missed
+        const auto secrets = secrets_in(call.request.headers.cookie, office.door.port);
+        const std::string device = office.devices.named(secrets);
+        stream.channel = office.listeners.listen(id, device);  // first, so that nothing is missed
+        const bool elsewhere = office.door.lan && !call.request.peer.loopback;
+        if (elsewhere && !office.devices.known(secrets)) {  // forgotten meanwhile
+            return problem(401, "this device is not paired");
+        }
         const auto state = store::load(store, id);
         if (!state) return refused(state.error());
         stream.channel->event("revision",

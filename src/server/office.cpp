@@ -17,8 +17,14 @@ std::string Office::address() const {
     return fmt::format("http://{}:{}/", host, door.port);
 }
 
-void Office::show_code() {
-    const std::string code = pairing.renew(seconds());
+void Office::show_code() { say_code(pairing.renew(seconds())); }
+
+void Office::show_code_if_expired() {
+    const auto code = pairing.renewed_if_expired(seconds());
+    if (code) say_code(*code);
+}
+
+void Office::say_code(const std::string& code) const {
     if (!parts.say) return;
     parts.say(fmt::format(
         "\n{}\nOther devices: open {} and type the code {} within {:.0f} minutes, "

@@ -31,8 +31,9 @@ Response knock(Office& office, const Call& call) {
         return response;
     }
     if (answer.knock == Knock::expired) {
+        office.show_code_if_expired();
         return problem(403, "the code is no longer valid",
-                       "ask for a new one at the machine that runs toft");
+                       "a new one is on the screen of the machine that runs toft: type that one");
     }
     if (answer.knock == Knock::wrong) {
         Response response = problem(403, "that is not the code",
@@ -46,7 +47,7 @@ Response knock(Office& office, const Call& call) {
         if (!secret) return refused(secret.error());
         Response let_in;
         let_in.status = 204;
-        let_in.headers.emplace_back("Set-Cookie", cookie_of(*secret));
+        let_in.headers.emplace_back("Set-Cookie", cookie_of(*secret, office.door.port));
         return let_in;
     });
 }
@@ -90,6 +91,7 @@ Response forget_device(Office& office, const Call& call) {
         const auto there = office.devices.forget(store, call.parts.at("device"));
         if (!there) return refused(there.error());
         if (!*there) return problem(404, "there is no such device");
+        office.listeners.put_out(call.parts.at("device"));
         Response done;
         done.status = 204;
         return done;

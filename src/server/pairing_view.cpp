@@ -30,7 +30,7 @@ button { margin-top: 1.5rem; background: #1c1a17; color: #fbf8f2; }
 <h1>Pair this device</h1>
 <p>The machine that runs toft shows a code of eight letters and digits on its screen.
 Type it here.</p>
-<form id="form" action="/" method="get">
+<form id="form" method="post">
 <label for="code">Code</label>
 <input id="code" name="code" autocomplete="off" autocapitalize="characters" spellcheck="false"
   required maxlength="12">

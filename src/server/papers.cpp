@@ -9,6 +9,8 @@ namespace toft::server {
 
 namespace {
 
+constexpr const char* pdf_type = "application/pdf";
+
 std::string today() { return now_text().substr(0, 10); }
 
 PapersWish wish_of(Form& form) {
@@ -31,18 +33,31 @@ Outcome<Papers> made(Office& office, const Call& call, const std::string& job,
         own ? std::optional<std::string>(own->csv) : std::nullopt;
     const request::Stock* stock = (*bench)->stock(own ? own->name : "", csv, faults);
     if (!stock) return failed(faults);
-    return make_papers({*stock, *office.parts.fonts, *call.request.gone, office.parts.milliseconds},
-                       job, wish);
+    const double began = office.parts.milliseconds();
+    const auto go_on = [&] { return office.in_time(began, *call.request.gone); };
+    return make_papers({*stock, *office.parts.fonts, go_on, office.parts.milliseconds}, job, wish);
+}
+
+/// Nobody is to sign papers for another job than the one before them.
+Fault not_seen(long seen, long current) {
+    return {"old-base",
+            "/revision",
+            "the job is at revision " + std::to_string(current) + " by now, not " +
+                std::to_string(seen) + ": load it, look at it again and issue then",
+            "",
+            {}};
 }
 
 Response issue_papers(Office& office, const Call& call) {
     Form form(call.request.body);
     PapersWish wish = wish_of(form);
     wish.kinds = form.texts("kinds");
+    const auto seen = form.maybe_whole("revision");
     if (!form.fine()) return refused(form.faults());
     return with_store(office, [&](store::Store& store) {
         const auto state = store::load(store, call.parts.at("id"));
         if (!state) return refused(state.error());
+        if (seen && *seen != state->revision) return refused({not_seen(*seen, state->revision)});
         const auto own = store::own_prices(store);
         if (!own) return refused(own.error());
         auto papers = made(office, call, state->job, wish, *own);
@@ -63,14 +78,26 @@ Response list_issues(Office& office, const Call& call) {
     });
 }
 
+/// The headers of a paper, whatever the store says of its type: nothing in it may run as a page of
+/// this server. (Browsers show no PDF within a sandbox, and run nothing of one outside their
+/// viewer.)
+Response paper_of(const std::string& name) {
+    Response paper;
+    paper.type = store::paper_type(name);
+    const bool pdf = paper.type == pdf_type;
+    if (paper.type.empty()) paper.type = "application/octet-stream";
+    paper.headers = {
+        {"Content-Disposition", (pdf ? "inline" : "attachment") + ("; filename=\"" + name + "\"")}};
+    if (!pdf) paper.headers.emplace_back("Content-Security-Policy", "default-src 'none'; sandbox");
+    return paper;
+}
+
 Response show_paper(Office& office, const Call& call) {
     return with_store(office, [&](store::Store& store) {
         auto file = store::paper(store, number_of(call.parts.at("issue")), call.parts.at("name"));
         if (!file) return refused(file.error());
-        Response shown;
-        shown.type = file->type;
-        shown.headers = {{"Content-Disposition", "inline; filename=\"" + file->name + "\""},
-                         {"Cache-Control", "private, max-age=31536000, immutable"}};
+        Response shown = paper_of(file->name);
+        shown.headers.emplace_back("Cache-Control", "private, max-age=31536000, immutable");
         shown.body = std::move(file->bytes);
         return shown;
     });
@@ -92,10 +119,7 @@ Response preview(Office& office, const Call& call) {
     }
     auto papers = made(office, call, job, wish, own);
     if (!papers) return refused(papers.error());
-    Response shown;
-    shown.type = "application/pdf";
-    shown.headers = {
-        {"Content-Disposition", "inline; filename=\"" + papers->files.front().name + "\""}};
+    Response shown = paper_of(papers->files.front().name);
     shown.body = std::move(papers->files.front().bytes);
     return shown;
 }
@@ -118,7 +142,9 @@ std::vector<Route> paper_routes() {
          list_issues},
         {Method::post,
          "/api/jobs/{id}/papers",
-         "Makes the papers of a job as it stands and freezes them.",
+         "Makes the papers of a job as it stands and freezes them. With `revision` only where that "
+         "is "
+         "the current one.",
          Entry::paired,
          Worker::bench,
          Body::json,
@@ -127,6 +153,7 @@ std::vector<Route> paper_routes() {
          {},
          {{201, "application/json", "Issue", "Issued; the files never change."},
           no_job,
+          {409, "application/problem+json", "Problem", "The job is at another revision by now."},
           {422, "application/problem+json", "Problem",
            "The job is at fault, nothing is sound, or the wish is none that can be met."}},
          issue_papers},

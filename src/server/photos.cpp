@@ -24,8 +24,12 @@ std::string in_query(const Call& call, const char* name) {
 Response add_photo(Office& office, const Call& call) {
     return with_store(office, [&](store::Store& store) {
         const std::string& sent = call.request.headers.type;
-        store::NewPhoto photo{call.parts.at("id"), in_query(call, "fact"), in_query(call, "note"),
-                              sent.substr(0, sent.find(';')), call.request.body};
+        const std::string revision = in_query(call, "revision");
+        const store::NewPhoto photo{
+            call.parts.at("id"),    in_query(call, "fact"),
+            in_query(call, "note"), sent.substr(0, sent.find(';')),
+            call.request.body,      revision.empty() ? 0 : number_of(revision),
+            in_query(call, "id")};
         const auto added = store::add_photo(store, photo, act_of(call, ""));
         if (!added) return refused(added.error());
         Response made = json(photo_json(*added), 201);
@@ -60,7 +64,8 @@ Response delete_photo(Office& office, const Call& call) {
 }  // namespace
 
 std::vector<Route> photo_routes() {
-    const Gives no_job = {404, "application/problem+json", "Problem", "There is no such job."};
+    const Gives no_job = {404, "application/problem+json", "Problem",
+                          "There is no such job or revision."};
     const Gives no_photo = {404, "application/problem+json", "Problem", "There is no such photo."};
     return {
         {Method::get,
@@ -83,9 +88,12 @@ std::vector<Route> photo_routes() {
          photo_body,
          "",
          {{"fact", false, "JSON pointer of the fact it shows; left out: the whole job."},
-          {"note", false, "Words to it."}},
-         {{201, "application/json", "Photo", "Kept."},
+          {"note", false, "Words to it."},
+          {"revision", false, "That the pointer was meant in; left out: the current one."},
+          {"id", false, "What the device calls it: sent again, it is kept once."}},
+         {{201, "application/json", "Photo", "Kept, or was before under that id."},
           no_job,
+          {409, "application/problem+json", "Problem", "A photo of another job has that id."},
           {413, "application/problem+json", "Problem", "It is larger than 8 MiB."},
           {415, "application/problem+json", "Problem", "It is no such picture."},
           {422, "application/problem+json", "Problem", "The pointer is none."}},

@@ -2,6 +2,7 @@
 
 #include "http/problem.h"
 #include "price/book.h"
+#include "server/price_book.h"
 #include "server/told.h"
 #include "store/settings.h"
 #include "tables/embedded.h"
@@ -11,6 +12,7 @@ namespace toft::server {
 namespace {
 
 constexpr std::size_t largest_book = 900u << 10;  // bytes; its body is bounded anyway
+constexpr std::size_t longest_book_name = 200;    // bytes
 
 Response show_prices(Office& office, const Call&) {
     return with_store(office, [&](store::Store& store) {
@@ -25,15 +27,14 @@ Response show_prices(Office& office, const Call&) {
 
 Response set_prices(Office& office, const Call& call) {
     Form form(call.request.body);
-    const store::OwnPrices prices{form.needed("name", 200), form.needed("csv", largest_book)};
+    const store::OwnPrices prices{form.needed("name", longest_book_name),
+                                  form.needed("csv", largest_book)};
     if (!form.fine()) return refused(form.faults());
-    auto bench = office.benches.take();
-    if (!bench) return refused(bench.error());
-    const auto book = price::read_book(prices.name, prices.csv, (*bench)->stock().catalogue);
-    if (!book) return problem(422, "the price book cannot be used", book.error());
+    const Faults faults = faults_of_book(office, prices);
+    if (!faults.empty()) return problem(422, "the price book cannot be used", faults);
     return with_store(office, [&](store::Store& store) {
-        const Faults faults = store::set_own_prices(store, prices);
-        if (!faults.empty()) return refused(faults);
+        const Faults kept = store::set_own_prices(store, prices);
+        if (!kept.empty()) return refused(kept);
         return json({{"own", true}, {"name", prices.name}, {"csv", prices.csv}});
     });
 }
@@ -49,6 +50,23 @@ Response drop_prices(Office& office, const Call&) {
 }
 
 }  // namespace
+
+Faults faults_of_book(Office& office, const store::OwnPrices& prices) {
+    if (prices.name.empty() || prices.name.size() > longest_book_name) {
+        return {{"out-of-range",
+                 "/name",
+                 "a price book has a name of 1 to " + std::to_string(longest_book_name) + " bytes",
+                 "",
+                 {}}};
+    }
+    if (prices.csv.size() > largest_book) {
+        return {{"too-large", "/csv", "the price book is too large", "", {}}};
+    }
+    auto bench = office.benches.take();
+    if (!bench) return bench.error();
+    const auto book = price::read_book(prices.name, prices.csv, (*bench)->stock().catalogue);
+    return book ? Faults() : book.error();
+}
 
 std::vector<Route> price_routes() {
     return {

@@ -26,6 +26,8 @@ Response add_reading(Office& office, const Call& call) {
     reading.unit = form.text("unit", 40);
     reading.instrument = form.text("instrument", 400);
     reading.note = form.text("note");
+    reading.id = form.text("id", 64);
+    reading.revision = form.maybe_whole("revision").value_or(0);
     if (!form.fine()) return refused(form.faults());
     return with_store(office, [&](store::Store& store) {
         const auto added = store::add_reading(store, reading, act_of(call, ""));
@@ -36,7 +38,8 @@ Response add_reading(Office& office, const Call& call) {
 }  // namespace
 
 std::vector<Route> reading_routes() {
-    const Gives no_job = {404, "application/problem+json", "Problem", "There is no such job."};
+    const Gives no_job = {404, "application/problem+json", "Problem",
+                          "There is no such job or revision."};
     return {
         {Method::get,
          "/api/jobs/{id}/readings",
@@ -58,8 +61,9 @@ std::vector<Route> reading_routes() {
          small_body,
          "NewReading",
          {},
-         {{201, "application/json", "Reading", "Kept."},
+         {{201, "application/json", "Reading", "Kept, or was before under that id."},
           no_job,
+          {409, "application/problem+json", "Problem", "A reading of another job has that id."},
           {422, "application/problem+json", "Problem", "The body does not hold water."}},
          add_reading},
     };

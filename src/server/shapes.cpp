@@ -152,12 +152,18 @@ void add_belongings(Json& all) {
                                            at,
                                            by});
     all["ReadingList"] = list_of("Readings.", "readings", "Reading");
-    all["NewReading"] = object("A reading to keep.",
-                               {{"fact", text("JSON pointer into the job, or the name of a test.")},
-                                value,
-                                {"unit", text("As the instrument shows it."), false},
-                                {"instrument", text("Which instrument."), false},
-                                {"note", text("Words to it."), false}});
+    all["NewReading"] = object(
+        "A reading to keep.",
+        {{"fact", text("JSON pointer into the job, or the name of a test.")},
+         value,
+         {"unit", text("As the instrument shows it."), false},
+         {"instrument", text("Which instrument."), false},
+         {"note", text("Words to it."), false},
+         {"revision", whole("That the pointer was meant in; left out: the current one."), false},
+         {"id",
+          text("1 to 64 letters, digits, - or _: what the device calls it. "
+               "Sent again, it is kept once."),
+          false}});
 }
 
 void add_papers(Json& all) {
@@ -165,7 +171,15 @@ void add_papers(Json& all) {
     const Member rank = {"rank", whole("A scheme's rank; left out: 1."), false};
     const Member date = {"date", text("Year-month-day; left out: today (UTC)."), false};
     all["NewIssue"] =
-        object("Papers to make.", {{"kinds", list({{"type", "string"}}), false}, key, rank, date});
+        object("Papers to make.",
+               {{"kinds", list({{"type", "string"}}), false},
+                key,
+                rank,
+                date,
+                {"revision",
+                 whole("That whoever issues them has before them; refused where the job is at "
+                       "another. Left out: whichever is current."),
+                 false}});
     all["Preview"] = object("A paper to look at.",
                             {{"job", draft()}, {"kind", text("Which.")}, key, rank, date});
     all["PaperFile"] = object("A file.", {{"name", text("Its name.")},

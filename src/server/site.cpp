@@ -16,7 +16,7 @@ bool of_api(const Target& target) { return target.parts.front() == "api"; }
 
 bool let_in(const Office& office, const Request& request) {
     return request.peer.loopback || !office.door.lan ||
-           office.devices.known(secret_in(request.headers.cookie));
+           office.devices.known(secrets_in(request.headers.cookie, office.door.port));
 }
 
 struct Found {
@@ -110,6 +110,16 @@ Response page_answer(const Office& office, const PageFiles& page, const Request&
     return shown.type.empty() ? problem(401, "this device is not paired") : shown;
 }
 
+/// What is changed is signed as whoever does it calls themselves, or not at all.
+std::optional<Response> odd_author(const Request& request) {
+    if (only_reads(request.method)) return std::nullopt;
+    const auto by = undone(request.headers.by);
+    if (by && by->size() <= store::longest_author) return std::nullopt;
+    return problem(400, "the author's name cannot be kept",
+                   "choose one of at most " + std::to_string(store::longest_author) +
+                       " bytes without control characters");
+}
+
 Response api_answer(Office& office, const Request& request, Target target) {
     Found found = find(request.method, target);
     if (!found.route) return not_found(found);
@@ -120,6 +130,7 @@ Response api_answer(Office& office, const Request& request, Target target) {
                                        [&](const QueryPart& part) { return part.name == name; });
         if (!known) return problem(400, "the query says something that is not known here", name);
     }
+    if (auto refused = odd_author(request)) return std::move(*refused);
     return found.route->answer(office, call);
 }
 

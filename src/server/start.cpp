@@ -39,6 +39,7 @@ Listening listening_of(const Start& start) {
 }
 
 void say_where(const Start& start, Office& office) {
+    start.say("jobs are kept in " + start.store + "\n");
     start.say(
         fmt::format("toft serves at http://localhost:{}/  (Ctrl-C ends it)\n", office.door.port));
     if (!office.door.lan) return;

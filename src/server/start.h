@@ -2,8 +2,8 @@
 // The server as a whole: opens the store, listens, says where, serves until it is asked to stop.
 
 #include "base/outcome.h"
-#include "print/font.h"
 #include "http/http.h"
+#include "print/font.h"
 
 #include <functional>
 #include <string>

@@ -6,8 +6,6 @@ namespace toft::server {
 
 namespace {
 
-constexpr std::size_t longest_name = 200;
-
 /// A fact's place: the pointer as it stands now.
 void add_place(Json& tree, const store::FactPlace& place) {
     tree["fact"] = place.fact;
@@ -85,9 +83,7 @@ Json issue_json(const store::Issue& issue) {
 }
 
 store::Act act_of(const Call& call, const std::string& what) {
-    auto by = undone(call.request.headers.by);
-    if (!by || by->size() > longest_name) by = "";
-    return {now_text(), *by, what};
+    return {now_text(), undone(call.request.headers.by).value_or(""), what};
 }
 
 long number_of(const std::string& text) {

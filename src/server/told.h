@@ -1,8 +1,8 @@
 #pragma once
 // What the store says, as JSON: the same wherever it is told.
 
-#include "server/form.h"
 #include "http/json.h"
+#include "server/form.h"
 #include "server/route.h"
 #include "store/store.h"
 
@@ -15,7 +15,7 @@ Json photo_json(const store::Photo& photo);
 Json reading_json(const store::Reading& reading);
 Json issue_json(const store::Issue& issue);
 
-/// Who asks and now, with words for the history.
+/// Who asks (`site` has looked at the name) and now, with words for the history.
 store::Act act_of(const Call& call, const std::string& what);
 
 /// A whole number of the path; -1 where it is none.

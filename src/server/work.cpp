@@ -55,9 +55,11 @@ void tell_work(const Question& question, Channel& channel) {
     request::Asked asked;
     asked.milliseconds = question.office.parts.milliseconds;
     double last = asked.milliseconds();
+    const double began = last;
     asked.progress = [&](double done, const std::string& words) {
         if (channel.gone()) return false;
         const double now = asked.milliseconds();
+        if (now - began >= longest_work) return false;
         if (now - last >= between_progress) {
             last = now;
             channel.event("progress", text_of({{"done", done}, {"words", words}}));
@@ -85,7 +87,10 @@ Response work(Office& office, const Call& call) {
     }
     request::Asked asked;
     asked.milliseconds = office.parts.milliseconds;
-    asked.progress = [&](double, const std::string&) { return !*call.request.gone; };
+    const double began = asked.milliseconds();
+    asked.progress = [&](double, const std::string&) {
+        return office.in_time(began, *call.request.gone);
+    };
     return of_answer(worked(question, asked));
 }
 
@@ -96,7 +101,9 @@ std::vector<Route> work_routes() {
         {Method::post,
          "/api/work/{verb}",
          "Asks the engine. With `Accept: text/event-stream` long work tells how far it is: events "
-         "`progress` {done, words}, at the end `result`; closing the connection stops it.",
+         "`progress` {done, words}, at the end `result`; closing the connection stops it. "
+         "After 20 s it stops, `levers` and `ask` once the solution under way is found; the answer "
+         "is then the best so far and says `stopped`.",
          Entry::paired,
          Worker::bench,
          Body::work,

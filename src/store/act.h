@@ -1,11 +1,15 @@
 #pragma once
 // Who did something, when, and in which words.
 
+#include <cstddef>
 #include <string>
 
 namespace toft::store {
 
 class Store;
+
+inline constexpr std::size_t longest_author = 200;  ///< bytes
+inline constexpr std::size_t longest_words = 2000;  ///< bytes of a note, a unit, a title
 
 /// One act upon the store.
 struct Act {

@@ -12,17 +12,34 @@ namespace toft::store {
 
 namespace {
 
-constexpr std::size_t longest_words = 2000;     // bytes of a note, a unit, a title
 constexpr std::size_t longest_file_name = 100;  // bytes of a file's name
 
 void note(Faults& faults, const char* code, const std::string& pointer, std::string says) {
     faults.push_back({code, pointer, std::move(says), "", {}});
 }
 
-void check_words(const std::string& words, const std::string& pointer, Faults& faults) {
-    if (words.size() <= longest_words) return;
+void check_words(const std::string& words, const std::string& pointer, Faults& faults,
+                 std::size_t most = longest_words) {
+    if (words.size() <= most) return;
     note(faults, "too-long", pointer,
-         fmt::format("{} bytes of text; write at most {}", words.size(), longest_words));
+         fmt::format("{} bytes of text; write at most {}", words.size(), most));
+}
+
+/// What a client calls a thing before it is kept; there may be no such name.
+void check_id(const std::string& id, const std::string& pointer, Faults& faults) {
+    if (!id.empty() && !good_id(id)) note(faults, "bad-id", pointer, bad_id(id).says);
+}
+
+bool is_time(const std::string& at) {
+    constexpr std::string_view form = "0000-00-00T00:00:00Z";
+    return at.size() == form.size() &&
+           std::equal(at.begin(), at.end(), form.begin(),
+                      [](char c, char f) { return f == '0' ? c >= '0' && c <= '9' : c == f; });
+}
+
+bool has_control(const std::string& text) {
+    return std::any_of(text.begin(), text.end(),
+                       [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; });
 }
 
 bool begins(const std::string& bytes, std::string_view with, std::size_t from = 0) {
@@ -49,6 +66,20 @@ bool good_name(const std::string& name) {
 
 }  // namespace
 
+void check_act(const Act& act, std::size_t most_words, const std::string& pointer, Faults& faults) {
+    if (!act.at.empty() && !is_time(act.at)) {
+        note(faults, "bad-time", pointer,
+             fmt::format("\"{}\" is no time: write it as 2026-11-29T11:05:00Z",
+                         act.at.substr(0, longest_author)));
+    }
+    if (act.by.size() > longest_author || has_control(act.by)) {
+        note(faults, "bad-author", pointer,
+             fmt::format("an author's name has at most {} bytes and no control characters",
+                         longest_author));
+    }
+    check_words(act.what, pointer, faults, most_words);
+}
+
 void check_photo(const NewPhoto& photo, const std::string& pointer, Faults& faults) {
     if (photo.bytes.empty() || photo.bytes.size() > largest_photo) {
         note(faults, "photo-size", pointer,
@@ -62,7 +93,12 @@ void check_photo(const NewPhoto& photo, const std::string& pointer, Faults& faul
                           "",
                           {"image/jpeg", "image/png", "image/webp"}});
     }
+    if (photo.fact.size() > longest_fact || (!photo.fact.empty() && photo.fact.front() != '/')) {
+        note(faults, "bad-pointer", pointer,
+             fmt::format("a fact is named by a JSON pointer of at most {} bytes", longest_fact));
+    }
     check_words(photo.note, pointer, faults);
+    check_id(photo.id, pointer, faults);
 }
 
 void check_reading(const NewReading& reading, const std::string& pointer, Faults& faults) {
@@ -76,6 +112,7 @@ void check_reading(const NewReading& reading, const std::string& pointer, Faults
     for (const std::string* words : {&reading.unit, &reading.instrument, &reading.note}) {
         check_words(*words, pointer, faults);
     }
+    check_id(reading.id, pointer, faults);
 }
 
 void check_issue(const NewIssue& issue, const std::string& pointer, Faults& faults) {
@@ -90,8 +127,14 @@ void check_issue(const NewIssue& issue, const std::string& pointer, Faults& faul
             note(faults, "bad-name", pointer,
                  fmt::format("two files are called {}: name one otherwise", file.name));
         }
+        const std::string type = paper_type(file.name);
+        if (type.empty() || file.type != type) {
+            note(faults, "bad-type", pointer,
+                 fmt::format("{} is no paper of this type: there are .pdf, .csv, .dxf and .xlsx, "
+                             "each of its own type",
+                             file.name.substr(0, longest_file_name)));
+        }
         check_words(file.title, pointer, faults);
-        check_words(file.type, pointer, faults);
     }
 }
 

@@ -163,9 +163,11 @@ Imported bring_in(Work& work, const Parcel& parcel, const Act& act,
 
 }  // namespace
 
-Outcome<std::vector<Imported>> import_text(Store& store, std::string_view text, const Act& act,
-                                           const std::function<std::string()>& fresh_id) {
-    const auto parcels = read_parcels(text);
+Outcome<std::vector<Imported>> import_text(
+    Store& store, std::string_view text, const Act& act,
+    const std::function<std::string()>& fresh_id,
+    const std::function<Faults(const OwnPrices&)>& book_faults) {
+    const auto parcels = read_parcels(text, book_faults);
     if (!parcels) return failed(parcels.error());
     Work work(store.database(), Work::Kind::writes);
     std::vector<Imported> all;

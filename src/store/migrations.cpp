@@ -106,8 +106,17 @@ INSERT INTO words(rowid, text)
     FROM job JOIN revision ON revision.job = job.number AND revision.revision = job.current;
 )";
 
+/// What is sent twice, because its answer was lost, is kept once.
+constexpr const char* ids_of_senders = R"(
+ALTER TABLE photo ADD COLUMN id TEXT;
+CREATE UNIQUE INDEX photo_id ON photo(id);
+ALTER TABLE reading ADD COLUMN id TEXT;
+CREATE UNIQUE INDEX reading_id ON reading(id);
+)";
+
 /// To change the form, add one; never alter one that was given out.
-constexpr const char* migrations[] = {jobs_and_settings, photos_readings_papers, words_to_find};
+constexpr const char* migrations[] = {jobs_and_settings, photos_readings_papers, words_to_find,
+                                      ids_of_senders};
 
 }  // namespace
 

@@ -22,7 +22,27 @@ std::vector<PaperFile> files_of(Work& work, long issue) {
     return files;
 }
 
+struct Ending {
+    std::string_view ending;
+    const char* type;
+};
+
+constexpr Ending endings[] = {
+    {".pdf", "application/pdf"},
+    {".csv", "text/csv; charset=utf-8"},
+    {".dxf", "image/vnd.dxf"},
+    {".xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"},
+};
+
 }  // namespace
+
+std::string paper_type(const std::string& name) {
+    const std::size_t dot = name.find_last_of('.');
+    for (const Ending& one : endings) {
+        if (dot != std::string::npos && name.substr(dot) == one.ending) return one.type;
+    }
+    return "";
+}
 
 long insert_issue(Work& work, long job, const NewIssue& issue, const Act& act) {
     work.run("INSERT INTO issue(job, revision, at, by, what) VALUES(?, ?, ?, ?, ?)", job,

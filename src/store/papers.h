@@ -13,7 +13,7 @@ namespace toft::store {
 struct PaperFile {
     std::string name;  ///< of the file: letters, digits, ".", "-", "_"; no two alike in an issue
     std::string title;
-    std::string type;      ///< media type
+    std::string type;      ///< media type, `paper_type` of its name
     std::size_t size = 0;  ///< bytes; set when read
     std::string bytes;     ///< empty in a list
 };
@@ -34,7 +34,11 @@ struct NewIssue {
     std::vector<PaperFile> files;  ///< at least one
 };
 
-/// Faults: `no-such-job`, `no-such-revision`, `no-files`, `bad-name`, all at once.
+/// The media type of a file by the ending of its name; empty for an ending that no paper has. Never
+/// one that a browser runs anything of.
+std::string paper_type(const std::string& name);
+
+/// Faults: `no-such-job`, `no-such-revision`, `no-files`, `bad-name`, `bad-type`, all at once.
 Outcome<Issue> issue_papers(Store& store, const NewIssue& issue, const Act& act);
 
 /// All of a job, newest first, files without their bytes. Faults: `no-such-job`.

@@ -6,6 +6,7 @@
 #include "store/jobs.h"
 #include "store/settings.h"
 
+#include <functional>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -51,6 +52,7 @@ Parcel parcel_of(Work& work, const std::string& id);
 std::string parcel_text(const Parcel& parcel);
 
 /// All of a text, or every fault of it.
-Outcome<Parcels> read_parcels(std::string_view text);
+Outcome<Parcels> read_parcels(std::string_view text,
+                              const std::function<Faults(const OwnPrices&)>& book_faults);
 
 }  // namespace toft::store

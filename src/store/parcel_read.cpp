@@ -11,11 +11,15 @@ namespace toft::store {
 
 namespace {
 
-constexpr codec::Bounds bounds{largest_transfer, codec::deepest_document + 8, codec::most_keys};
+constexpr codec::Bounds bounds{largest_transfer, codec::deepest_document + 8, codec::most_keys,
+                               most_values};
 
-Act act_of(ParcelReader& reader, bool with_words) {
+constexpr std::size_t longest_scheme = 20'000;  // bytes of the words for what an issue shows
+
+Act act_of(ParcelReader& reader, std::size_t most_words) {
     Act act{reader.text("at"), reader.text("by", true), ""};
-    if (with_words) act.what = reader.text("what", true);
+    if (most_words > 0) act.what = reader.text("what", true);
+    check_act(act, most_words, reader.pointer(), reader.faults());
     return act;
 }
 
@@ -24,7 +28,7 @@ ParcelRevision revision_of(ParcelReader& reader) {
     revision.revision = reader.count("revision");
     revision.parent = reader.maybe_count("parent");
     revision.redo = reader.maybe_count("redo");
-    revision.act = act_of(reader, true);
+    revision.act = act_of(reader, longest_words);
     const codec::Json& job = reader.value("job");
     if (job.is_null()) return revision;
     revision.text = job.dump();
@@ -80,7 +84,7 @@ void take_photos(ParcelReader& job, Parcel& parcel, Faults& faults) {
                        reader.text("type"), reader.base64("base64")};
         check_photo(photo, reader.pointer(), faults);
         const long revision = revision_in(reader, parcel);
-        parcel.photos.push_back({std::move(photo), revision, act_of(reader, false)});
+        parcel.photos.push_back({std::move(photo), revision, act_of(reader, 0)});
     }
 }
 
@@ -94,7 +98,7 @@ void take_readings(ParcelReader& job, Parcel& parcel, Faults& faults) {
                            reader.text("note", true)};
         check_reading(reading, reader.pointer(), faults);
         const long revision = revision_in(reader, parcel);
-        parcel.readings.push_back({std::move(reading), revision, act_of(reader, false)});
+        parcel.readings.push_back({std::move(reading), revision, act_of(reader, 0)});
     }
 }
 
@@ -109,7 +113,7 @@ void take_issues(ParcelReader& job, Parcel& parcel, Faults& faults) {
         }
         check_issue(issue, reader.pointer(), faults);
         const long revision = issue.revision;
-        parcel.issues.push_back({std::move(issue), revision, act_of(reader, true)});
+        parcel.issues.push_back({std::move(issue), revision, act_of(reader, longest_scheme)});
     }
 }
 
@@ -122,6 +126,7 @@ Parcel parcel_in(ParcelReader& reader, Faults& faults) {
     parcel.archived = reader.truth("archived");
     parcel.current = reader.count("current");
     parcel.changed = {reader.text("changed_at"), reader.text("changed_by", true), ""};
+    check_act(parcel.changed, 0, reader.pointer(), faults);
     for (ParcelReader& revision : reader.objects("revisions")) {
         parcel.revisions.push_back(revision_of(revision));
     }
@@ -132,9 +137,19 @@ Parcel parcel_in(ParcelReader& reader, Faults& faults) {
     return parcel;
 }
 
+OwnPrices book_of(ParcelReader& reader,
+                  const std::function<Faults(const OwnPrices&)>& book_faults) {
+    OwnPrices prices{reader.text("name"), reader.text("csv")};
+    for (const Fault& fault : book_faults ? book_faults(prices) : Faults()) {
+        reader.fault(fault.code.c_str(), reader.pointer() + fault.pointer, fault.says);
+    }
+    return prices;
+}
+
 }  // namespace
 
-Outcome<Parcels> read_parcels(std::string_view text) {
+Outcome<Parcels> read_parcels(std::string_view text,
+                              const std::function<Faults(const OwnPrices&)>& book_faults) {
     const auto document = codec::parse_document(text, bounds);
     if (!document) return failed(document.error());
     Faults faults;
@@ -150,13 +165,14 @@ Outcome<Parcels> read_parcels(std::string_view text) {
     Parcels parcels;
     std::set<std::string> ids;
     for (ParcelReader& job : reader.objects("jobs")) {
+        if (faults.size() >= codec::most_faults) break;
         parcels.jobs.push_back(parcel_in(job, faults));
         if (!ids.insert(parcels.jobs.back().id).second) {
             job.fault("bad-id", job.pointer("id"), "two jobs of this file have this id");
         }
     }
     if (auto prices = reader.object("prices")) {
-        parcels.prices = OwnPrices{prices->text("name"), prices->text("csv")};
+        parcels.prices = book_of(*prices, book_faults);
     }
     if (!faults.empty()) return failed(std::move(faults));
     return parcels;

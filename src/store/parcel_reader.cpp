@@ -12,7 +12,8 @@ namespace {
 
 const Json nothing;
 
-constexpr long most = 1l << 40;  // of any count: far from where numbers end
+constexpr long most = 1l << 40;                // of any count: far from where numbers end
+constexpr std::size_t longest_list = 100'000;  // of revisions, photos, …
 
 }  // namespace
 
@@ -91,9 +92,15 @@ std::vector<ParcelReader> ParcelReader::objects(const char* key) {
     const Json* found = find(key, "a list", true);
     if (found && !found->is_array()) fault("missing", pointer(key), "a list belongs here");
     if (!found || !found->is_array()) return items;
+    if (found->size() > longest_list) {
+        fault("too-many", pointer(key),
+              fmt::format("a list of {} things; at most {} are read", found->size(), longest_list));
+        return items;
+    }
     for (std::size_t i = 0; i < found->size(); ++i) {
-        items.emplace_back((*found)[i], codec::child_pointer(pointer(key), std::to_string(i)),
-                           *faults_);
+        ParcelReader item((*found)[i], codec::child_pointer(pointer(key), std::to_string(i)),
+                          *faults_);
+        if ((*found)[i].is_object()) items.push_back(std::move(item));
     }
     return items;
 }

@@ -27,12 +27,13 @@ public:
     double number(const char* key);
     bool truth(const char* key);
     std::string base64(const char* key);
-    /// The objects of a list; a missing list is empty.
+    /// The objects of a list; a missing list is empty. What is no object is a fault and left out.
     std::vector<ParcelReader> objects(const char* key);
     std::optional<ParcelReader> object(const char* key);
     /// A value of any kind; a null value where it is missing, which is a fault.
     const codec::Json& value(const char* key);
 
+    Faults& faults() { return *faults_; }
     void fault(const char* code, const std::string& pointer, std::string says);
 
 private:

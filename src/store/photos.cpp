@@ -21,13 +21,28 @@ void no_such_photo(Work& work, long photo) {
     if (work.sound()) work.fail("no-such-photo", fmt::format("there is no photo {}", photo));
 }
 
+/// The photo that was kept under this id; `taken` where it is another job's.
+std::optional<Photo> sent_before(Work& work, const JobRecord& job, const NewPhoto& photo) {
+    if (!work.sound() || photo.id.empty()) return std::nullopt;
+    PlacesNow places(work, job);
+    Rows rows(work,
+              "SELECT photo, ?, fact, revision, note, type, length(bytes), at, by, job FROM photo "
+              "WHERE id = ?",
+              photo.job, photo.id);
+    if (!rows.next()) return std::nullopt;
+    if (rows.whole(9) == job.number) return photo_of(rows, places);
+    work.fail("taken", "a photo of another job has that id: give this one another");
+    return std::nullopt;
+}
+
 }  // namespace
 
 long insert_photo(Work& work, long job, long revision, const NewPhoto& photo, const Act& act) {
     work.run(
-        "INSERT INTO photo(job, fact, revision, note, type, at, by, bytes) "
-        "VALUES(?, ?, ?, ?, ?, ?, ?, ?)",
-        job, photo.fact, revision, photo.note, photo.type, act.at, act.by, Bytes{photo.bytes});
+        "INSERT INTO photo(job, fact, revision, note, type, at, by, bytes, id) "
+        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, nullif(?, ''))",
+        job, photo.fact, revision, photo.note, photo.type, act.at, act.by, Bytes{photo.bytes},
+        photo.id);
     return work.last_number();
 }
 
@@ -36,24 +51,13 @@ Outcome<Photo> add_photo(Store& store, const NewPhoto& photo, const Act& act) {
     check_photo(photo, photo.fact, faults);
     Work work(store.database(), Work::Kind::writes);
     const JobRecord job = job_record(work, photo.job);
-    if (work.sound() && !leads_somewhere(photo.fact, job.text)) {
-        work.fail({"bad-pointer",
-                   photo.fact,
-                   "the job has no such place: load it again and choose the fact anew",
-                   "",
-                   {}});
-    }
+    if (auto before = sent_before(work, job, photo)) return finished(work, std::move(*before));
+    const long revision = revision_of_fact(work, job, photo.fact, photo.revision);
     for (Fault& fault : faults) work.fail(std::move(fault));
-    const long number = insert_photo(work, job.number, job.current, photo, act);
-    return finished(work, Photo{number,
-                                photo.job,
-                                {photo.fact, job.current, false},
-                                photo.note,
-                                photo.type,
-                                photo.bytes.size(),
-                                act.at,
-                                act.by,
-                                ""});
+    const long number = insert_photo(work, job.number, revision, photo, act);
+    FactPlace place = PlacesNow(work, job).place(photo.fact, revision);
+    return finished(work, Photo{number, photo.job, std::move(place), photo.note, photo.type,
+                                photo.bytes.size(), act.at, act.by, ""});
 }
 
 Outcome<std::vector<Photo>> photos(Store& store, const std::string& job) {
@@ -72,7 +76,7 @@ Outcome<std::vector<Photo>> photos(Store& store, const std::string& job) {
 Outcome<Photo> photo(Store& store, long photo) {
     Work work(store.database(), Work::Kind::reads);
     Rows rows(work,
-              "SELECT photo, id, fact, revision, note, type, length(bytes), at, by, bytes "
+              "SELECT photo, job.id, fact, revision, note, type, length(bytes), at, by, bytes "
               "FROM photo JOIN job ON job.number = photo.job WHERE photo = ?",
               photo);
     if (!rows.next()) {

@@ -15,10 +15,13 @@ inline constexpr std::size_t largest_photo = 8u << 20;  ///< bytes
 
 struct NewPhoto {
     std::string job;    ///< its id
-    std::string fact;   ///< JSON pointer into the current revision; empty for the whole job
+    std::string fact;   ///< JSON pointer into `revision`; empty for the whole job
     std::string note;   ///< may be empty
     std::string type;   ///< image/jpeg, image/png or image/webp, and the bytes must begin so
     std::string bytes;  ///< 1 to `largest_photo`
+    long revision = 0;  ///< that whoever took it had before them; 0 for the current one
+    std::string
+        id{};  ///< what whoever sends it calls it, so that it may be sent twice; may be empty
 };
 
 struct Photo {
@@ -33,7 +36,9 @@ struct Photo {
     std::string bytes;  ///< empty in a list
 };
 
-/// Faults: `no-such-job`, `bad-pointer`, `photo-type`, `photo-size`, all at once.
+/// One whose id is here already is not kept again: it is the answer. Faults: `no-such-job`,
+/// `no-such-revision`, `bad-pointer`, `bad-id`, `photo-type`, `photo-size`, all at once; `taken`:
+/// the id is that of a photo of another job.
 Outcome<Photo> add_photo(Store& store, const NewPhoto& photo, const Act& act);
 
 /// All of a job, oldest first, without their bytes. Faults: `no-such-job`.

@@ -12,11 +12,14 @@ namespace toft::store {
 
 struct NewReading {
     std::string job;   ///< its id
-    std::string fact;  ///< JSON pointer into the current revision, or the name of a test
+    std::string fact;  ///< JSON pointer into `revision`, or the name of a test
     double value = 0;  ///< finite
     std::string unit;  ///< as the instrument shows it: "ohm", "Mohm", "ms"
     std::string instrument;
     std::string note;
+    long revision = 0;  ///< that whoever read it had before them; 0 for the current one
+    std::string
+        id{};  ///< what whoever sends it calls it, so that it may be sent twice; may be empty
 };
 
 struct Reading {
@@ -31,8 +34,10 @@ struct Reading {
     std::string by;
 };
 
-/// Faults: `no-such-job`, `bad-pointer` (empty or over 400 bytes), `bad-value` (no number),
-/// `too-long` (unit, instrument or note over 2000 bytes), all at once.
+/// One whose id is here already is not kept again: it is the answer. Faults: `no-such-job`,
+/// `no-such-revision`, `bad-pointer` (empty or over 400 bytes), `bad-id`, `bad-value` (no number),
+/// `too-long` (unit, instrument or note over 2000 bytes), all at once; `taken`: the id is that of a
+/// reading of another job.
 Outcome<Reading> add_reading(Store& store, const NewReading& reading, const Act& act);
 
 /// All of a job, oldest first. Faults: `no-such-job`.

@@ -8,6 +8,39 @@
 
 namespace toft::store {
 
+namespace {
+
+Fault cut_text(const std::string& pointer) {
+    return {"bad-text",
+            pointer,
+            "this text holds a NUL character, where others would cut it off: take it out",
+            "",
+            {}};
+}
+
+/// Notes every text and key that holds a NUL character: SQLite ends texts there.
+void find_cut_texts(const codec::Json& node, const std::string& pointer, Faults& faults) {
+    if (faults.size() >= codec::most_faults) return;
+    if (node.is_string()) {
+        const auto& text = node.get_ref<const std::string&>();
+        if (text.find('\0') != std::string::npos) faults.push_back(cut_text(pointer));
+    }
+    if (node.is_object()) {
+        for (const auto& [key, value] : node.items()) {
+            const bool cut = key.find('\0') != std::string::npos;
+            if (cut) faults.push_back(cut_text(pointer));
+            find_cut_texts(value, codec::child_pointer(pointer, cut ? "" : key), faults);
+        }
+    }
+    if (node.is_array()) {
+        for (std::size_t i = 0; i < node.size(); ++i) {
+            find_cut_texts(node[i], codec::child_pointer(pointer, std::to_string(i)), faults);
+        }
+    }
+}
+
+}  // namespace
+
 JobRecord job_record(Work& work, const std::string& id) {
     JobRecord record;
     Rows rows(work,
@@ -88,7 +121,9 @@ long add_job(Work& work, const std::string& id, const Act& act) {
 Faults unfit_job(const std::string& text) {
     const auto document = codec::parse_document(text);
     if (!document) return document.error();
-    if (document->is_object()) return {};
+    Faults faults;
+    find_cut_texts(*document, "", faults);
+    if (document->is_object() || !faults.empty()) return faults;
     return {{"not-a-job", "", "a job is a JSON object: send one", "", {}}};
 }
 

@@ -16,9 +16,30 @@ constexpr const char* beginning = "{\"format\":\"toft-store/1\",\n\"jobs\":[\n";
 Fault too_large(const char* remedy) {
     return {"too-large",
             "",
-            fmt::format("the text would have more than {} bytes: {}", largest_transfer, remedy),
+            fmt::format("the text would have more than {} bytes or {} values: {}", largest_transfer,
+                        most_values, remedy),
             "",
             {}};
+}
+
+/// At most so many values of JSON: each is the whole, or follows a bracket or a comma.
+std::size_t values_at_most(const std::string& text) {
+    std::size_t count = 1;
+    bool in_string = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (in_string && text[i] == '\\') {
+            ++i;
+        } else if (text[i] == '"') {
+            in_string = !in_string;
+        } else if (!in_string && (text[i] == ',' || text[i] == '[' || text[i] == '{')) {
+            ++count;
+        }
+    }
+    return count;
+}
+
+bool too_much(const std::string& text) {
+    return text.size() > largest_transfer || values_at_most(text) > most_values;
 }
 
 std::vector<std::string> all_ids(Work& work) {
@@ -33,7 +54,7 @@ std::vector<std::string> all_ids(Work& work) {
 Outcome<std::string> export_job(Store& store, const std::string& id) {
     Work work(store.database(), Work::Kind::reads);
     std::string text = beginning + parcel_text(parcel_of(work, id)) + "]}\n";
-    if (text.size() > largest_transfer) {
+    if (too_much(text)) {
         work.fail(too_large("copy the file of the store instead"));
     }
     return finished(work, std::move(text));
@@ -54,7 +75,7 @@ Outcome<std::string> export_all(Store& store) {
         text += ",\n\"prices\":" + book.dump(-1, ' ', false, codec::Json::error_handler_t::replace);
     }
     text += "}\n";
-    if (work.sound() && text.size() > largest_transfer) {
+    if (work.sound() && too_much(text)) {
         work.fail(too_large("export job by job, or copy the file of the store"));
     }
     return finished(work, std::move(text));

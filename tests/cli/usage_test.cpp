@@ -34,6 +34,14 @@ TEST_F(Usage, EveryCommandHasItsHelp) {
     }
 }
 
+TEST_F(Usage, CommandsThatJudgeNoSchemeNameOnlyTheExitCodesTheyHave) {
+    for (const char* command : {"serve", "pocket"}) {
+        const std::string help = program_.run({command, "--help"}).out;
+        EXPECT_NE(help.find("Exit codes: 0 done, 2"), std::string::npos) << command;
+        EXPECT_EQ(help.find("sound"), std::string::npos) << command;
+    }
+}
+
 TEST_F(Usage, WrongUsageLeavesWithFourAndSaysWhatIsWrong) {
     const std::vector<std::vector<std::string>> wrong{{"desing"},
                                                       {"design"},

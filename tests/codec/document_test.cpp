@@ -102,10 +102,37 @@ TEST(Document, OtherBoundsMayBeAskedFor) {
 
 TEST(Document, AListOfManyObjectsIsReadInNoTime) {
     std::string text = "[{}";
-    for (int i = 0; i < 200000; ++i) text += ",{}";
+    for (std::size_t i = 2; i < most_values; ++i) text += ",{}";
     const auto document = parse_document(text + "]");
     ASSERT_TRUE(document);
-    EXPECT_EQ(document->size(), 200001u);
+    EXPECT_EQ(document->size(), most_values - 1) << "the list is a value, too";
+    EXPECT_EQ(faults_at(text + ",{}]"), Gist{" too-many"});
+}
+
+TEST(Document, ValuesOfEveryKindAreCountedAndKeysAreNot) {
+    const std::string seven = R"({"a": [1, -1, 0.5, "x"], "b": null})";
+    Bounds bounds;
+    bounds.values = 7;
+    EXPECT_TRUE(parse_document(seven, bounds));
+    bounds.values = 6;
+    const auto refused = parse_document(seven, bounds);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().front().code, "too-many");
+    EXPECT_NE(refused.error().front().says.find("more than 6 values"), std::string::npos);
+    for (const char* one : {"1", "-1", "0.5", "true", "null", "\"x\"", "[]", "{}"}) {
+        bounds.values = 2;
+        EXPECT_TRUE(parse_document("[" + std::string(one) + "]", bounds)) << one;
+        bounds.values = 1;
+        EXPECT_FALSE(parse_document("[" + std::string(one) + "]", bounds)) << one;
+    }
+}
+
+TEST(Document, ASyntaxErrorAfterTooManyValuesIsNotLookedFor) {
+    Bounds bounds;
+    bounds.values = 3;
+    const auto refused = parse_document("[1, 2, 3, 4, oops", bounds);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().front().code, "too-many");
 }
 
 TEST(Document, PointersAreEscaped) {

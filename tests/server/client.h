@@ -91,6 +91,9 @@ public:
         return heard_;
     }
 
+    /// Whether the other side has closed, as far as was read.
+    bool closed() const { return closed_; }
+
     /// What was heard and not yet looked at.
     const std::string& heard() const { return heard_; }
 
@@ -99,11 +102,13 @@ private:
         char block[16384];
         const ssize_t got = recv(socket_, block, sizeof block, 0);
         if (got > 0) heard_.append(block, static_cast<std::size_t>(got));
+        closed_ = got == 0;
         return got > 0;
     }
 
     int socket_ = -1;
     bool open_ = false;
+    bool closed_ = false;
     std::string heard_;
 };
 

@@ -109,6 +109,65 @@ TEST(Http, WhatIsNoHttpIsToldSoAndClosed) {
     EXPECT_EQ(status_of(server.ask("GET", "/api/about")), 200);
 }
 
+/// What is read of one connection until it is closed.
+std::string all_said(const Serving& server, const std::string& text) {
+    Client client = server.client();
+    client.say(text);
+    return client.rest();
+}
+
+TEST(Http, ABodyIsNeverTakenForTheNextRequest) {
+    Serving server;
+    const std::string hidden = "GET /api/jobs HTTP/1.1\r\nHost: " + server.host() + "\r\n\r\n";
+    for (const char* coding :
+         {"xchunked", "chunked, identity", "identity", "gzip, chunked", "chunked, chunked",
+          "chunked\r\nTransfer-Encoding: chunked", "identity\r\nTransfer-Encoding: chunked", "",
+          "\x0b"
+          "chunked"}) {
+        for (const char* version : {"1.1", "1.0"}) {
+            const std::string answer =
+                all_said(server, "POST /api/work/about HTTP/" + std::string(version) +
+                                     "\r\nHost: " + server.host() +
+                                     "\r\ntoft-page: 1\r\nContent-Type: application/json\r\n"
+                                     "Transfer-Encoding: " +
+                                     coding + "\r\n\r\n" + hidden);
+            EXPECT_EQ(status_of(answer), 400) << coding << ": " << answer;
+            EXPECT_EQ(answer.find("\"jobs\""), std::string::npos) << coding;
+            EXPECT_EQ(answer.find("Date: "), answer.rfind("Date: ")) << coding << ": one answer";
+        }
+    }
+    EXPECT_EQ(status_of(all_said(server, "POST /api/work/about HTTP/1.0\r\nHost: " + server.host() +
+                                             "\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n")),
+              400)
+        << "HTTP/1.0 knows no transfer coding";
+}
+
+TEST(Http, TheCodingIsKnownInCapitalsToo) {
+    Serving server;
+    Client client = server.client();
+    client.say("POST /api/work/about HTTP/1.1\r\nHost: " + server.host() +
+               "\r\ntoft-page: 1\r\nContent-Type: application/json\r\n"
+               "Transfer-Encoding: Chunked\r\n\r\n2\r\n{}\r\n0\r\n\r\n" +
+               server.request("GET", "/api/jobs"));
+    EXPECT_EQ(status_of(client.answer()), 200);
+    EXPECT_NE(client.answer().find("\"jobs\":["), std::string::npos);
+}
+
+TEST(Http, AHeaderThatGoesOnInASecondLineIsRefused) {
+    Serving server;
+    const std::string begin = "GET /api/about HTTP/1.1\r\nHost: " + server.host();
+    for (const char* more : {"\r\nX-A: 1\r\n b", "\r\nX-A: 1\r\n\tb", "\r\nX-A:\r\n b",
+                             "\r\nTransfer-Encoding:\r\n chunked"}) {
+        EXPECT_EQ(status_of(all_said(server, begin + more + "\r\n\r\n")), 400) << more;
+    }
+    Client client = server.client();
+    const std::string body = "{\"job\":\r\n {}}";
+    client.say(server.request("POST", "/api/work/check", body) +
+               server.request("GET", "/api/about"));
+    EXPECT_NE(status_of(client.answer()), 400) << "a body may begin its lines as it likes";
+    EXPECT_EQ(status_of(client.answer()), 200);
+}
+
 TEST(Http, TwoHundredSlowClientsKeepNobodyWaiting) {
     Limits limits;
     limits.header_time = std::chrono::seconds(20);

@@ -87,5 +87,52 @@ TEST_F(IssuedPapers, WhereNothingIsSoundOnlyWhatCanDoWithoutASchemeIsWritten) {
     EXPECT_EQ(issue({{"kinds", {"labels"}}}, 422)["faults"][0]["code"], "no-sound-scheme");
 }
 
+TEST_F(IssuedPapers, AreOfTheJobThatWhoeverIssuesThemHasBeforeThem) {
+    kept(demo());
+    Json changed = demo();
+    changed["title"] = "Changed";
+    done(ask(Method::put, "/api/jobs/studio", {{"base", 1}, {"job", changed}}));
+    done(ask(Method::post, "/api/jobs/studio/undo", {{"base", 2}}));
+    const Json seen_later = {{"kinds", {"labels"}}, {"revision", 2}};
+    const Json refused = issue(seen_later, 409);
+    EXPECT_EQ(refused["faults"][0]["code"], "old-base");
+    EXPECT_EQ(refused["faults"][0]["pointer"], "/revision");
+    EXPECT_TRUE(get("/api/jobs/studio/papers")["issues"].empty());
+    done(ask(Method::post, "/api/jobs/studio/redo", {{"base", 1}}));
+    EXPECT_EQ(issue({{"kinds", {"labels"}}, {"revision", 1}}, 409)["status"], 409);
+    EXPECT_EQ(issue(seen_later)["revision"], 2);
+    EXPECT_EQ(issue({{"kinds", {"labels"}}, {"revision", 0}}, 422)["faults"][0]["pointer"],
+              "/revision");
+}
+
+TEST_F(IssuedPapers, NothingInThemRunsAsAPageOfThisServer) {
+    kept(demo());
+    const Json made = issue({{"date", "2026-11-29"}});
+    EXPECT_GT(made["files"].size(), 4u);
+    for (const Json& file : made["files"]) {
+        const Response shown = ask(request(Method::get, file["url"]));
+        const bool pdf = shown.type == "application/pdf";
+        EXPECT_EQ(header(shown, "Content-Disposition").substr(0, pdf ? 6 : 10),
+                  pdf ? "inline" : "attachment")
+            << file["name"];
+        EXPECT_EQ(header(shown, "X-Content-Type-Options"), "nosniff");
+        if (!pdf) {
+            EXPECT_EQ(header(shown, "Content-Security-Policy"), "default-src 'none'; sandbox");
+        }
+    }
+}
+
+TEST_F(IssuedPapers, BroughtInAsPagesAreRefused) {
+    kept(demo());
+    issue({{"kinds", {"labels"}}, {"date", "2026-11-29"}});
+    Json text = get("/api/jobs/studio/export");
+    text["jobs"][0]["issues"][0]["files"][0]["type"] = "text/html";
+    const Json refused = done(ask(Method::post, "/api/import", text), 422);
+    EXPECT_EQ(refused["faults"][0]["code"], "bad-type");
+    text["jobs"][0]["issues"][0]["files"][0]["type"] = "application/pdf";
+    text["jobs"][0]["issues"][0]["files"][0]["name"] = "labels.html";
+    EXPECT_EQ(done(ask(Method::post, "/api/import", text), 422)["faults"][0]["code"], "bad-type");
+}
+
 }  // namespace
 }  // namespace toft::server

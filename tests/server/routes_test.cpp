@@ -94,7 +94,21 @@ void Routes::belongings() {
     Request photo = request(Method::post, "/api/jobs/a/photos?fact=/intake&note=The%20board", png);
     photo.headers.type = "image/png";
     described(photo, 201);
+    photo.target = "/api/jobs/a/photos?fact=/intake&revision=1&id=photo-1";
+    const Json sent = Json::parse(described(photo, 201).body);
+    EXPECT_EQ(Json::parse(described(photo, 201).body), sent) << "sent again, it is kept once";
+    described(Method::remove, "/api/photos/" + std::to_string(sent["photo"].get<int>()), {}, 204);
+    described(Method::post, "/api/jobs", {{"job", demo()}, {"id", "b"}}, 201);
+    photo.target = "/api/jobs/a/photos?id=photo-2";
+    described(photo, 201);
+    photo.target = "/api/jobs/b/photos?id=photo-2";
+    described(photo, 409);
+    photo.target = "/api/jobs/a/photos?revision=99";
+    described(photo, 404);
+    photo.target = "/api/jobs/a/photos?revision=x";
+    described(photo, 404);
     photo.body = "no picture";
+    photo.target = "/api/jobs/a/photos";
     described(photo, 415);
     described(Method::get, "/api/jobs/a/photos", {}, 200);
     const Response bytes = described(Method::get, "/api/photos/1", {}, 200);
@@ -107,10 +121,18 @@ void Routes::belongings() {
     described(Method::post, "/api/jobs/a/readings",
               {{"fact", "/intake/ze_ohm"}, {"value", 0.21}, {"unit", "ohm"}}, 201);
     described(Method::post, "/api/jobs/a/readings", {{"fact", "/intake/ze_ohm"}}, 422);
+    const Json held = {{"fact", "/intake/ze_ohm"}, {"value", 0.2}, {"revision", 1}, {"id", "r-1"}};
+    const Json first = Json::parse(described(Method::post, "/api/jobs/a/readings", held, 201).body);
+    EXPECT_EQ(Json::parse(described(Method::post, "/api/jobs/a/readings", held, 201).body), first);
+    described(Method::post, "/api/jobs/b/readings", held, 409);
+    EXPECT_EQ(get("/api/jobs/a/readings")["readings"].size(), 2u);
+    described(Method::post, "/api/jobs/a/readings",
+              {{"fact", "/intake/ze_ohm"}, {"value", 1}, {"revision", 99}}, 404);
     described(Method::get, "/api/jobs/a/readings", {}, 200);
     described(Method::post, "/api/jobs/a/papers", {{"kinds", {"labels"}}, {"date", "2026-11-29"}},
               201);
     described(Method::post, "/api/jobs/a/papers", {{"kinds", {"lables"}}}, 422);
+    described(Method::post, "/api/jobs/a/papers", {{"kinds", {"labels"}}, {"revision", 99}}, 409);
     described(Method::post, "/api/jobs/nobody/papers", Json::object(), 404);
     described(Method::get, "/api/jobs/a/papers", {}, 200);
     described(Method::get, "/api/papers/1/labels.pdf", {}, 200);
@@ -132,6 +154,10 @@ void Routes::prices_and_exchange() {
     described(Method::get, "/api/jobs/nobody/export", {}, 404);
     described(request(Method::post, "/api/import", all.body), 200);
     described(Method::post, "/api/import", {{"format", "toft-store/9"}}, 422);
+    const Json odd = {{"format", "toft-store/1"}, {"prices", {{"name", "x"}, {"csv", "item\n"}}}};
+    const Json told = Json::parse(described(Method::post, "/api/import", odd, 422).body);
+    EXPECT_EQ(told["faults"][0]["pointer"].get<std::string>().substr(0, 7), "/prices");
+    EXPECT_FALSE(get("/api/prices")["own"].get<bool>()) << "a book that cannot be used stays out";
 }
 
 void Routes::pairing_and_about() {
@@ -212,13 +238,30 @@ TEST_F(Routes, TheDescriptionNamesEveryRouteAndEveryReferenceIsThere) {
 TEST_F(Routes, EveryReferenceToASchemaIsToOneThatIsServed) {
     const std::string text = openapi_text();
     const std::string mark = "\"urn:toft:";
+    int references = 0;
     for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark, at + 1)) {
         const std::size_t begin = at + mark.size();
         const std::string name = text.substr(begin, text.find('/', begin) - begin);
         const Response schema = ask(request(Method::get, "/api/schemas/" + name));
         ASSERT_EQ(schema.status, 200u) << name;
         EXPECT_EQ(Json::parse(schema.lasting)["$id"], "urn:toft:" + name + "/1");
+        ++references;
     }
+    EXPECT_EQ(references, 4) << "of answer, ask, first and levers";
+}
+
+TEST_F(Routes, WhatIsChangedIsSignedAsWhoeverDoesItCallsThemselves) {
+    Request made = request(Method::post, "/api/jobs", Json{{"job", demo()}}.dump());
+    made.headers.by = std::string(200, 'x');
+    EXPECT_EQ(done(ask(made), 201)["changed_by"], made.headers.by);
+    for (const std::string& by : {std::string(201, 'x'), std::string("A%0AB"), std::string("A%FF"),
+                                  std::string("A%"), std::string("A%00")}) {
+        made.headers.by = by;
+        const Response refused = ask(made);
+        EXPECT_EQ(refused.status, 400u) << by;
+        EXPECT_NE(refused.body.find("author"), std::string::npos) << by;
+    }
+    EXPECT_EQ(get("/api/jobs")["jobs"].size(), 1u);
 }
 
 TEST_F(Routes, TheWalkThatChecksShapesFindsWhatDoesNotFit) {

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+
 namespace toft::server {
 namespace {
 
@@ -94,6 +96,16 @@ TEST(Serve, APortThatIsTakenIsNamedWithTheRemedy) {
     EXPECT_EQ(second.code, 2);
     EXPECT_NE(second.error.find("is taken"), std::string::npos) << second.error;
     EXPECT_NE(second.error.find("--port"), std::string::npos) << second.error;
+}
+
+TEST(Serve, AFileThatIsNoStoreIsRefusedAndNotSaidToKeepJobs) {
+    const cli::Program program;
+    std::ofstream(program.folder() / "toft.sqlite") << "no store";
+    const cli::Ran refused =
+        program.run({"serve", "--port", "0", "--data", program.folder().string()});
+    EXPECT_EQ(refused.code, 2);
+    EXPECT_NE(refused.error.find("nothing is served"), std::string::npos) << refused.error;
+    EXPECT_EQ(refused.out, "");
 }
 
 TEST(Serve, KilledBetweenSavesItLosesNothingThatWasAnswered) {

@@ -122,8 +122,86 @@ TEST(Readings, AreRefusedWithAllThatAilsThem) {
     EXPECT_EQ(code(add_reading(store, {"x", "/a", 1, "", "", ""}, act())), "no-such-job");
 }
 
+/// A photo on the load of the second building, as some device calls and sends it.
+NewPhoto sent_photo(const std::string& id, long revision = 0) {
+    return {"a", "/buildings/1/load_w", "", "image/png", png, revision, id};
+}
+NewReading sent_reading(const std::string& id, long revision = 0) {
+    return {"a", "/buildings/1/load_w", 0.4, "ohm", "", "", revision, id};
+}
+
+TEST(Photos, SentTwiceAreKeptOnce) {
+    const Folder folder;
+    Store store = opened(folder);
+    ASSERT_TRUE(create(store, "a", two, act()));
+    ASSERT_TRUE(create(store, "b", two, act()));
+    const auto first = add_photo(store, sent_photo("p-1"), act("", "Bob", "9"));
+    ASSERT_TRUE(first);
+    ASSERT_TRUE(save(store, {"a", 1, turned}, act()));
+    const auto again = add_photo(store, sent_photo("p-1"), act("", "Cid"));
+    ASSERT_TRUE(again) << says(again);
+    EXPECT_EQ(again->photo, first->photo);
+    EXPECT_EQ(again->by, "Bob");
+    EXPECT_EQ(again->size, png.size());
+    EXPECT_EQ(again->place.fact, "/buildings/0/load_w") << "where it is by now";
+    EXPECT_EQ(photos(store, "a")->size(), 1u);
+    ASSERT_TRUE(add_photo(store, sent_photo("p-2", 1), act()));
+    ASSERT_TRUE(add_photo(store, sent_photo("", 1), act()));
+    ASSERT_TRUE(add_photo(store, sent_photo("", 1), act())) << "without an id each is another";
+    EXPECT_EQ(photos(store, "a")->size(), 4u);
+    NewPhoto elsewhere = sent_photo("p-1");
+    elsewhere.job = "b";
+    EXPECT_EQ(code(add_photo(store, elsewhere, act())), "taken");
+    EXPECT_EQ(code(add_photo(store, sent_photo("no id"), act())), "bad-id");
+}
+
+TEST(Readings, SentTwiceAreKeptOnce) {
+    const Folder folder;
+    Store store = opened(folder);
+    ASSERT_TRUE(create(store, "a", two, act()));
+    ASSERT_TRUE(create(store, "b", two, act()));
+    const auto first = add_reading(store, sent_reading("r-1"), act("", "Bob", "9"));
+    ASSERT_TRUE(first);
+    NewReading other = sent_reading("r-1");
+    other.value = 7;
+    const auto again = add_reading(store, other, act("", "Cid"));
+    ASSERT_TRUE(again) << says(again);
+    EXPECT_EQ(again->reading, first->reading);
+    EXPECT_EQ(again->value, 0.4);
+    EXPECT_EQ(again->by, "Bob");
+    EXPECT_EQ(readings(store, "a")->size(), 1u);
+    ASSERT_TRUE(add_reading(store, sent_reading(""), act()));
+    ASSERT_TRUE(add_reading(store, sent_reading(""), act()));
+    EXPECT_EQ(readings(store, "a")->size(), 3u);
+    other.job = "b";
+    EXPECT_EQ(code(add_reading(store, other, act())), "taken");
+    EXPECT_EQ(code(add_reading(store, sent_reading("no id"), act())), "bad-id");
+}
+
+TEST(Readings, AndPhotosStayWithTheFactOfTheRevisionTheyWereMadeIn) {
+    const Folder folder;
+    Store store = opened(folder);
+    ASSERT_TRUE(create(store, "a", two, act()));
+    ASSERT_TRUE(save(store, {"a", 1, turned}, act()));
+    const auto reading = add_reading(store, sent_reading("", 1), act());
+    ASSERT_TRUE(reading) << says(reading);
+    EXPECT_EQ(reading->place.fact, "/buildings/0/load_w") << "the shed is first by now";
+    EXPECT_EQ(readings(store, "a")->front().place.fact, "/buildings/0/load_w");
+    EXPECT_EQ(add_photo(store, sent_photo("", 1), act())->place.fact, "/buildings/0/load_w");
+    EXPECT_EQ(photos(store, "a")->front().place.revision, 1);
+    EXPECT_EQ(add_reading(store, sent_reading(""), act())->place.fact, "/buildings/1/load_w")
+        << "without a revision the pointer is meant as the job stands: of the house";
+    NewReading lost = sent_reading("", 1);
+    lost.fact = "/buildings/2/load_w";
+    EXPECT_EQ(code(add_reading(store, lost, act())), "bad-pointer");
+    EXPECT_EQ(code(add_reading(store, sent_reading("", 7), act())), "no-such-revision");
+    EXPECT_EQ(code(add_photo(store, sent_photo("", 7), act())), "no-such-revision");
+    ASSERT_TRUE(save(store, {"a", 2, without}, act()));
+    EXPECT_TRUE(add_photo(store, sent_photo("", 1), act())->place.gone);
+}
+
 const PaperFile plan{"plan.pdf", "Plan", "application/pdf", 0, std::string("%PDF\0\xff", 6)};
-const PaperFile sheet{"sheet.csv", "Materials", "text/csv", 0, ""};
+const PaperFile sheet{"sheet.csv", "Materials", "text/csv; charset=utf-8", 0, ""};
 
 TEST(Papers, AreFrozenAsIssued) {
     const Folder folder;
@@ -167,6 +245,22 @@ TEST(Papers, AreRefusedWithAllThatAilsThem) {
     EXPECT_EQ(ails.error()[1].code, "bad-name");
     EXPECT_EQ(ails.error()[2].code, "bad-name");
     EXPECT_TRUE(issues(store, "a")->empty());
+}
+
+TEST(Papers, AreOfAFewTypesAndOfNoneThatABrowserRuns) {
+    const Folder folder;
+    Store store = opened(folder);
+    ASSERT_TRUE(create(store, "a", two, act()));
+    PaperFile page = plan;
+    page.type = "text/html";
+    EXPECT_EQ(code(issue_papers(store, {"a", 1, {page}}, act())), "bad-type");
+    page.name = "plan.html";
+    EXPECT_EQ(code(issue_papers(store, {"a", 1, {page}}, act())), "bad-type");
+    EXPECT_EQ(paper_type("a.pdf"), "application/pdf");
+    EXPECT_EQ(paper_type("a.dxf"), "image/vnd.dxf");
+    for (const char* none : {"a.html", "a.svg", "a.xml", "pdf", "a.pdf.js", "a.PDF", ""}) {
+        EXPECT_EQ(paper_type(none), "") << none;
+    }
 }
 
 TEST(Settings, AreKeptByName) {

@@ -53,10 +53,10 @@ TEST(Jobs, WhatCannotBeAJobIsRefusedWithAllThatAilsIt) {
     EXPECT_TRUE(jobs(store)->empty());
 }
 
-TEST(Jobs, AnyTextThatJsonAllowsIsKeptAsItIs) {
+TEST(Jobs, ATextIsKeptAsItIsWritten) {
     const Folder folder;
     Store store = opened(folder);
-    const std::string odd = "{\n \"title\": \"\\u0000 \\ud83d\\ude00 ½ Ω\", \"x\": 1.500e-3 }";
+    const std::string odd = "{\n \"title\": \"\\u0001 \\ud83d\\ude00 ½ Ω\", \"x\": 1.500e-3 }";
     ASSERT_TRUE(create(store, "a", odd, act()));
     EXPECT_EQ(load(store, "a")->job, odd);
     ASSERT_TRUE(create(store, "b", "\xef\xbb\xbf{}", act()));
@@ -119,6 +119,23 @@ TEST(Jobs, WhatIsNotThereIsSaid) {
     EXPECT_EQ(code(revisions(store, "x")), "no-such-job");
     EXPECT_EQ(code(revision(store, "x", 1)), "no-such-job");
     EXPECT_EQ(code(revision(store, "a", 2)), "no-such-revision");
+}
+
+/// In a list it would be cut off there.
+TEST(Jobs, NoTextOfAJobHoldsANulCharacter) {
+    const Folder folder;
+    Store store = opened(folder);
+    const auto ails =
+        create(store, "a", R"({"title":"Barn\u0000door","b":[{"c\u0000":1}]})", act());
+    ASSERT_FALSE(ails);
+    ASSERT_EQ(ails.error().size(), 2u);
+    EXPECT_EQ(ails.error()[0].code, "bad-text");
+    EXPECT_EQ(ails.error()[0].pointer, "/title");
+    EXPECT_EQ(ails.error()[1].pointer, "/b/0");
+    ASSERT_TRUE(create(store, "a", R"({"title":"Barn \\u0000 door"})", act()))
+        << "a backslash and five letters are no such character";
+    EXPECT_EQ(jobs(store, {})->front().title, "Barn \\u0000 door");
+    EXPECT_EQ(code(save(store, {"a", 1, R"({"title":"\u0000"})"}, act())), "bad-text");
 }
 
 }  // namespace

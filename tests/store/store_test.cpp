@@ -111,6 +111,7 @@ TEST(Store, BringsAnOlderFileUpToDateWithAllItHolds) {
     EXPECT_EQ(load(store, "old")->title, "Boathouse");
     EXPECT_EQ(jobs(store, {"boat", false})->size(), 1u) << "old jobs can be found, too";
     EXPECT_TRUE(add_reading(store, {"old", "/title", 1, "ohm", "", ""}, act()));
+    EXPECT_TRUE(add_reading(store, {"old", "/title", 1, "ohm", "", "", 1, "sent-1"}, act()));
 }
 
 TEST(Store, AMigrationThatFailsLeavesTheOldForm) {

@@ -1,5 +1,6 @@
 #include "store/transfer.h"
 
+#include "codec/limits.h"
 #include "trying.h"
 
 #include <rapidcheck/gtest.h>
@@ -142,28 +143,112 @@ std::set<std::string> ails(const std::string& text) {
 
 using Found = std::set<std::string>;
 
+/// The text with a time in place of each "now".
+std::string dated(std::string text) {
+    const std::string mark = "\"now\"";
+    for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark)) {
+        text.replace(at, mark.size(), "\"2026-11-29T11:00:00Z\"");
+    }
+    return text;
+}
+
 TEST(Transfer, AllThatAilsATextIsSaidAtOnce) {
     EXPECT_EQ(ails("{"), Found{" not-json"});
     EXPECT_EQ(ails("[]"), (Found{" missing", "/format missing"}));
     EXPECT_EQ(ails(R"({"format":"toft-job/1"})"), Found{"/format format"});
-    EXPECT_EQ(ails(R"({"format":"toft-store/1","jobs":[{"id":"a b","current":2,"changed_at":"1",
-        "revisions":[{"revision":1,"parent":4,"at":"1","job":[]},{"revision":1,"at":7}],
-        "photos":[{"type":"image/png","base64":"x","revision":1,"at":"1"}],
-        "readings":[{"fact":"x","value":"1","revision":9,"at":"1"}],
-        "issues":[{"revision":1,"at":"1","files":[]}]}, 7]})"),
+    EXPECT_EQ(ails(dated(R"({"format":"toft-store/1","jobs":[{"id":"a b","current":2,
+        "changed_at":"now",
+        "revisions":[{"revision":1,"parent":4,"at":"now","job":[]},{"revision":1,"at":7}],
+        "photos":[{"type":"image/png","base64":"x","revision":1,"at":"now"}],
+        "readings":[{"fact":"x","value":"1","revision":9,"at":"now"}],
+        "issues":[{"revision":1,"at":"now","files":[]}]}, 7]})")),
               (Found{"/jobs/0/id bad-id", "/jobs/0/current bad-revision",
                      "/jobs/0/revisions/0 bad-revision", "/jobs/0/revisions/0/job not-a-job",
                      "/jobs/0/revisions/1 bad-revision", "/jobs/0/revisions/1/at missing",
                      "/jobs/0/revisions/1/job missing", "/jobs/0/photos/0/base64 base64",
                      "/jobs/0/photos/0 photo-size", "/jobs/0/readings/0/value missing",
                      "/jobs/0/readings/0/revision bad-revision", "/jobs/0/issues/0 no-files",
-                     "/jobs/1 missing", "/jobs/1/id missing", "/jobs/1/current missing",
-                     "/jobs/1/current bad-revision", "/jobs/1/changed_at missing"}));
-    EXPECT_EQ(ails(R"({"format":"toft-store/1","jobs":[{"id":"a","current":1,"changed_at":"1",
-        "revisions":[{"revision":1,"redo":1,"at":"1","job":{}}]},{"id":"a","current":1,
-        "changed_at":"1","revisions":[{"revision":1,"at":"1","job":{}}]}]})"),
+                     "/jobs/1 missing"}));
+    EXPECT_EQ(ails(dated(R"({"format":"toft-store/1","jobs":[{"id":"a","current":1,
+        "changed_at":"now","revisions":[{"revision":1,"redo":1,"at":"now","job":{}}]},
+        {"id":"a","current":1,"changed_at":"now",
+        "revisions":[{"revision":1,"at":"now","job":{}}]}]})")),
               (Found{"/jobs/0/revisions/0 bad-revision", "/jobs/1/id bad-id"}));
     EXPECT_EQ(ails(R"({"format":"toft-store/1","jobs":[]})"), Found{});
+}
+
+/// A text with one job, whose parts may be replaced.
+std::string one_job(const std::string& from, const std::string& to) {
+    std::string text = R"({"format":"toft-store/1","jobs":[{"id":"a","current":1,
+        "changed_at":"2026-11-29T11:00:00Z","changed_by":"Ann","revisions":[{"revision":1,
+        "at":"2026-11-29T11:00:00Z","by":"Ann","what":"begun","job":{"title":"t"}}],
+        "photos":[{"fact":"/title","revision":1,"note":"","type":"image/jpeg",
+        "at":"2026-11-29T11:00:00Z","by":"Ann","base64":"/9j/"}],
+        "issues":[{"revision":1,"at":"2026-11-29T11:00:00Z","by":"Ann","what":"",
+        "files":[{"name":"p.pdf","title":"P","type":"application/pdf","base64":""}]}]}]})";
+    const std::size_t at = text.find(from);
+    EXPECT_NE(at, std::string::npos) << from;
+    return text.replace(at, from.size(), to);
+}
+
+TEST(Transfer, PapersAreOfTheTypeThatTheirNameSays) {
+    EXPECT_EQ(ails(one_job("P", "P")), Found{});
+    const Found odd{"/jobs/0/issues/0 bad-type"};
+    EXPECT_EQ(ails(one_job("application/pdf", "text/html")), odd);
+    EXPECT_EQ(ails(one_job("application/pdf", "text/csv; charset=utf-8")), odd);
+    EXPECT_EQ(ails(one_job("p.pdf", "p.html")), odd);
+    EXPECT_EQ(ails(one_job("p.pdf", "p.svg")), odd);
+    EXPECT_EQ(ails(one_job("p.pdf", "pdf")), odd);
+}
+
+TEST(Transfer, WhoDidWhatAndWhenIsCheckedAsIfItWereDoneHere) {
+    const std::string at = "\"at\":\"2026-11-29T11:00:00Z\"";
+    EXPECT_EQ(ails(one_job(at, R"("at":"yesterday")")), Found{"/jobs/0/revisions/0 bad-time"});
+    EXPECT_EQ(ails(one_job("\"changed_at\":\"2026-11-29T11:00:00Z\"",
+                           R"("changed_at":"2026-11-29 11:00:00 ")")),
+              Found{"/jobs/0 bad-time"});
+    const std::string by = "\"by\":\"Ann\"";
+    EXPECT_EQ(ails(one_job(by, "\"by\":\"" + std::string(longest_author, 'x') + "\"")), Found{});
+    EXPECT_EQ(ails(one_job(by, "\"by\":\"" + std::string(longest_author + 1, 'x') + "\"")),
+              Found{"/jobs/0/revisions/0 bad-author"});
+    EXPECT_EQ(ails(one_job(by, R"("by":"A\u0007")")), Found{"/jobs/0/revisions/0 bad-author"});
+    EXPECT_EQ(ails(one_job("begun", std::string(longest_words + 1, 'x'))),
+              Found{"/jobs/0/revisions/0 too-long"});
+    EXPECT_EQ(ails(one_job("/title", "/" + std::string(400, 'x'))),
+              Found{"/jobs/0/photos/0 bad-pointer"});
+    EXPECT_EQ(ails(one_job(R"("title":"t")", R"("title":"t\u0000x")")),
+              Found{"/jobs/0/revisions/0/job/title bad-text"});
+}
+
+TEST(Transfer, APriceBookIsLookedAtBeforeItIsTaken) {
+    const Folder folder;
+    Store store = opened(folder);
+    const std::string text =
+        R"({"format":"toft-store/1","jobs":[],"prices":{"name":"n","csv":"c"}})";
+    const auto refused =
+        import_text(store, text, act(), fresh(), [](const OwnPrices& prices) -> Faults {
+            return {{"odd", "/csv", prices.name + prices.csv, "", {}}};
+        });
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().front().pointer, "/prices/csv");
+    EXPECT_EQ(refused.error().front().says, "nc");
+    EXPECT_FALSE(*own_prices(store));
+    EXPECT_TRUE(
+        import_text(store, text, act(), fresh(), [](const OwnPrices&) -> Faults { return {}; }));
+    EXPECT_EQ((*own_prices(store))->name, "n");
+}
+
+/// Few bytes that would become much memory.
+TEST(Transfer, ATextOfCountlessValuesIsRefusedBeforeItIsReadIn) {
+    const auto crowd = [](std::size_t count) {
+        std::string text = R"({"format":"toft-store/1","jobs":[[])";
+        text.reserve(text.size() + 3 * count + 2);
+        for (std::size_t i = 1; i < count; ++i) text += ",[]";
+        return text + "]}";
+    };
+    EXPECT_EQ(ails(crowd(most_values)), Found{" too-many"});
+    EXPECT_EQ(ails(crowd(200'000)), Found{"/jobs too-many"});
+    EXPECT_EQ(ails(crowd(2000)).size(), codec::most_faults);
 }
 
 RC_GTEST_PROP(Transfer, ASpoiltTextIsTakenWholeOrNotAtAll, ()) {

@@ -8,6 +8,7 @@ import { DeviceField } from "./DeviceField";
 import { FigureField } from "./FigureField";
 import { rowOf } from "./kinds";
 import { Symbol } from "./Symbol";
+import { did } from "./did";
 import { called, symbolOf, toldOf, wordSaid, wordTold } from "./words";
 
 export interface FieldProps {
@@ -24,7 +25,7 @@ export interface FieldProps {
 const few = 4;
 
 const put = (pointer: string, value: unknown) =>
-  set(pointer, value, say("fact.changed", { what: called(pointer) }));
+  set(pointer, value, did(pointer, value));
 
 export function YesNo({ pointer, label, tell, big, onTaken, closed }: FieldProps) {
   const stated = get<boolean | null>(pointer);

@@ -4,7 +4,7 @@ import { useEffect, useId, useState } from "preact/hooks";
 import { figure, unbroken } from "../answer/figure";
 import { useWork } from "../answer/fetch";
 import { faultWords, runWords, schemeWords } from "../answer/speak";
-import { author, chosenKey, first, job, jobId, serverThere } from "../bench";
+import { author, chosenKey, faults, first, job, jobId, serverThere } from "../bench";
 import { momentWords } from "../papers/day";
 import { say } from "../words";
 import { factOf, steps, valueOf, type StepOf, type Test } from "./expected";
@@ -196,7 +196,8 @@ export function Readings() {
     <div class="readings sheet">
       <h1>{say("readings.title")}</h1>
       <p class="unjudged">{say("readings.unjudged")}</p>
-      {first.value?.chosen && (
+      {faults.value.length > 0 && <p role="alert">{say("readings.held_back")}</p>}
+      {faults.value.length === 0 && first.value?.chosen && (
         <p class="small">{say("readings.of", { scheme: schemeWords(first.value.chosen.words) })}</p>
       )}
       <label class="tester">

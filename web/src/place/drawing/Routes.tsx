@@ -1,7 +1,7 @@
 import { isLast } from "../edits";
 import { cornersOf, labelAt, lengthFits } from "../hit";
 import type { Point } from "../job";
-import { isProposed, type Stretch } from "../outline";
+import { isLoose, type Stretch } from "../outline";
 import { chosen, chosenThing, hand, size, surveyed, view } from "../state";
 import { lengthSaid, tellOf } from "../telling";
 import { toPixels } from "../view";
@@ -45,7 +45,7 @@ export function LengthWritten({ leg }: { leg: Stretch }) {
   const on = chosen.value === leg.pointer;
   if (!lengthFits(leg.path, view.value, on)) return null;
   const [x, y] = labelAt(leg.path, view.value, size.value);
-  const loose = isProposed(leg.length, leg.path);
+  const loose = isLoose(leg.length);
   return (
     <g class={`length${loose ? " loose" : ""}${on ? " on" : ""}`} aria-hidden="true">
       <text x={x} y={y + 5} text-anchor="middle">{lengthSaid(leg)}</text>

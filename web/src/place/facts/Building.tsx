@@ -1,7 +1,7 @@
 import { get, set } from "../../bench";
 import { Choice } from "../../fact/Choice";
 import { Field } from "../../fact/Field";
-import { called } from "../../fact/words";
+import { did } from "../../fact/did";
 import { say } from "../../words";
 import { hand, choose, shown, surveyed } from "../state";
 import { startRoute, mayFeed } from "../hand";
@@ -31,7 +31,7 @@ function MetalField({ building }: { building: string }) {
       ]}
       onChoose={(chosen) => {
         if (chosen === "some") hand.value = { does: "metal", what: null, path: [] };
-        else if (value !== "some") set(fact, chosen === "none" ? [] : undefined, called(fact));
+        else if (value !== "some") set(fact, chosen === "none" ? [] : undefined, did(fact, chosen === "none" ? [] : undefined));
       }}
     />
   );

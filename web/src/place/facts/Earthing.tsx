@@ -4,6 +4,7 @@ import type { First, Job } from "../../contract";
 import { EngineFaults, work } from "../../engine";
 import { Choice } from "../../fact/Choice";
 import { rowOf } from "../../fact/kinds";
+import { did } from "../../fact/did";
 import { called, wordTold } from "../../fact/words";
 import { say } from "../../words";
 
@@ -103,7 +104,8 @@ export function EarthingField({ big, onTaken, closed }: { big?: boolean; onTaken
         legend={called(fact)} big={big} value={stated ?? "?"}
         options={closed ? options : [...options, { value: "?", text: say("fact.not_known") }]}
         onChoose={(word) => {
-          set(fact, word === "?" ? undefined : word, say("fact.changed", { what: called(fact) }));
+          const stated = word === "?" ? undefined : word;
+          set(fact, stated, did(fact, stated));
           if (word !== "?") onTaken?.();
         }}
       />

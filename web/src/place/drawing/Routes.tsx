@@ -1,8 +1,8 @@
 import { isLast } from "../edits";
-import { cornersOf, labelAt, lengthFits } from "../hit";
+import { cornersOf, drawnPath, labelAt, lengthFits } from "../hit";
 import type { Point } from "../job";
 import { isLoose, type Stretch } from "../outline";
-import { chosen, chosenThing, hand, size, surveyed, view } from "../state";
+import { chosen, chosenThing, hand, shown, size, surveyed, view } from "../state";
 import { lengthSaid, tellOf } from "../telling";
 import { toPixels } from "../view";
 import { polyline, ticks } from "./ink";
@@ -29,7 +29,7 @@ export function Way({ method, path }: { method: string; path: Point[] }) {
 }
 
 export function LegDrawn({ leg }: { leg: Stretch }) {
-  const path = onScreen(leg.path);
+  const path = drawnPath(leg.path, { of: shown.value!, view: view.value, size: size.value });
   const end = path.at(-1)!;
   return (
     <Reachable pointer={leg.pointer} name={tellOf(leg)} kind={leg.drawn ? "leg" : "leg unsure"}>
@@ -44,7 +44,7 @@ export function LegDrawn({ leg }: { leg: Stretch }) {
 export function LengthWritten({ leg }: { leg: Stretch }) {
   const on = chosen.value === leg.pointer;
   if (!lengthFits(leg.path, view.value, on)) return null;
-  const [x, y] = labelAt(leg.path, view.value, size.value);
+  const [x, y] = labelAt(leg.path, { of: shown.value!, view: view.value, size: size.value });
   const loose = isLoose(leg.length);
   return (
     <g class={`length${loose ? " loose" : ""}${on ? " on" : ""}`} aria-hidden="true">

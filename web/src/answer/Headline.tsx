@@ -244,7 +244,7 @@ export function Headline({ scheme }: { scheme: Scheme }) {
       {hangs ? (
         <Conditions scheme={scheme} />
       ) : (
-        <p class={`status is-${status.verdict}`}>
+        <p class={`status is-${status.verdict.replace(" ", "-")}`}>
           <Shape verdict={status.verdict} /> {status.words}
         </p>
       )}

@@ -49,7 +49,7 @@ function Reasons({ asked }: { asked: Asked }) {
       )}
       {open.how && <p>{say("questions.how", { how: open.how })}</p>}
       {open.by && open.minutes !== null && (
-        <p class="small">{say("questions.who", { by: byWhom(open.by), minutes: open.minutes })}</p>
+        <p class="small">{say(open.minutes === 1 ? "questions.who_one" : "questions.who", { by: byWhom(open.by), minutes: open.minutes })}</p>
       )}
     </div>
   );

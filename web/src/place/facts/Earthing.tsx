@@ -68,11 +68,17 @@ export function EarthingOpen() {
   if (!open) return null;
   return (
     <div class="open-earthing">
-      <p><strong>{say("place.earthing_matters")}</strong> {say("place.earthing_hangs")}</p>
+      <p>
+        <strong>{say("place.earthing_matters")}</strong> {say("place.earthing_hangs")}{" "}
+        {found.length > 0 && say("place.earthing_below")}
+      </p>
       {found.length > 0 && (
         <dl>
           {found.map(({ earthing, says }) => (
-            <div key={earthing}><dt>{say("place.if_earthing", { earthing })}</dt><dd>{says}</dd></div>
+            <div key={earthing}>
+              <dt>{say("place.if_earthing", { earthing })}</dt>
+              <dd>{says} <em>{say(`place.if_lost.${earthing}` as "place.if_lost.TT")}</em></dd>
+            </div>
           ))}
         </dl>
       )}

@@ -20,8 +20,8 @@ function boardName(kind: string): string {
   return hasWords(key) ? say(key) : kind[0]!.toUpperCase() + kind.slice(1);
 }
 
-/** Kinds that the engine reckons by their points where no power is stated. */
-const byPoints = ["socket ring", "socket radial", "lighting", "cooker", "shower"];
+/** Kinds that must say what they draw; of the others the engine knows what is usual. */
+const telling = ["fixed load", "motor", "welder", "pump", "freezer", "sub-board"];
 const powers = (): [number, number] => {
   const row = rowOf("/buildings/0/circuits/0/load_w");
   return [row?.low ?? 0, row?.high ?? Infinity];
@@ -36,7 +36,7 @@ function wrong(kind: string, power: string): string {
       ? say("fact.wants.range", { low: low / 1000, high: high / 1000, unit: "kW" })
       : say(read.wants === "watts" ? "place.load_watts" : "fact.wants.number");
   }
-  return read.watts === null && !byPoints.includes(kind) ? say("place.load_needed") : "";
+  return read.watts === null && telling.includes(kind) ? say("place.load_needed") : "";
 }
 
 function AddCircuit({ building }: { building: string }) {

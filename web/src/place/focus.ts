@@ -15,7 +15,9 @@ function focusIn(room: Element | null): void {
   if (!room) return;
   const title = room.querySelector<HTMLElement>("#facts-title, #question-title");
   const field = room.querySelector<HTMLElement>(fields);
-  ((byFinger() ? title : field) ?? title ?? field)?.focus({ preventScroll: true });
+  const to = (byFinger() ? title : field) ?? title ?? field;
+  to?.focus({ preventScroll: true });
+  if (to instanceof HTMLInputElement && to.type === "text") to.select();
 }
 
 const panel = (): Element | null =>

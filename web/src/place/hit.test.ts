@@ -36,9 +36,9 @@ describe("what a finger touches", () => {
   it("is no length where legs are too short to write on, but for the chosen one", () => {
     const far: View = { middle: [0, 0], scale: 1.5 };
     const path = thingAtPath("/runs/0/legs/1");
-    expect(lengthFits(path, far, false)).toBe(false);
-    expect(lengthFits(path, far, true)).toBe(true);
-    expect(lengthFits(path, view, false)).toBe(true);
+    expect(lengthFits(path, { of, view: far, size }, false)).toBe(false);
+    expect(lengthFits(path, { of, view: far, size }, true)).toBe(true);
+    expect(lengthFits(path, { of, view, size }, false)).toBe(true);
     const label = labelAt(path, { of, view: far, size });
     expect(hitAt(label, { of, view: far, size, chosen: undefined, last: false })?.on).not.toBe("length");
   });

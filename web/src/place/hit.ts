@@ -21,11 +21,6 @@ export function halfSize(kind: "house" | "building", scale: number): Point {
   return [Math.max(finger, (w * scale) / 2), Math.max(finger * 0.8, (h * scale) / 2)];
 }
 
-/** Whether there is room to write a leg's length: not where legs are only a few pixels long. */
-export function lengthFits(path: readonly Point[], view: View, chosen: boolean): boolean {
-  return chosen || pathLength(path) * view.scale >= 40;
-}
-
 /** Where a straight leaves a box about its beginning, as a part of its way; 1 where it does not. */
 function leaves(from: Point, to: Point, [w, h]: Point): number {
   const [dx, dy] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
@@ -58,6 +53,11 @@ export function drawnPath(path: readonly Point[], { of, view, size }: Seen): Poi
   if (first) pixels = fromWall(pixels, halfSize(first.kind, view.scale));
   if (last) pixels = fromWall([...pixels].reverse(), halfSize(last.kind, view.scale)).reverse();
   return pixels;
+}
+
+/** Whether there is room to write a leg's length: not where it shows only a few pixels long. */
+export function lengthFits(path: readonly Point[], seen: Seen, chosen: boolean): boolean {
+  return chosen || pathLength(drawnPath(path, seen)) >= 40;
 }
 
 /** Where a leg's length is written: beside its middle, in pixels. */
@@ -119,7 +119,7 @@ export function hitAt(pixel: Point, { of, view, size, chosen, last }: Asked): Hi
   if (rod) return { on: "thing", pointer: rod.pointer, moves: true };
   if (spot) return { on: "thing", pointer: spot.pointer, moves: spot.kind === "building" };
   for (const leg of of.stretches) {
-    if (!lengthFits(leg.path, view, leg.pointer === chosen?.pointer)) continue;
+    if (!lengthFits(leg.path, seen, leg.pointer === chosen?.pointer)) continue;
     const [x, y] = labelAt(leg.path, seen);
     if (Math.abs(pixel[0] - x) < 28 && Math.abs(pixel[1] - y) < 14) {
       return { on: "length", pointer: leg.pointer };

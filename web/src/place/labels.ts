@@ -44,7 +44,7 @@ function taken(of: Outline, view: View, size: Size): Area[] {
     const wide = Math.max(2 * w, shortName(spot.name).length * 7.4);
     return [around(x, y - h, 2 * w, 2 * h), around(x, y + h, wide, spot.kind === "house" ? 42 : 26)];
   });
-  const lengths = of.stretches.filter((leg) => lengthFits(leg.path, view, false)).map((leg) => {
+  const lengths = of.stretches.filter((leg) => lengthFits(leg.path, { of, view, size }, false)).map((leg) => {
     const [x, y] = labelAt(leg.path, { of, view, size });
     return around(x, y - 10, 56, 20);
   });

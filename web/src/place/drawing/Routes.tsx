@@ -43,8 +43,9 @@ export function LegDrawn({ leg }: { leg: Stretch }) {
 /** The length of a leg, where it can be touched and typed over. */
 export function LengthWritten({ leg }: { leg: Stretch }) {
   const on = chosen.value === leg.pointer;
-  if (!lengthFits(leg.path, view.value, on)) return null;
-  const [x, y] = labelAt(leg.path, { of: shown.value!, view: view.value, size: size.value });
+  const seen = { of: shown.value!, view: view.value, size: size.value };
+  if (!lengthFits(leg.path, seen, on)) return null;
+  const [x, y] = labelAt(leg.path, seen);
   const loose = isLoose(leg.length);
   return (
     <g class={`length${loose ? " loose" : ""}${on ? " on" : ""}`} aria-hidden="true">

@@ -1,6 +1,6 @@
 // The field of any fact, by what the format says stands there.
 
-import { useId } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { get, set } from "../bench";
 import { say } from "../words";
 import { Choice, open } from "./Choice";
@@ -112,14 +112,17 @@ function Ticks({ pointer, label }: FieldProps) {
 
 function Text({ pointer, label, tell }: FieldProps) {
   const id = useId();
+  const [full, setFull] = useState(false);
   return (
     <div class="field">
       <label for={id}>{label ?? called(pointer)}</label>
       {(tell ?? toldOf(pointer)) && <p class="tell">{tell ?? toldOf(pointer)}</p>}
       <input
         id={id} class="words" maxLength={60} autocomplete="off" value={get<string>(pointer) ?? ""}
+        onInput={(e) => setFull(e.currentTarget.value.length >= 60)}
         onChange={(e) => put(pointer, e.currentTarget.value.trim() || undefined)}
       />
+      <p class="tell" role="status">{full ? say("fact.full", { n: 60 }) : ""}</p>
     </div>
   );
 }

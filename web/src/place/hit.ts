@@ -57,7 +57,8 @@ export function drawnPath(path: readonly Point[], { of, view, size }: Seen): Poi
 
 /** Whether there is room to write a leg's length: not where it shows only a few pixels long. */
 export function lengthFits(path: readonly Point[], seen: Seen, chosen: boolean): boolean {
-  return chosen || pathLength(drawnPath(path, seen)) >= 40;
+  if (chosen) return true;
+  return pathLength(path) * seen.view.scale >= 40 && pathLength(drawnPath(path, seen)) >= 16;
 }
 
 /** Where a leg's length is written: beside its middle, in pixels. */

@@ -30,6 +30,16 @@ test("it opens with the demo job and says how to feed it", async () => {
     assert.deepEqual(page.wrong, []);
 });
 
+test("the example says that it is one, and a job of one's own is a touch away", async () => {
+    const page = await openPage(browser, alone.url);
+    await page.locator(".example", { hasText: "an example" }).waitFor();
+    await page.locator(".example button").click();
+    await page.waitForFunction(() => globalThis.toft.job.value?.title === "A new job");
+    assert.equal(await page.locator(".example").count(), 0);
+    await page.waitForTimeout(1200);
+    assert.doesNotMatch(await page.textContent(".foot [aria-live]"), /The answer now/);
+});
+
 test("a changed fact shows a new answer, and undo the old one", async () => {
     const page = await openPage(browser, alone.url, { size: "desk" });
     const before = await page.evaluate(() => globalThis.toft.first.value.schemes[0].price.total);

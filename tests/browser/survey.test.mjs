@@ -106,8 +106,13 @@ test("a length is off the drawing until the tape has said it", async () => {
     const field = page.locator(".facts").getByLabel("Length", { exact: true });
     await field.fill("24.5");
     await field.press("Enter");
-    const { length_m: length } = (await job(page)).runs[0].legs[0];
-    assert.deepEqual(length, { value: 24.5, basis: "measured" });
+    const length = async () => (await job(page)).runs[0].legs[0].length_m;
+    assert.deepEqual(await length(), { value: 24.5, basis: "assumed" });
+    assert.match(await page.textContent(".facts"), /Until then it counts as guessed/);
+    assert.match(await page.textContent(".plan .length"), /≈/);
+    await page.getByLabel("How the figure is known: Length").selectOption("measured");
+    assert.deepEqual(await length(), { value: 24.5, basis: "measured" });
+    assert.doesNotMatch(await page.textContent(".plan .length"), /≈/);
     await choose(page, "/buildings/1");
     await page.locator('[data-pointer="/buildings/1"]').focus();
     await page.keyboard.press("ArrowRight");
@@ -153,11 +158,133 @@ test("keys alone put a building and its run down, move and remove it", async () 
     const [east, north] = (await job(page)).buildings[1].at_m;
     assert.ok(Math.abs(east - (at[0] - 0.1)) < 1e-9 && north === at[1] + 1);
     await page.keyboard.press("Enter");
-    await page.waitForFunction(() => document.activeElement.id === "facts-title");
+    await page.waitForFunction(() => document.activeElement.closest(".facts")
+        && /INPUT|SELECT/.test(document.activeElement.tagName));
     await page.locator(".plan").focus();
     await page.keyboard.press("Delete");
     assert.equal((await job(page)).buildings.length, 1);
     assert.equal((await job(page)).runs.length, 0);
+});
+
+const focusIn = (page, room) => page.waitForFunction((where) =>
+    document.activeElement.closest(where) !== null, room);
+
+test("the keyboard is never left nowhere: what came instead takes it", async () => {
+    const page = await newSurvey("desk");
+    const press = async (scope, name) => {
+        await page.locator(scope).getByRole("button", { name }).first().focus();
+        await page.keyboard.press("Enter");
+    };
+    await page.locator(".list summary").focus();
+    await page.keyboard.press("Enter");
+    await press(".list", "Add an outbuilding");
+    await focusIn(page, ".beside .putting, .questions, .list");
+    await press(".putting", /^Straight to/);
+    await focusIn(page, ".beside .facts");
+    await press(".facts", /leg 1/);
+    await focusIn(page, ".beside .facts");
+    await page.keyboard.type("45");
+    assert.equal(await page.evaluate(() => location.hash), "#/survey");
+    await page.keyboard.press("Enter");
+    assert.equal((await job(page)).runs[0].legs[0].length_m.value, 45);
+    await page.locator('[data-pointer="/buildings/0"]').focus();
+    assert.equal(await page.locator(".facts").filter({ hasText: "The house and its supply" }).count(), 0);
+    await page.keyboard.press("Enter");
+    await page.locator(".facts").filter({ hasText: "The house and its supply" }).waitFor();
+    assert.deepEqual(page.wrong, []);
+});
+
+test("the middle of the house is the house, and its panel comes into sight", async () => {
+    const page = await openPage(browser, alone.url);
+    await page.evaluate(() => scrollTo({ top: 0, behavior: "instant" }));
+    const box = await page.locator('[data-pointer="/buildings/0"] .touch').boundingBox();
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    await page.locator("#facts-title", { hasText: "The house and its supply" }).waitFor();
+    await page.waitForFunction(() => {
+        const { top } = document.querySelector("#facts-title").getBoundingClientRect();
+        return top > 0 && top < innerHeight * 0.6;
+    });
+    await picture(page, "survey-house-phone");
+});
+
+test("a long word in a name breaks no page", async () => {
+    for (const size of ["phone", "desk"]) {
+        const page = await openPage(browser, alone.url, { size });
+        const name = "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauhaus";
+        await page.evaluate((said) => globalThis.toft.set("/buildings/1/name", said), name);
+        await page.waitForFunction((said) =>
+            document.querySelector(".plan").textContent.includes(said.slice(0, 20)), name);
+        await choose(page, "/buildings/1");
+        const wide = await page.evaluate(() =>
+            document.documentElement.scrollWidth - document.documentElement.clientWidth);
+        assert.ok(wide <= 0, `${size}: ${wide} px too wide`);
+        const over = await page.evaluate(() => {
+            const panel = document.querySelector(".beside").getBoundingClientRect();
+            return document.querySelector(".facts header button").getBoundingClientRect().right - panel.right;
+        });
+        assert.ok(over <= 1, `${size}: close stands ${over} px out of its column`);
+        await picture(page, `survey-long-name-${size}`);
+    }
+});
+
+test("a circuit's power is checked before it is added", async () => {
+    const page = await newSurvey();
+    await surveyShed(page);
+    await page.locator(".facts .option").filter({ hasText: "one by one" }).click();
+    await chip(page, ".facts .add", "heater");
+    const circuits = async () => (await job(page)).buildings[1].circuits ?? [];
+    for (const [wrong, says] of [
+        ["abc", /A number/], ["-5", /From 0 to 100/], ["1e9", /A number/], ["", /plate/], ["10 A", /kW or W/],
+    ]) {
+        await page.fill("#new-load", wrong);
+        await page.press("#new-load", "Enter");
+        await page.locator("#new-load-say", { hasText: says }).waitFor();
+        assert.deepEqual(await circuits(), [], wrong);
+    }
+    await page.fill("#new-load", "120 W");
+    await page.press("#new-load", "Enter");
+    await page.waitForFunction(() => globalThis.toft.job.value.buildings[1].circuits?.length === 1);
+    assert.deepEqual((await circuits())[0].load_w, { value: 120, basis: "declared" });
+});
+
+test("what was the answer is none once nobody knows the earthing, nor are there papers of it", async () => {
+    const page = await openPage(browser, alone.url);
+    await page.evaluate(() => globalThis.toft.set("/intake/earthing", undefined));
+    await page.waitForFunction(() => globalThis.toft.faults.value.length > 0);
+    assert.doesNotMatch(await page.textContent("#answer"), /Feed it with/);
+    assert.match(await page.textContent("#answer"), /no scheme can be called safe/);
+    assert.deepEqual(await axe(page), []);
+    await page.goto(`${alone.url}#/papers`);
+    await page.waitForSelector(".papers");
+    assert.match(await page.textContent(".papers"), /nothing can be issued/);
+    assert.doesNotMatch(await page.textContent(".papers"), /recommended scheme/);
+    assert.equal(await page.locator(".paper-row:not(:disabled)").count(), 0);
+    assert.deepEqual(await axe(page), []);
+});
+
+test("a reading may be half written, is named where it is written, and marked beyond its limit", async () => {
+    const page = await openPage(browser, alone.url);
+    await page.goto(`${alone.url}#/readings`);
+    const write = () => page.locator(".test", { hasText: "Zs at the board" });
+    await write().getByRole("button").first().click({ timeout: 30_000 });
+    await write().getByLabel("Reading, Ω").fill("1.4");
+    await page.goto(`${alone.url}#/papers`);
+    await page.waitForSelector(".papers");
+    await page.goto(`${alone.url}#/readings`);
+    await write().waitFor();
+    assert.equal(await write().getByLabel("Reading, Ω").inputValue(), "1.4");
+    await write().getByRole("button", { name: "Keep" }).click();
+    await write().getByRole("alert").waitFor();
+    await write().getByLabel("Read by").fill("A. Tester");
+    await write().getByRole("button", { name: "Keep" }).click();
+    await write().locator(".beyond", { hasText: "above the limit stated" }).waitFor();
+    const look = page.locator(".step", { hasText: "Inspection" }).locator(".test").first();
+    await look.getByRole("button").first().click();
+    assert.deepEqual(await axe(page), []);
+    await look.getByText("as it should be", { exact: true }).click();
+    await look.getByRole("button", { name: "Keep" }).click();
+    await look.locator(".kept", { hasText: "as it should be" }).waitFor();
+    await picture(page, "readings-written");
 });
 
 test("a run is drawn by keys: the cross goes with the arrows, Enter sets a corner", async () => {
@@ -327,4 +454,47 @@ test("the studio job of the examples is entered whole, and gets the example's an
     await page.waitForFunction(() => globalThis.toft.first.value?.job.startsWith("Potter"));
     assert.equal(entered, await sentence(page));
     assert.deepEqual(page.wrong, []);
+});
+
+test("circuits without a length are asked for where they are said not to be judged", async () => {
+    const page = await openPage(browser, alone.url, { size: "desk" });
+    await page.evaluate(() => globalThis.toft.change("no lengths", (whole) => {
+        for (const circuit of whole.buildings[1].circuits) delete circuit.length_m;
+    }));
+    await page.locator(".unjudged", { hasText: "Sockets" }).waitFor({ timeout: 30_000 });
+    assert.match(await page.textContent(".status"), /rules are not judged/);
+    assert.match(await page.textContent(".strip"), /not known/);
+    await page.locator(".unjudged button").click();
+    await page.locator(".question", { hasText: "Cable to its last point" }).waitFor();
+    assert.match(await page.textContent(".question"), /Sockets/);
+    assert.deepEqual(await axe(page), []);
+    await page.getByLabel("Your answer", { exact: false }).first().fill("9");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => globalThis.toft.job.value.buildings[1].circuits[0].length_m);
+    assert.deepEqual(page.wrong, []);
+});
+
+test("a scheme chosen from the list is shown at the head of the answer", async () => {
+    const page = await openPage(browser, alone.url);
+    const list = page.locator(".scheme-list");
+    await list.evaluate((details) => { details.open = true; });
+    await list.locator(".scheme-row").nth(4).click();
+    await page.locator(".looking", { hasText: "scheme 5" }).waitFor();
+    await page.waitForFunction(() => {
+        const { top } = document.querySelector("#answer-title").getBoundingClientRect();
+        return top > -20 && top < innerHeight / 2;
+    });
+});
+
+test("a printed survey says of which job, of which day and state it is, and leaves out what is for hands", async () => {
+    const page = await openPage(browser, alone.url, { size: "desk" });
+    await page.emulateMedia({ media: "print" });
+    assert.match(await page.textContent(".on-paper"), /Potter's studio.*Printed \d+ \w+ \d{4}/);
+    assert.ok(await page.locator(".on-paper").isVisible());
+    for (const away of [".window", ".views", ".put", ".survey-questions", ".beside", ".strip", ".example"]) {
+        assert.equal(await page.locator(away).first().isVisible(), false, away);
+    }
+    const top = async (what) => (await page.locator(what).boundingBox()).y;
+    assert.ok(await top(".plan") < await top("#answer-title"));
+    assert.ok(await page.locator(".circuits .opened-list summary").first().isVisible());
 });

@@ -6,6 +6,8 @@ import type { Finding, Scheme } from "../contract";
 import { say } from "../words";
 import { barEnd, findingsByRun, sortBars, type Bar } from "./bars";
 import { beside, percent, unitWords } from "./figure";
+import { isUnstated, lengthless, type OpenCircuit } from "./open";
+import { askFor } from "../questions/state";
 import { lookAlong, run, runAsked, runs } from "./look";
 import { Verdict } from "./Mark";
 import { governed } from "./sentence";
@@ -113,6 +115,27 @@ function ToldRow({ finding }: { finding: Finding }) {
   );
 }
 
+/** Rules over circuits that nobody gave a length: never called met, and the way to the length. */
+function Unjudged({ rules, lacking }: { rules: Finding[]; lacking: OpenCircuit[] }) {
+  return (
+    <div class="unjudged">
+      <h4>{say("answer.unjudged")}</h4>
+      <p>
+        <Verdict verdict="not known" />{" "}
+        {say("answer.unjudged_circuits", {
+          circuits: lacking.map(({ circuit }) => circuit.name).join(", "),
+        })}{" "}
+        {rules.length > 0
+          ? say("answer.unjudged_rules", { rules: rules.map((f) => ruleWords(f.rule)).join("; ") })
+          : say("answer.unjudged_others")}
+      </p>
+      <button type="button" class="plain" onClick={() => askFor(`${lacking[0]!.pointer}/length_m`)}>
+        {say("answer.give_length", { circuit: lacking[0]!.circuit.name })}
+      </button>
+    </div>
+  );
+}
+
 export function RunChoice() {
   if (runs.value.length < 2) return null;
   return (
@@ -135,7 +158,9 @@ export function RunChoice() {
 export function Bars({ scheme }: { scheme: Scheme }) {
   const [all, setAll] = useState(false);
   const mine = findingsByRun(scheme.findings, runs.value).get(run.value) ?? [];
-  const { measured, told, idle } = sortBars(mine);
+  const lacking = lengthless(run.value);
+  const kinds = lacking.map(({ circuit }) => circuit.kind);
+  const { measured, told, idle, open } = sortBars(mine, kinds, isUnstated);
   const rest = measured.length - SHOWN;
   return (
     <section class="bars" aria-labelledby="bars-title">
@@ -165,6 +190,7 @@ export function Bars({ scheme }: { scheme: Scheme }) {
           <ToldRow key={f.rule} finding={f} />
         ))}
       </ul>
+      {lacking.length > 0 && <Unjudged rules={open} lacking={lacking} />}
       {idle.length > 0 && (
         <p class="quiet">
           {say("answer.idle", { rules: idle.map((f) => ruleWords(f.rule)).join("; ") })}

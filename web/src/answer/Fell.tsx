@@ -87,6 +87,7 @@ function LeverRow({ lever, currency }: { lever: Lever; currency: string }) {
         <strong>{lever.opens ? say("answer.lever_opens") : lever.brings}</strong>
         {lever.cost_says && <span class="quiet"> ({lever.cost_says})</span>}
       </p>
+      {lever.lever === "straight-route" && <p class="quiet">{say("answer.lever_drawn")}</p>}
       <p class="quiet">
         {say("answer.lever_then", {
           scheme: schemeWords(lever.scheme),

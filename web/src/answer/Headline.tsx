@@ -5,6 +5,7 @@ import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count, figure, headroomShare, money, unbroken } from "./figure";
 import { astray, runs } from "./look";
+import { openRuleCount } from "./open";
 import { Shape } from "./Mark";
 import { governed, tasks } from "./sentence";
 import type { OverYears, Price } from "./shapes";
@@ -97,16 +98,24 @@ export function statusWords(scheme: Scheme): { verdict: string; words: string } 
   if (scheme.conditional_on.length > 0 || openRules(scheme).length > 0) {
     return { verdict: "not known", words: say("answer.conditional") };
   }
-  const cautions = scheme.findings.filter((f) => f.verdict === "caution").length;
-  if (cautions === 0) return { verdict: "meets", words: say("answer.sound") };
-  return {
-    verdict: "caution",
-    words:
-      cautions === 1
-        ? say("answer.sound_caution_one")
-        : say("answer.sound_cautions", { count: cautions }),
-  };
+  return judgedWords(scheme);
 }
+
+/** Nothing fails and nothing hangs: what was judged is met, with what must be said beside it. */
+function judgedWords(scheme: Scheme): { verdict: string; words: string } {
+  const unjudged = openRuleCount(scheme.findings);
+  const cautions = scheme.cautions.length;
+  const careful = cautions > 0 || scheme.findings.some((f) => f.verdict === "caution");
+  const words = [
+    say(unjudged > 0 ? "answer.sound_part" : "answer.sound"),
+    ...(unjudged > 0 ? [countWords("answer.not_judged", unjudged)] : []),
+    ...(cautions > 0 ? [countWords("answer.with_caution", cautions)] : []),
+  ].join("; ");
+  return { verdict: unjudged > 0 ? "not known" : careful ? "caution" : "meets", words };
+}
+
+const countWords = (key: "answer.not_judged" | "answer.with_caution", count: number): string =>
+  say(count === 1 ? `${key}_one` : `${key}_count`, { count });
 
 function Sentence({ scheme }: { scheme: Scheme }) {
   const all = tasks(scheme.sentence, runs.value);
@@ -246,7 +255,7 @@ export function Nothing() {
 export function Headline({ scheme }: { scheme: Scheme }) {
   const status = statusWords(scheme);
   const before = faults.value.length > 0;
-  const hangs = status.verdict === "not known" && !before;
+  const hangs = status.words === say("answer.conditional") && !before;
   const taken = first.value!.assumed.length;
   return (
     <div class="headline">

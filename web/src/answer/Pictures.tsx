@@ -8,6 +8,8 @@ import { faultWords } from "./speak";
 import { Sheet } from "./Sheet";
 
 const pictures = ["single-line", "board", "conductors", "curves"] as const;
+/** Drawn in lines: at night they turn with the paper, and keep the hue of what is coloured. */
+const inLine: readonly string[] = ["single-line", "curves"];
 type Name = (typeof pictures)[number];
 
 function Drawn({ name, width }: { name: Name; width: number }) {
@@ -22,7 +24,14 @@ function Drawn({ name, width }: { name: Name; width: number }) {
     return <p class="quiet">{say("answer.picture_failed", { why: faultWords(asked.failed) })}</p>;
   }
   if (!asked.answer) return <p class="quiet">{say("answer.picture_waiting")}</p>;
-  return <Sheet svg={asked.answer.svg} alt={say(`answer.picture ${name}`)} busy={asked.waiting} />;
+  return (
+    <Sheet
+      class={inLine.includes(name) ? "is-line" : ""}
+      svg={asked.answer.svg}
+      alt={say(`answer.picture ${name}`)}
+      busy={asked.waiting}
+    />
+  );
 }
 
 /** How wide a picture may be laid out: what the place has, within what the engine lays out. */

@@ -177,6 +177,13 @@ function look(key: string): void {
   choose(key === recommendedKey.value ? null : key);
 }
 
+/** The list lies far below what a choice from it changes. */
+function toAnswer(): void {
+  const title = document.getElementById("answer-title");
+  title?.focus({ preventScroll: true });
+  title?.scrollIntoView({ block: "start" });
+}
+
 function Key({ schemes }: { schemes: SchemeLine[] }) {
   const kinds = [...new Set(schemes.map(earthingOf))];
   const hollow = schemes.some((s) => s.conditional_on.length > 0);
@@ -209,7 +216,10 @@ function SchemeRow({ scheme }: { scheme: SchemeLine }) {
         type="button"
         class="scheme-row"
         aria-pressed={looked}
-        onClick={() => look(scheme.key)}
+        onClick={() => {
+          look(scheme.key);
+          toAnswer();
+        }}
       >
         <span class="scheme-rank">{scheme.rank}</span>
         <span class="scheme-price">{money(price.total, price.currency)}</span>

@@ -7,6 +7,7 @@ import demoJob from "../../../examples/demo.json";
 import { faults, first, job, jobId } from "../bench";
 import type { First, Job } from "../contract";
 import { Answer } from ".";
+import { faultSays } from "./speak";
 
 vi.mock("../engine", () => ({
   work: () => new Promise(() => {}),
@@ -164,11 +165,92 @@ it("keeps the old figure beside one that changed", async () => {
   expect(others).toHaveLength(0);
 });
 
-it("leaves the old answer on screen when the job cannot be worked out, and says so", async () => {
+it("puts the old answer away when the job cannot be worked out, and says so", async () => {
   faults.value = [
     { code: "x", pointer: "/runs", says: "a run needs a leg", nearest: null, allowed: [] },
   ];
   await settled();
   expect(place.querySelector("[role=alert]")!.textContent).toContain("a run needs a leg");
+  expect(text()).not.toContain("Feed it with 3-core");
+  const before = place.querySelector<HTMLDetailsElement>("details.is-past")!;
+  before.open = true;
+  before.dispatchEvent(new Event("toggle"));
+  await settled();
   expect(text()).toContain("Feed it with 3-core");
+  expect(text()).toContain("Build nothing from it");
+});
+
+it("shows no answer at all while nobody knows how the supply is earthed", async () => {
+  faults.value = [
+    { code: "missing", pointer: "/intake/earthing", says: "earthing is missing", nearest: null, allowed: [] },
+  ];
+  await settled();
+  expect(text()).toContain("no scheme can be called safe");
+  expect(text()).not.toContain("Feed it with");
+  expect(place.querySelector("details.is-past")).toBeNull();
+  expect(place.querySelector(".price, .bar-row")).toBeNull();
+});
+
+const lengthless = (): Job => {
+  const copy = structuredClone(demoJob) as unknown as {
+    buildings: Array<{ circuits?: Array<{ length_m?: unknown }> }>;
+  };
+  for (const b of copy.buildings) for (const c of b.circuits ?? []) delete c.length_m;
+  return copy as unknown as Job;
+};
+
+it("never calls idle or met what it cannot judge for want of a circuit's length", async () => {
+  const answer = quick(demo);
+  const findings = answer.chosen!.findings.map((f) =>
+    /^(circuit-|motor-start)/.test(f.rule)
+      ? { ...f, value: null, limit: null, use: null, verdict: "meets", says: "no circuit is judged by it" }
+      : f,
+  );
+  first.value = { ...answer, chosen: { ...answer.chosen!, findings } };
+  job.value = lengthless();
+  await settled();
+  const open = place.querySelector(".unjudged")!.textContent!;
+  for (const name of ["Sockets", "Panel heater", "Lights", "Potter's wheel"]) {
+    expect(open).toContain(name);
+  }
+  expect(open).toContain("Earth fault loop at the last point");
+  expect(open).toContain("Dip while a motor starts");
+  const status = place.querySelector(".status")!;
+  expect(status.classList.contains("is-not-known")).toBe(true);
+  expect(status.textContent).toContain("6 rules are not judged");
+  expect(text()).not.toMatch(/Nothing here to judge: [^.]*last point/);
+});
+
+it("counts the cautions that it lists", () => {
+  const { cautions } = first.value!.chosen!;
+  expect(place.querySelector(".status")!.textContent).toContain(
+    cautions.length === 1 ? "one caution" : `${cautions.length} cautions`,
+  );
+});
+
+it("draws no bar of what nobody stated, and of what is not known", async () => {
+  const answer = quick(demo);
+  const findings = answer.chosen!.findings.map((f) => {
+    if (f.rule === "house-earthing") return { ...f, value: 0, use: null, verdict: "caution", says: "may be too small" };
+    return f.rule === "intake-capacity" ? { ...f, verdict: "not known", says: "measure it" } : f;
+  });
+  const copy = structuredClone(demoJob) as unknown as { intake: Record<string, unknown> };
+  delete copy.intake["main_bonding_mm2"];
+  job.value = copy as unknown as Job;
+  first.value = { ...answer, chosen: { ...answer.chosen!, findings } };
+  await settled();
+  const bars = [...place.querySelectorAll(".bar-name")].map((e) => e.textContent!);
+  expect(bars.some((name) => /own earthing and bonding|against the intake/.test(name))).toBe(false);
+  expect(text()).not.toContain("none yet");
+  expect(place.querySelector(".told-list")!.textContent).toContain("may be too small");
+});
+
+it("says faults in words of people, not of the file", () => {
+  const fault = (code: string, pointer: string, says: string) =>
+    faultSays({ code, pointer, says, nearest: null, allowed: [] });
+  expect(fault("no-load", "/buildings/1", "say load_a in amperes, load_w in watts")).toMatch(/in kW or A/);
+  expect(fault("no-load", "/buildings/1/circuits/3", "circuit needs load_w")).toContain("Potter's wheel");
+  expect(fault("out-of-range", "/runs/0/legs/1/depth_m/value", "50 is outside 0.05 to 3")).toBe(
+    "Potter's studio, leg 2, depth: 50 is outside 0.05 to 3.",
+  );
 });

@@ -15,6 +15,8 @@ export interface Bars {
   told: Finding[];
   /** Rules that found nothing to judge here. */
   idle: Finding[];
+  /** Rules that could not be judged, because what they read of circuits is not stated. */
+  open: Finding[];
 }
 
 const weight: Record<string, number> = { fails: 0, "not known": 1, caution: 2, meets: 3 };
@@ -26,11 +28,32 @@ function isIdle(finding: Finding): boolean {
   return finding.verdict === "does not apply" || finding.says === "no circuit is judged by it";
 }
 
-export function sortBars(findings: Finding[]): Bars {
-  const bars: Bars = { measured: [], told: [], idle: [] };
+const starting = ["motor", "pump", "heat pump", "freezer"];
+const feeding = ["solar", "battery"];
+
+/** Whether a rule over circuits has a circuit of that kind to judge. */
+function readsKind(rule: string, kind: string): boolean {
+  if (rule === "motor-start") return starting.includes(kind);
+  if (rule === "voltage-rise") return feeding.includes(kind);
+  return rule.startsWith("circuit-");
+}
+
+/**
+ * Sorts the findings of a run. `lengthless` are the kinds of its building's circuits whose cable
+ * has no length yet; `unstated` tells a figure that stands for a fact nobody stated.
+ */
+export function sortBars(
+  findings: Finding[],
+  lengthless: string[] = [],
+  unstated: (finding: Finding) => boolean = () => false,
+): Bars {
+  const bars: Bars = { measured: [], told: [], idle: [], open: [] };
   for (const finding of findings) {
-    if (finding.value !== null && finding.limit !== null) {
+    const figured = finding.value !== null && finding.limit !== null;
+    if (figured && finding.verdict !== "not known" && !unstated(finding)) {
       bars.measured.push({ finding, use: finding.use ?? Infinity });
+    } else if (isIdle(finding) && lengthless.some((kind) => readsKind(finding.rule, kind))) {
+      bars.open.push(finding);
     } else if (isIdle(finding)) {
       bars.idle.push(finding);
     } else {

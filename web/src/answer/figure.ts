@@ -13,6 +13,8 @@ const written: Record<string, string> = {
   mm2: "mm²",
   kohm: "kΩ",
   percent: "%",
+  "V²·A^-2": "Ω²",
+  "V·A^-1": "Ω",
   a: "A",
   v: "V",
   s: "s",
@@ -20,8 +22,16 @@ const written: Record<string, string> = {
 };
 
 export function unitWords(unit: string): string {
-  return written[unit] ?? unit;
+  return written[unit] ?? raised(unit);
 }
+
+const high: Record<string, string> = {
+  "-": "⁻", "0": "⁰", "1": "¹", "2": "²", "3": "³", "4": "⁴", "5": "⁵", "6": "⁶", "7": "⁷", "8": "⁸", "9": "⁹",
+};
+
+/** A power of a unit as print shows it: "A^-2" is A⁻². */
+const raised = (unit: string): string =>
+  unit.replace(/\^(-?\d+)/g, (_, power: string) => [...power].map((sign) => high[sign]).join(""));
 
 /** A number to so many significant digits, without ending noughts after the point. */
 export function digits(value: number, significant = 3): string {

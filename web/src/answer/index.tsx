@@ -1,7 +1,8 @@
 // The answer: a sentence first, then how close it is to its limits, what else would do, what fell.
 
 import { faults, first, jobId, working } from "../bench";
-import type { Fault, Scheme } from "../contract";
+import { useState } from "preact/hooks";
+import type { Fault, First, Scheme } from "../contract";
 import { say } from "../words";
 import "./answer.css";
 import { Bars } from "./Bars";
@@ -13,16 +14,21 @@ import { Headline, Looking, Nothing } from "./Headline";
 import { Acts, Grounds, Standing } from "./Notes";
 import { Pictures } from "./Pictures";
 import { Others } from "./Plot";
+import { Shape } from "./Mark";
+import { faultSays, lacksEarthing } from "./speak";
 
 function Faulty() {
   if (faults.value.length === 0) return null;
   return (
     <div class="faulty" role="alert">
-      <p>{say(first.value ? "answer.faulty" : "answer.faulty_first")}</p>
+      <p class="status is-not-known">
+        <Shape verdict="not known" /> {say("answer.faulty_first")}
+      </p>
+      {lacksEarthing(faults.value) && <p>{say("answer.no_earthing")}</p>}
       <ul>
         {faults.value.map((f: Fault) => (
           <li key={f.pointer + f.says}>
-            {f.says}
+            {faultSays(f)}
             {f.nearest && ` ${say("answer.did_you_mean", { nearest: f.nearest })}`}
           </li>
         ))}
@@ -82,6 +88,34 @@ function None() {
   );
 }
 
+function Told({ answer }: { answer: First }) {
+  return answer.chosen ? <Chosen scheme={answer.chosen} /> : <None />;
+}
+
+/** While the job does not hold together its last answer is put away, and says whose it was. */
+function Before({ answer }: { answer: First }) {
+  const [open, setOpen] = useState(false);
+  if (lacksEarthing(faults.value)) return null;
+  return (
+    <details
+      class="part is-past"
+      onToggle={(e) => {
+        if (e.target === e.currentTarget) setOpen(e.currentTarget.open);
+      }}
+    >
+      <summary>
+        <h3>{say("answer.before")}</h3>
+      </summary>
+      {open && (
+        <>
+          <p>{say("answer.before_says")}</p>
+          <Told answer={answer} />
+        </>
+      )}
+    </details>
+  );
+}
+
 export function Answer() {
   const answer = first.value;
   return (
@@ -99,8 +133,8 @@ export function Answer() {
       {!answer && faults.value.length === 0 && (
         <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>
       )}
-      {answer?.chosen && <Chosen scheme={answer.chosen} />}
-      {answer && !answer.chosen && <None />}
+      {answer && faults.value.length === 0 && <Told answer={answer} />}
+      {answer && faults.value.length > 0 && <Before answer={answer} />}
     </section>
   );
 }

@@ -1,7 +1,10 @@
 // Words for names that come from the engine: rules, parts, buildings, runs.
 
 import { job } from "../bench";
+import type { Fault } from "../contract";
+import { called } from "../fact/words";
 import { say, type WordKey } from "../words";
+import { valueAt } from "../bench/pointer";
 import { unbroken } from "./figure";
 
 /** The words of a key made at run time, or `otherwise` where there are none. */
@@ -49,26 +52,53 @@ export function schemeWords(words: string): string {
 
 /** A place in the job as words, for a fact that the engine has not named yet. */
 export function factWords(pointer: string): string {
-  const parts = pointer.split("/").slice(1);
+  const parts = pointer.replace(/\/(value|low|high|basis)$/, "").split("/").slice(1);
   const said: string[] = [];
   for (let i = 0; i < parts.length; ++i) {
     const next = Number(parts[i + 1]);
     const list = Number.isInteger(next) && i + 1 < parts.length;
-    if (!list)
-      said.push(parts[i]!.replace(/_(m|mm2|a|ohm|kohm|ka|w|v|c|ohm_m)$/, "").replace(/_/g, " "));
-    else if (parts[i] === "buildings") said.push(nameAt("buildings", next, "id"));
-    else if (parts[i] === "runs") said.push(runWords(nameAt("runs", next, "id")));
-    else said.push(`${parts[i]!.replace(/s$/, "").replace(/_/g, " ")} ${next + 1}`);
+    if (!list && rooms.has(parts[i]!) && i + 1 < parts.length) continue;
+    if (!list) said.push(uncapped(called(`/${parts.slice(0, i + 1).join("/")}`)));
+    else said.push(entryWords(`/${parts.slice(0, i + 2).join("/")}`, parts[i]!, next));
     if (list) ++i;
   }
   return said.join(", ");
 }
 
-function nameAt(list: "buildings" | "runs", index: number, key: string): string {
-  const entry = (job.value?.[list] as unknown as Array<Record<string, string>> | undefined)?.[
-    index
-  ];
-  return entry?.[list === "buildings" && entry["name"] ? "name" : key] ?? `${index + 1}`;
+/** Rooms of the file that people need not hear of: what stands in them says enough. */
+const rooms = new Set(["intake", "board", "wishes", "ground"]);
+
+/** "Earth loop" within a sentence; "RCD before …" stays. */
+const uncapped = (word: string): string =>
+  /^[A-Z][a-z ]/.test(word) ? word[0]!.toLowerCase() + word.slice(1) : word;
+
+function entryWords(pointer: string, list: string, index: number): string {
+  const entry = valueAt(job.value, pointer) as Record<string, string> | undefined;
+  if (list === "runs") return entry ? runWords(entry["id"]!) : `${index + 1}`;
+  if (list === "buildings") return entry?.["name"] ?? entry?.["id"] ?? `${index + 1}`;
+  const named = list === "circuits" ? entry?.["name"] : list === "metalwork" ? entry?.["what"] : "";
+  return named || `${list.replace(/s$/, "").replace(/_/g, " ")} ${index + 1}`;
+}
+
+export const lacksEarthing = (faults: Fault[]): boolean =>
+  faults.some((f) => f.pointer === "/intake/earthing");
+
+/** What is at fault in the words of the page: names of the file stay in the file. */
+export function faultSays(fault: Fault): string {
+  if (fault.code === "no-load") {
+    const circuit = fault.pointer.includes("/circuits/");
+    return say(circuit ? "answer.fault_circuit_load" : "answer.fault_load", {
+      name: factWords(fault.pointer),
+    });
+  }
+  if (fault.pointer === "/intake/earthing") return say("answer.fault_earthing");
+  if (fault.code === "out-of-range" || fault.code === "missing") {
+    const what = factWords(fault.pointer);
+    return fault.code === "missing"
+      ? say("answer.fault_missing", { what })
+      : say("answer.fault_range", { what, says: fault.says });
+  }
+  return fault.says;
 }
 
 /** A scheme's key as words: "supply earth · 2×4 · separate conductor 10 · B20 6 kA · spare way". */
@@ -92,6 +122,6 @@ export function keyWords(key: string): string {
 
 /** What faults say, as one line. */
 export function faultWords(error: unknown): string {
-  const faults = (error as { faults?: Array<{ says: string }> }).faults;
-  return faults?.length ? faults.map((f) => f.says).join("; ") : String((error as Error).message);
+  const faults = (error as { faults?: Fault[] }).faults;
+  return faults?.length ? faults.map(faultSays).join("; ") : String((error as Error).message);
 }

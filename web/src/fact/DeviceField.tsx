@@ -2,6 +2,7 @@ import { useId, useState } from "preact/hooks";
 import { get, set } from "../bench";
 import { say } from "../words";
 import { rowOf } from "./kinds";
+import { did } from "./did";
 import { called, toldOf } from "./words";
 
 interface Named {
@@ -31,14 +32,14 @@ export function DeviceField({ pointer, onTaken, closed }: Props) {
     setStandard(word);
     setRating(amperes);
     if (!word || !amperes) return;
-    set(pointer, { ...(stated ?? {}), standard: word, rating_a: Number(amperes) },
-      say("fact.changed", { what: called(pointer) }));
+    const device = { ...(stated ?? {}), standard: word, rating_a: Number(amperes) };
+    set(pointer, device, did(pointer, device));
     onTaken?.();
   };
   const forget = () => {
     setStandard("");
     setRating("");
-    set(pointer, undefined, say("fact.changed", { what: called(pointer) }));
+    set(pointer, undefined, did(pointer, undefined));
   };
   return (
     <fieldset class="field device">

@@ -1,6 +1,6 @@
 // The field of any fact, by what the format says stands there.
 
-import { useId } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { get, set } from "../bench";
 import { say } from "../words";
 import { Choice, open } from "./Choice";
@@ -8,6 +8,7 @@ import { DeviceField } from "./DeviceField";
 import { FigureField } from "./FigureField";
 import { rowOf } from "./kinds";
 import { Symbol } from "./Symbol";
+import { did } from "./did";
 import { called, symbolOf, toldOf, wordSaid, wordTold } from "./words";
 
 export interface FieldProps {
@@ -24,7 +25,7 @@ export interface FieldProps {
 const few = 4;
 
 const put = (pointer: string, value: unknown) =>
-  set(pointer, value, say("fact.changed", { what: called(pointer) }));
+  set(pointer, value, did(pointer, value));
 
 export function YesNo({ pointer, label, tell, big, onTaken, closed }: FieldProps) {
   const stated = get<boolean | null>(pointer);
@@ -111,14 +112,17 @@ function Ticks({ pointer, label }: FieldProps) {
 
 function Text({ pointer, label, tell }: FieldProps) {
   const id = useId();
+  const [full, setFull] = useState(false);
   return (
     <div class="field">
       <label for={id}>{label ?? called(pointer)}</label>
       {(tell ?? toldOf(pointer)) && <p class="tell">{tell ?? toldOf(pointer)}</p>}
       <input
         id={id} class="words" maxLength={60} autocomplete="off" value={get<string>(pointer) ?? ""}
+        onInput={(e) => setFull(e.currentTarget.value.length >= 60)}
         onChange={(e) => put(pointer, e.currentTarget.value.trim() || undefined)}
       />
+      <p class="tell" role="status">{full ? say("fact.full", { n: 60 }) : ""}</p>
     </div>
   );
 }

@@ -4,7 +4,8 @@ import type { Basis, Figure } from "../place/job";
 import { say } from "../words";
 import { rowOf, shownPer, usualBasis, type FactRow } from "./kinds";
 import { Symbol } from "./Symbol";
-import { draftOf, figureOf, type Draft } from "./value";
+import { draftOf, figureOf, unsaid, type Draft } from "./value";
+import { did } from "./did";
 import { called, symbolOf, toldOf } from "./words";
 
 const IDLE_MS = 700;
@@ -18,8 +19,8 @@ export interface FigureProps {
   /** Called once a figure, or nothing, has been taken over. */
   onTaken?: () => void;
   focus?: boolean;
-  /** How a figure is known that is typed over what stands there now. */
-  typedBasis?: Basis;
+  /** How it is known, where that was said beside the field; "" until then. */
+  how?: Basis | "";
   /** Without the way to say that it is not known: it is asked elsewhere. */
   closed?: boolean;
 }
@@ -48,7 +49,7 @@ function useDraft(pointer: string) {
     const fit = figureOf(next, row, per);
     if (!fit.fits) return false;
     if (JSON.stringify(fit.figure) === JSON.stringify(get(pointer))) return true;
-    set(pointer, fit.figure, say("fact.changed", { what: called(pointer) }));
+    set(pointer, fit.figure, did(pointer, fit.figure));
     return true;
   };
   const type = (next: Draft) => {
@@ -62,10 +63,12 @@ function useDraft(pointer: string) {
 
 /** A measured quantity: one figure or two, its unit, and how it is known. */
 export function FigureField(
-  { pointer, label, tell, onTaken, focus, typedBasis, closed }: FigureProps,
+  { pointer, label, tell, onTaken, focus, how, closed }: FigureProps,
 ) {
   const id = useId();
   const { draft, setDraft, take, type, row, per, unit, usual } = useDraft(pointer);
+  const [unknownHow, setUnknownHow] = useState(false);
+  const saidHow = useRef(false);
   const first = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (!focus) return;
@@ -73,15 +76,18 @@ export function FigureField(
     first.current?.select();
   }, [focus, pointer]);
   const fault = wrong(figureOf(draft, row, per), row, per, unit);
+  const unsaidNow = saidHow.current ? draft.basis : unsaid(usual);
   const done = (next: Draft) => { if (take(next)) onTaken?.(); };
   const field = (end: "low" | "high", name: string, ref?: typeof first) => (
     <input
       ref={ref} id={end === "low" ? id : undefined} inputMode="decimal" autocomplete="off"
       aria-label={name || undefined} aria-invalid={fault !== ""} aria-describedby={`${id}-say`}
       value={draft[end]}
-      onInput={(e) => type({
-        ...draft, [end]: e.currentTarget.value, basis: (usual && typedBasis) ?? draft.basis,
-      })}
+      onInput={(e) => {
+        const basis = usual && how !== undefined ? how : unsaidNow;
+        setUnknownHow(basis === "" && how === undefined);
+        type({ ...draft, [end]: e.currentTarget.value, basis });
+      }}
       onBlur={() => { take(draft); }}
       onKeyDown={(e) => { if (e.key === "Enter") done(draft); }}
     />
@@ -96,20 +102,25 @@ export function FigureField(
         {draft.range && <span>{say("fact.to")}</span>}
         {draft.range && field("high", say("fact.highest", { what: said }))}
         <span class="unit">{unit}</span>
-        {usual && (
+        {usual && how === undefined && (
           <select
-            aria-label={say("fact.basis_of", { what: said })} value={draft.basis ?? usual}
+            aria-label={say("fact.basis_of", { what: said })} value={unknownHow ? "" : draft.basis ?? usual}
             onChange={(e) => {
-              const next = { ...draft, basis: e.currentTarget.value as Basis };
+              const next = { ...draft, basis: e.currentTarget.value as Draft["basis"] };
+              saidHow.current = next.basis !== "";
+              setUnknownHow(!saidHow.current && draft.low !== "");
               setDraft(next);
               take(next);
             }}
           >
+            {(unknownHow || draft.basis === "") && <option value="">{say("fact.basis_open")}</option>}
             {bases.map((basis) => <option key={basis} value={basis}>{say(`fact.basis.${basis}`)}</option>)}
           </select>
         )}
       </div>
-      <p class="say" id={`${id}-say`} role="status">{fault}</p>
+      <p class={fault ? "say" : "tell"} id={`${id}-say`} role="status">
+        {fault || (unknownHow && draft.low !== "" ? say("fact.basis_ask") : "")}
+      </p>
       <div class="row quiet">
         <button
           type="button" aria-pressed={draft.range}

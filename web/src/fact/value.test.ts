@@ -49,3 +49,11 @@ describe("a figure as the job keeps it", () => {
     expect(draftOf(null, "declared")).toEqual({ low: "", high: "", range: false, basis: "declared" });
   });
 });
+
+it("nobody has measured what was only typed: until it is said it counts as guessed", () => {
+  const untold = { ...draftOf(null, "measured"), low: "7" };
+  expect(untold.basis).toBe("");
+  expect(figureOf(untold, { kind: "figure" })).toEqual({ fits: true, figure: { value: 7, basis: "assumed" } });
+  expect(draftOf({ value: 7, basis: "measured" }, "measured").basis).toBe("measured");
+  expect(draftOf(null, "declared").basis).toBe("declared");
+});

@@ -15,14 +15,17 @@ export interface Draft {
   /** Of a range; empty for one figure. */
   high: string;
   range: boolean;
-  /** How it is known; null for what is counted or chosen, which has no basis to tell. */
-  basis: Basis | null;
+  /** How it is known; "" until it is said; null for what is counted or chosen, which has none. */
+  basis: Basis | "" | null;
 }
+
+/** Nobody has measured what was only typed: how it is known is asked, not taken for granted. */
+export const unsaid = (usual: Basis | null): Draft["basis"] => (usual === "measured" ? "" : usual);
 
 /** What stands in the fields for what the job says. */
 export function draftOf(figure: Figure | undefined, usual: Basis | null, per = 1): Draft {
   const reading = readFigure(figure);
-  if (!reading.known) return { low: "", high: "", range: false, basis: usual };
+  if (!reading.known) return { low: "", high: "", range: false, basis: unsaid(usual) };
   const range = typeof figure === "object" && typeof figure?.value !== "number";
   const one = (x: number) => plain(x / per, 9);
   const basis = usual === null ? null : reading.basis;
@@ -46,7 +49,7 @@ export function figureOf(draft: Draft, row: FactRow, per = 1): Fit {
     if (x < (row.low ?? -Infinity) || x > (row.high ?? Infinity)) return { fits: false, wants: "range" };
   }
   const [low, high] = numbers as number[];
-  const { basis } = draft;
+  const basis = draft.basis === "" ? "assumed" : draft.basis;
   if (high !== undefined && low! > high) return { fits: false, wants: "order" };
   const figure: Known = high === undefined ? { value: low! } : { low: low!, high };
   if (basis) return { fits: true, figure: { ...figure, basis } };

@@ -2,7 +2,8 @@
 
 import { useState } from "preact/hooks";
 import { astray } from "../answer/look";
-import { schemeWords } from "../answer/speak";
+import { Shape } from "../answer/Mark";
+import { faultSays, schemeWords } from "../answer/speak";
 import { chosenKey, faults, first } from "../bench";
 import { say } from "../words";
 import { dayOf, isDay } from "./day";
@@ -40,8 +41,25 @@ function PaperRow({
   );
 }
 
+/** The job has no answer as it stands: what was recommended before must not be handed over. */
+function Held() {
+  return (
+    <div class="conditional" role="alert">
+      <p>
+        <Shape verdict="not known" /> {say("papers.held")}
+      </p>
+      <ul>
+        {faults.value.map((f) => (
+          <li key={f.pointer + f.says}>{faultSays(f)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
 function OfWhich() {
   const answer = first.value;
+  if (faults.value.length > 0) return <Held />;
   if (!answer?.chosen) return <p>{say("papers.nothing_sound")}</p>;
   return (
     <>
@@ -62,6 +80,7 @@ function OfWhich() {
 export function Papers() {
   const [open, setOpen] = useState<Kind | null>(null);
   const [date, setDate] = useState(dayOf(new Date()));
+  const held = faults.value.length > 0;
   return (
     <div class="papers sheet">
       <h1>{say("papers.title")}</h1>
@@ -77,18 +96,20 @@ export function Papers() {
           }}
         />
       </label>
-      <ul class="paper-list">
-        {kinds.map((kind) => (
-          <PaperRow
-            key={kind}
-            kind={kind}
-            date={date}
-            open={open === kind}
-            turn={() => setOpen(open === kind ? null : kind)}
-          />
-        ))}
-      </ul>
-      <Issued date={date} />
+      <fieldset class="bare" disabled={held}>
+        <ul class="paper-list">
+          {kinds.map((kind) => (
+            <PaperRow
+              key={kind}
+              kind={kind}
+              date={date}
+              open={open === kind && !held}
+              turn={() => setOpen(open === kind ? null : kind)}
+            />
+          ))}
+        </ul>
+        <Issued date={date} />
+      </fieldset>
     </div>
   );
 }

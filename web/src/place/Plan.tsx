@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import { jobId } from "../bench";
 import { say } from "../words";
 import { Draft, Grips, LegDrawn, LengthWritten } from "./drawing/Routes";
-import { CrossingDrawn, PartDrawn, PartNamed, RodDrawn } from "./drawing/Parts";
+import { CrossingDrawn, PartDrawn, PartsNamed, RodDrawn } from "./drawing/Parts";
 import { North, ScaleBar, Squares } from "./drawing/Ground";
 import { SpotDrawn, SpotNamed } from "./drawing/Spots";
 import { useGestures } from "./gestures";
@@ -53,7 +53,7 @@ function Things() {
       {of.rods.map((rod) => <RodDrawn key={rod.pointer} rod={rod} />)}
       {crossed(of).map((crossing, i) => <CrossingDrawn key={i} crossing={crossing} />)}
       {of.spots.map((spot) => <SpotNamed key={spot.pointer} spot={spot} />)}
-      {of.parts.map((part) => <PartNamed key={part.pointer} part={part} />)}
+      <PartsNamed />
       {of.stretches.map((leg) => <LengthWritten key={leg.pointer} leg={leg} />)}
     </g>
   );
@@ -68,7 +68,7 @@ export function Plan({ openFacts }: { openFacts: () => void }) {
     <div class="plan-sheet">
       <svg
         ref={sheet} class="plan" role="group" aria-label={say("place.plan")} aria-describedby="place-hint"
-        tabindex={0} {...gestures}
+        tabindex={0} viewBox={`0 0 ${size.value.width} ${size.value.height}`} {...gestures}
         onKeyDown={(e) => { if (onKey(e, openFacts)) e.preventDefault(); }}
       >
         <Squares />

@@ -24,7 +24,7 @@ function Drawn({ width }: { width: number }) {
   const asked = useWork("picture", { picture: "place", width, ...(key ? { key } : {}), ...(run ? { run } : {}) });
   if (asked.failed) return <p>{say("place.section_none")}</p>;
   if (!asked.answer) return <p class="small">{say("place.section_waiting")}</p>;
-  return <Sheet svg={asked.answer.svg} alt={say("place.section")} busy={asked.waiting} />;
+  return <Sheet class="is-line" svg={asked.answer.svg} alt={say("place.section")} busy={asked.waiting} />;
 }
 
 export function Section() {

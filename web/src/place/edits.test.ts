@@ -5,9 +5,9 @@ import {
 } from "./edits";
 import { readFigure } from "./figure";
 import { misfits } from "./fits";
-import { pathLength } from "./geometry";
+import { drawnLength, pathLength } from "./geometry";
 import type { Job, Point } from "./job";
-import { isProposed, outline, thingsOf } from "./outline";
+import { isLoose, isProposed, outline, thingsOf } from "./outline";
 import { bareJob, shedJob } from "./sample";
 
 const lengths = (job: Job) => job.runs[0]!.legs.map((leg) => readFigure(leg.length_m));
@@ -167,6 +167,24 @@ describe("taking away never says that there is nothing", () => {
     const job = shedJob();
     remove(job, "/buildings/1/electrode");
     expect("electrode" in job.buildings[1]!).toBe(false);
+  });
+});
+
+describe("a leg that is only drawn", () => {
+  it("parted and half of it taken off is drawn to the building and as long as it is drawn", () => {
+    for (const [x, y] of [[12.3, 6.1], [9.7, 9.7], [18, 6]] as Point[]) {
+      const job = shedJob();
+      job.buildings[1]!.at_m = [x, y];
+      job.runs = [];
+      addStraightRun(job, "house", "shed", "clipped");
+      const other = splitLeg(job, "/runs/0/legs/0");
+      for (const s of outline(job).stretches) expect(isProposed(s.length, s.path)).toBe(true);
+      remove(job, other);
+      const [leg] = outline(job).stretches;
+      expect(leg!.path.at(-1)).toEqual([x, y]);
+      expect(leg!.length).toEqual({ value: drawnLength(leg!.path), basis: "assumed" });
+      expect(isLoose(leg!.length)).toBe(true);
+    }
   });
 });
 

@@ -181,7 +181,7 @@ export function splitLeg(job: Job, pointer: string, part = 0.5): string {
   const [one, other] = cut(path, part);
   const leg = run.legs[index]!;
   const half = (piece: Point[]): Leg => ({
-    ...structuredClone(leg), length_m: proposed(piece), through_m: piece.slice(1).map(tidy),
+    ...structuredClone(leg), length_m: proposed(piece.map(tidy)), through_m: piece.slice(1).map(tidy),
   });
   run.legs.splice(index, 1, half(one), half(other));
   return `/runs/${steps(pointer)[1]}/legs/${index + 1}`;

@@ -26,6 +26,8 @@ export function readFigure(figure: Figure | undefined): Reading {
   return unknown;
 }
 
+export const isKnown = (figure: Figure | undefined): boolean => readFigure(figure).known;
+
 /** A figure without noise of binary fractions, for people. */
 export function plain(x: number, digits = 6): string {
   return String(Number(x.toPrecision(digits)));

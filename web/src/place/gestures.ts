@@ -3,6 +3,7 @@
 import { useEffect, useRef } from "preact/hooks";
 import { moveBuilding, moveCorner, moveRod, isLast } from "./edits";
 import { distance } from "./geometry";
+import { showPanel } from "./focus";
 import { tapBuilding, tapGround } from "./hand";
 import { hitAt, type Hit } from "./hit";
 import type { Job, Point } from "./job";
@@ -41,10 +42,12 @@ export function tapAt(at: Point, hit: Hit | null): void {
     const idle = chosenThing.peek() && now.does === "rest";
     choose(null);
     hand.value = idle ? { does: "rest" } : tapGround(now, at, job).hand;
+    if (!idle) showPanel();
     return;
   }
   hand.value = { does: "rest" };
   choose(hit.pointer);
+  showPanel();
   lengthTouched.value = hit.on === "length";
 }
 

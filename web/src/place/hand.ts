@@ -107,7 +107,12 @@ export function endMetal(hand: Hand, job: Job): Next {
 }
 
 export function dropBuilding(at: Point, use: string): Act {
-  return (job) => addBuilding(job, at, use);
+  if (use !== "container") return (job) => addBuilding(job, at, use);
+  return (job) => {
+    const made = addBuilding(job, at, "other");
+    job.buildings.at(-1)!["construction"] = "steel container";
+    return made;
+  };
 }
 
 export function nearestOutbuilding(job: Job, p: Point): Spot | undefined {

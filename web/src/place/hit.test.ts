@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cornersOf, hitAt, labelAt, lengthFits } from "./hit";
+import { cornersOf, drawnPath, halfSize, hitAt, labelAt, lengthFits } from "./hit";
 import { outline, thingAt } from "./outline";
 import { shedJob } from "./sample";
 import { toPixels, type View } from "./view";
@@ -29,18 +29,26 @@ describe("what a finger touches", () => {
   });
 
   it("is a length where one is written", () => {
-    const label = labelAt(thingAtPath("/runs/0/legs/1"), view, size);
+    const label = labelAt(thingAtPath("/runs/0/legs/1"), { of, view, size });
     expect(at(label)).toEqual({ on: "length", pointer: "/runs/0/legs/1" });
   });
 
   it("is no length where legs are too short to write on, but for the chosen one", () => {
     const far: View = { middle: [0, 0], scale: 1.5 };
     const path = thingAtPath("/runs/0/legs/1");
-    expect(lengthFits(path, far, false)).toBe(false);
-    expect(lengthFits(path, far, true)).toBe(true);
-    expect(lengthFits(path, view, false)).toBe(true);
-    const label = labelAt(path, far, size);
+    expect(lengthFits(path, { of, view: far, size }, false)).toBe(false);
+    expect(lengthFits(path, { of, view: far, size }, true)).toBe(true);
+    expect(lengthFits(path, { of, view, size }, false)).toBe(true);
+    const label = labelAt(path, { of, view: far, size });
     expect(hitAt(label, { of, view: far, size, chosen: undefined, last: false })?.on).not.toBe("length");
+  });
+
+  it("is the house anywhere in it and on its name, whatever runs through it", () => {
+    const [x, y] = px(0, 0);
+    for (const pixel of [[x, y], [x + 20, y - 10], [x, y + 28 + 18], [x + 10, y + 28 + 36]] as const) {
+      expect(at([...pixel])?.pointer).toBe("/buildings/0");
+    }
+    expect(at(px(20, 10))?.pointer).toBe("/buildings/1");
   });
 
   it("is a corner only of what is chosen", () => {
@@ -59,6 +67,19 @@ function thingAtPath(pointer: string) {
   const thing = thingAt(of, pointer);
   return thing && "path" in thing ? thing.path : [];
 }
+
+describe("a run on the plan", () => {
+  it("begins and ends at walls", () => {
+    const seen = { of, view, size };
+    const [x, y] = px(0, 0);
+    const begun = drawnPath([[0, 0], [14, 0]], seen)[0]!;
+    expect(begun[0]).toBeCloseTo(x + halfSize("house", view.scale)[0]);
+    expect(begun[1]).toBeCloseTo(y);
+    const ended = drawnPath([[20, 0], [20, 10]], seen).at(-1)!;
+    expect(ended[1]).toBeCloseTo(px(20, 10)[1] + halfSize("building", view.scale)[1]);
+    expect(drawnPath([[8, 3], [12, 3]], seen)).toEqual([px(8, 3), px(12, 3)]);
+  });
+});
 
 describe("corners that move", () => {
   it("are all of a pipe, and of a leg all but its beginning and the run's end", () => {

@@ -1,7 +1,8 @@
-import { useRef } from "preact/hooks";
+import { useEffect } from "preact/hooks";
 import { say } from "../words";
 import "../fact/fact.css";
 import { Facts } from "./Facts";
+import { keepFocus, openFacts } from "./focus";
 import { List } from "./List";
 import { nextStep } from "./next";
 import { Plan } from "./Plan";
@@ -72,14 +73,7 @@ function Views() {
 
 /** The survey: a picture of the place, and the facts of what is touched on it. */
 export function Place() {
-  const panel = useRef<HTMLDivElement>(null);
-  const openFacts = () => {
-    requestAnimationFrame(() => {
-      const title = panel.current?.querySelector<HTMLElement>("#facts-title, button, input");
-      title?.focus();
-      title?.scrollIntoView({ block: "nearest" });
-    });
-  };
+  useEffect(keepFocus, []);
   const aside = section.value && hand.value.does === "rest";
   return (
     <section class="place" aria-labelledby="place-title">
@@ -90,7 +84,7 @@ export function Place() {
         {aside ? <Section /> : <Plan openFacts={openFacts} />}
         {!aside && <PutDown />}
       </div>
-      <div class="beside" ref={panel}>
+      <div class="beside">
         <Facts />
         <List openFacts={openFacts} />
       </div>

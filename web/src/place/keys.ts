@@ -7,6 +7,7 @@ import { rest } from "./hand";
 import { hitAt } from "./hit";
 import { tapAt } from "./gestures";
 import type { Point } from "./job";
+import { thingAt } from "./outline";
 import { choose, chosen, chosenThing, cursor, edit, hand, shown, size, view } from "./state";
 import { panned, toPixels, zoomed } from "./view";
 
@@ -38,10 +39,20 @@ function setDown(): void {
   if (hand.peek().does !== "rest") cursor.value = at;
 }
 
+/** What the keyboard stands on is what its keys are for; the house stays where it is. */
+function takeHold(e: KeyboardEvent): void {
+  const on = (e.target as Element | null)?.closest?.("[data-pointer]");
+  const pointer = on?.getAttribute("data-pointer");
+  if (!pointer || pointer === chosen.peek()) return;
+  if (e.key === "Enter" || e.key === " " || thingAt(shown.peek()!, pointer)?.kind !== "house") choose(pointer);
+}
+
 /** True when the key was for the plan. */
 export function onKey(e: KeyboardEvent, openFacts: () => void): boolean {
   if (e.ctrlKey || e.metaKey || e.altKey) return false;
   const arrow = arrows[e.key];
+  const does = arrow || /^(Enter| |Delete|Backspace)$/.test(e.key);
+  if (does && hand.peek().does === "rest") takeHold(e);
   const middle: Point = [size.peek().width / 2, size.peek().height / 2];
   if (arrow) moveBy(arrow, e.shiftKey);
   else if (e.key === "Enter" || e.key === " ") {

@@ -208,7 +208,13 @@ export function boxAround(of: Outline): Box {
 export function isProposed(length: Figure | undefined, path: readonly Point[]): boolean {
   const reading = readFigure(length);
   if (!reading.known || reading.basis !== "assumed" || reading.low !== reading.high) return false;
-  return Math.abs(reading.low - drawnLength(path)) < 0.06;
+  return Math.abs(reading.low - drawnLength(path)) < 0.16;
+}
+
+/** True when nobody measured a length, whether it is off the drawing or guessed. */
+export function isLoose(length: Figure | undefined): boolean {
+  const reading = readFigure(length);
+  return reading.known && reading.basis === "assumed";
 }
 
 /** True when the drawing shows a leg clearly longer or shorter than it is stated to be. */

@@ -1,7 +1,7 @@
 // What the survey remembers while it is open: what is chosen, what the hand is at, the window.
 
-import { computed, signal } from "@preact/signals";
-import { change, job } from "../bench";
+import { computed, effect, signal } from "@preact/signals";
+import { change, job, jobId } from "../bench";
 import { rest, type Act, type Hand, type Next } from "./hand";
 import type { Job, Point } from "./job";
 import { boxAround, outline, thingAt } from "./outline";
@@ -66,3 +66,13 @@ export function keepInView(p: Point, margin = 70): void {
 export function fit(): void {
   if (shown.value) view.value = fitted(boxAround(shown.value), size.value);
 }
+
+/** Another job is another place: nothing of the one before is held or chosen in it. */
+let of: string | null = null;
+effect(() => {
+  if (jobId.value === of) return;
+  of = jobId.value;
+  choose(null);
+  hand.value = rest;
+  section.value = false;
+});

@@ -5,7 +5,7 @@ import { wordSaid } from "../fact/words";
 import { plain, readFigure, spoken } from "./figure";
 import { distance, drawnLength } from "./geometry";
 import { nameOf, type Figure, type Job } from "./job";
-import { isProposed, type Part, type Stretch, type Thing } from "./outline";
+import { isLoose, isProposed, type Part, type Stretch, type Thing } from "./outline";
 import { surveyed } from "./state";
 
 const index = (pointer: string, step: number) => Number(pointer.split("/")[step]);
@@ -15,7 +15,7 @@ export function lengthSaid(leg: Stretch): string {
   const reading = readFigure(leg.length);
   if (!reading.known) return say("place.length_open");
   const metres = spoken(reading, "–");
-  return say(isProposed(leg.length, leg.path) ? "place.length_drawn" : "place.length", { metres });
+  return say(isLoose(leg.length) ? "place.length_drawn" : "place.length", { metres });
 }
 
 export function metalSaid(job: Job, part: Part): string {
@@ -45,7 +45,8 @@ function legTold(job: Job, leg: Stretch): string {
   const words = {
     run: runSaid(job, leg.run), n: index(leg.pointer, 4) + 1, method, metres,
   };
-  return say(isProposed(leg.length, leg.path) ? "place.tell.leg_drawn" : "place.tell.leg", words);
+  if (!isLoose(leg.length)) return say("place.tell.leg", words);
+  return say(isProposed(leg.length, leg.path) ? "place.tell.leg_drawn" : "place.tell.leg_guessed", words);
 }
 
 export function tellOf(thing: Thing): string {

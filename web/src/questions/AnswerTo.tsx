@@ -7,11 +7,13 @@ import { DeviceField } from "../fact/DeviceField";
 import { Field } from "../fact/Field";
 import { FigureField } from "../fact/FigureField";
 import { patternOf, rowOf, shownPer, usualBasis } from "../fact/kinds";
-import { called, toldOf, wordSaid } from "../fact/words";
+import { did } from "../fact/did";
+import { unsaid } from "../fact/value";
+import { toldOf, wordSaid } from "../fact/words";
 import { addMetal } from "../place/edits";
 import { EarthingField } from "../place/facts/Earthing";
 import { readFigure } from "../place/figure";
-import type { Figure } from "../place/job";
+import type { Basis, Figure } from "../place/job";
 import { edit } from "../place/state";
 import { say } from "../words";
 
@@ -37,7 +39,7 @@ function Metal({ fact, question, onTaken }: Props) {
         onChoose={(value) => {
           setSome(value === "some");
           if (value === "some") return;
-          set(fact, [], called(fact));
+          set(fact, [], did(fact, []));
           onTaken();
         }}
       />
@@ -62,26 +64,40 @@ function usualOf(fact: string): number[] {
   return row.whole && (row.high ?? 99) <= 40 ? [0, 1, 2, 3] : [];
 }
 
+const bases: Basis[] = ["measured", "declared", "assumed"];
+
 function Figures({ fact, question, onTaken }: Props) {
   const usual = usualOf(fact);
   const { per, unit } = shownPer(fact);
   const reading = readFigure(get<Figure>(fact));
   const basis = usualBasis(fact);
+  const [how, setHow] = useState(unsaid(basis));
+  const asksHow = basis === "measured" && usual.length > 0;
   const said = (x: number) => (x === 0 ? say("questions.none") : `${x / per} ${unit}`.trim());
   const field = usual.length > 0 ? say("questions.other_figure") : question;
   return (
     <>
+      {asksHow && (
+        <Choice
+          legend={say("questions.how_known")} value={how || null} onChoose={(word) => setHow(word as Basis)}
+          tell={how ? "" : say("questions.how_open")}
+          options={bases.map((word) => ({ value: word, text: say(`fact.basis.${word}`) }))}
+        />
+      )}
       {usual.length > 0 && (
         <Choice
           big legend={question} value={reading.known && reading.low === reading.high ? String(reading.low) : null}
           options={usual.map((x) => ({ value: String(x), text: said(x) }))}
           onChoose={(x) => {
-            set(fact, basis ? { value: Number(x), basis } : Number(x), say("fact.changed", { what: called(fact) }));
+            const known = how === "" ? "assumed" : how;
+            set(fact, known ? { value: Number(x), basis: known } : Number(x), did(fact, Number(x)));
             onTaken();
           }}
         />
       )}
-      <FigureField key={fact} pointer={fact} label={field} onTaken={onTaken} closed />
+      <FigureField
+        key={fact} pointer={fact} label={field} onTaken={onTaken} closed how={asksHow ? how ?? "" : undefined}
+      />
       <button
         type="button" class="press"
         onClick={() => { if (readFigure(get<Figure>(fact)).known) onTaken(); }}

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
+import { factWords } from "../answer/speak";
 import { ask } from "../bench";
 import { Photos } from "../fact/Photos";
 import { called } from "../fact/words";
@@ -18,6 +19,8 @@ function byWhom(by: string): string {
 
 /** Which of several it is asked of: the building or the leg. */
 function ofWhat(fact: string): string {
+  const circuit = /^(\/buildings\/\d+\/circuits\/\d+)\//.exec(fact)?.[1];
+  if (circuit) return factWords(circuit);
   const of = shown.value;
   const thing = of ? thingOfFact(of, fact) : undefined;
   return thing && thing.kind !== "house" ? tellOf(thing) : "";
@@ -46,7 +49,7 @@ function Reasons({ asked }: { asked: Asked }) {
       )}
       {open.how && <p>{say("questions.how", { how: open.how })}</p>}
       {open.by && open.minutes !== null && (
-        <p class="small">{say("questions.who", { by: byWhom(open.by), minutes: open.minutes })}</p>
+        <p class="small">{say(open.minutes === 1 ? "questions.who_one" : "questions.who", { by: byWhom(open.by), minutes: open.minutes })}</p>
       )}
     </div>
   );

@@ -1,5 +1,6 @@
 // Before there can be an answer: what is missing, one thing at a time, and a way to give it.
 
+import { faultSays } from "../answer/speak";
 import { faults, ofProgram } from "../bench";
 import { addBuilding, addStraightRun, freeSpot } from "../place/edits";
 import { EarthingField } from "../place/facts/Earthing";
@@ -56,7 +57,7 @@ function Faulty() {
         const thing = shown.value ? thingOfFact(shown.value, fault.pointer) : undefined;
         return (
           <li key={`${fault.code} ${fault.pointer}`}>
-            <p>{fault.says}{fault.nearest ? ` ${say("questions.nearest", { word: fault.nearest })}` : ""}</p>
+            <p>{faultSays(fault)}{fault.nearest ? ` ${say("questions.nearest", { word: fault.nearest })}` : ""}</p>
             {thing && (
               <button type="button" class="plainly" onClick={() => choose(thing.pointer)}>{say("questions.show")}</button>
             )}

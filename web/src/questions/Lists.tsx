@@ -1,15 +1,16 @@
 // What was left open, what was answered, what makes no difference: each can be gone back to.
 
+import { lengthless } from "../answer/open";
 import { ask } from "../bench";
 import { called } from "../fact/words";
-import { isProposed } from "../place/outline";
+import { isLoose } from "../place/outline";
 import { choose, lengthTouched, shown, hand } from "../place/state";
 import { rest } from "../place/hand";
 import { tellOf } from "../place/telling";
 import { say } from "../words";
 import { returnTo } from "./queue";
 import { factSaid } from "./said";
-import { session } from "./state";
+import { askFor, session } from "./state";
 
 function questionOf(fact: string): string {
   const all = [...(ask.value?.find_out ?? []), ...(ask.value?.leave ?? [])];
@@ -39,7 +40,7 @@ function Back({ title, facts, values, open }: {
 
 /** Legs whose length is only drawn. */
 function Unmeasured() {
-  const legs = shown.value?.stretches.filter((leg) => isProposed(leg.length, leg.path)) ?? [];
+  const legs = shown.value?.stretches.filter((leg) => isLoose(leg.length)) ?? [];
   if (legs.length === 0) return null;
   return (
     <details class="more" open>
@@ -59,6 +60,27 @@ function Unmeasured() {
   );
 }
 
+/** Circuits whose cable has no length yet: what judges them is not judged. */
+function Lengthless() {
+  const open = lengthless();
+  if (open.length === 0) return null;
+  return (
+    <details class="more" open>
+      <summary>{say("questions.lengthless", { n: open.length })}</summary>
+      <ul class="things-list">
+        {open.map(({ pointer, circuit }) => (
+          <li key={pointer}>
+            <button type="button" class="thing-line" onClick={() => askFor(`${pointer}/length_m`)}>
+              <span>{circuit.name}</span>
+              <span>{say("fact.unknown")}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 export function Lists() {
   const { aside, answered } = session.value;
   const idle = (ask.value?.leave ?? []).map((open) => open.fact)
@@ -67,6 +89,7 @@ export function Lists() {
     <div class="lists">
       <Back title={say("questions.aside", { n: aside.length })} facts={aside} open />
       <Unmeasured />
+      <Lengthless />
       <Back title={say("questions.answered", { n: answered.length })} facts={answered} values />
       <Back title={say("questions.idle", { n: idle.length })} facts={idle} />
     </div>

@@ -1,7 +1,7 @@
 import { computed, effect, signal } from "@preact/signals";
 import { ask, behind, faults, jobId } from "../bench";
 import type { Unknown } from "../contract";
-import { fresh, heardAgain, nextAsked, type Session } from "./queue";
+import { fresh, heardAgain, nextAsked, returnTo, type Session } from "./queue";
 
 export const session = signal<Session>(fresh);
 
@@ -18,6 +18,16 @@ effect(() => {
 
 const known = (fact: string): Unknown | undefined =>
   [...(ask.value?.find_out ?? []), ...(ask.value?.leave ?? [])].find((open) => open.fact === fact);
+
+/** Puts one fact before the person, wherever it was touched. */
+export function askFor(fact: string): void {
+  session.value = returnTo(session.peek(), fact);
+  requestAnimationFrame(() => {
+    const title = document.getElementById("question-title");
+    title?.focus({ preventScroll: true });
+    title?.scrollIntoView({ block: "center" });
+  });
+}
 
 export interface Asked {
   fact: string;

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { factOf, steps, valueOf, type Test } from "./expected";
+import { beyondLimit, factOf, steps, unitOf, valueOf, type Test } from "./expected";
 import { noteWithTime, together } from "./keep";
 
 const test = (step: string, where: string): Test => ({
@@ -57,4 +57,21 @@ it("shows readings of server and device in the order they were taken", () => {
     ["2026-11-29T10:00:00Z", true],
     ["2026-11-29T11:00:00Z", false],
   ]);
+});
+
+it("says of a reading that it lies beyond the limit stated, and of no other", () => {
+  const cold = { unit: "Ω", limit: 1.09, at_least: false };
+  expect(beyondLimit({ value: 1.4, unit: "Ω" }, cold)).toBe("above");
+  expect(beyondLimit({ value: 1.09, unit: "Ω" }, cold)).toBeNull();
+  expect(beyondLimit({ value: 1400, unit: "mΩ" }, cold)).toBeNull();
+  const insulation = { unit: "MΩ", limit: 1, at_least: true };
+  expect(beyondLimit({ value: 0.4, unit: "MΩ" }, insulation)).toBe("below");
+  expect(beyondLimit({ value: 999, unit: "MΩ" }, insulation)).toBeNull();
+  expect(beyondLimit({ value: 5, unit: "Ω" }, { ...cold, limit: null })).toBeNull();
+});
+
+it("gives every test something to write: ohms of a bond, good or not where one only looks", () => {
+  expect(unitOf({ unit: "MΩ", instrument: "insulation tester" })).toBe("MΩ");
+  expect(unitOf({ unit: "", instrument: "low-resistance ohmmeter" })).toBe("Ω");
+  expect(unitOf({ unit: "", instrument: "" })).toBe("");
 });

@@ -48,3 +48,18 @@ export function valueOf(typed: string): number | null {
   const value = Number(text);
   return Number.isFinite(value) ? value : null;
 }
+
+/** The unit of what is read; empty where one only looks. A bond is read though none is expected. */
+export function unitOf(test: Pick<Test, "unit" | "instrument">): string {
+  return test.unit || (test.instrument.includes("ohmmeter") ? "Ω" : "");
+}
+
+/** Where a reading lies beyond the limit that is stated for its test. It is no verdict. */
+export function beyondLimit(
+  reading: { value: number; unit: string },
+  test: Pick<Test, "unit" | "limit" | "at_least">,
+): "above" | "below" | null {
+  if (test.limit === null || !test.unit || reading.unit !== test.unit) return null;
+  if (test.at_least) return reading.value < test.limit ? "below" : null;
+  return reading.value > test.limit ? "above" : null;
+}

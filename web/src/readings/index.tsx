@@ -1,13 +1,14 @@
 // What will be measured when it is built, and a place to write down what was.
 
 import { useEffect, useId, useState } from "preact/hooks";
+import { Shape } from "../answer/Mark";
 import { figure, unbroken } from "../answer/figure";
 import { useWork } from "../answer/fetch";
 import { faultWords, runWords, schemeWords } from "../answer/speak";
-import { author, chosenKey, first, job, jobId, serverThere } from "../bench";
+import { author, chosenKey, faults, first, job, jobId, serverThere } from "../bench";
 import { momentWords } from "../papers/day";
 import { say } from "../words";
-import { factOf, steps, valueOf, type StepOf, type Test } from "./expected";
+import { beyondLimit, factOf, steps, unitOf, valueOf, type StepOf, type Test } from "./expected";
 import { keep, letGo, readings, recall, type Kept } from "./keep";
 import "./readings.css";
 
@@ -22,10 +23,21 @@ function whereWords(where: string): string {
   return unbroken(words);
 }
 
-function KeptRow({ one }: { one: Kept }) {
+/** What was found where nothing is measured: kept as 1 or 0, and said in words. */
+const foundWords = (one: Kept): string =>
+  one.unit ? figure(one.value, one.unit, 6) : say(one.value === 1 ? "readings.good" : "readings.bad");
+
+function KeptRow({ one, test }: { one: Kept; test?: Test }) {
+  const beyond = test && beyondLimit(one, test);
+  const limit = () => figure(test!.limit!, test!.unit, 3);
   return (
     <li>
-      <strong>{figure(one.value, one.unit, 6)}</strong>{" "}
+      <strong>{foundWords(one)}</strong>{" "}
+      {beyond && (
+        <strong class="beyond">
+          <Shape verdict="caution" /> {say(`readings.${beyond}`, { limit: limit() })}{" "}
+        </strong>
+      )}
       <span class="small">
         {[one.instrument, one.note, one.by, momentWords(one.at)].filter(Boolean).join(", ")}
         {one.held && !one.refused && ` – ${say("readings.held")}`}
@@ -46,67 +58,141 @@ function KeptRow({ one }: { one: Kept }) {
 /** The instrument written last for a kind of test stands ready for the next. */
 const lastInstrument = new Map<string, string>();
 
-function Write({ test, done }: { test: Test; done: () => void }) {
-  const [value, setValue] = useState("");
-  const [instrument, setInstrument] = useState(lastInstrument.get(test.instrument) ?? "");
-  const [note, setNote] = useState("");
-  const [wrong, setWrong] = useState("");
+interface Draft {
+  value: string;
+  instrument: string;
+  note: string;
+}
+
+/** What is half written stays while one looks at another place of the page. */
+const drafts = new Map<string, Draft>();
+const draftKey = (test: Test): string => `${jobId.peek()} ${factOf(test)}`;
+
+/** Name of who reads, asked where it is wanted. */
+function Reader({ focused }: { focused?: boolean }) {
+  return (
+    <label class="tester">
+      <span>{say("readings.author")}</span>
+      <input
+        type="text"
+        autocomplete="name"
+        value={author.value}
+        aria-invalid={focused}
+        onInput={(e) => {
+          author.value = e.currentTarget.value;
+        }}
+        onBlur={() => {
+          author.value = author.peek().trim();
+        }}
+      />
+    </label>
+  );
+}
+
+/** Good or not, where there is nothing to measure. */
+function Found({ value, choose }: { value: string; choose: (value: string) => void }) {
   const id = useId();
+  return (
+    <fieldset class="found">
+      <legend>{say("readings.found")}</legend>
+      {(["1", "0"] as const).map((word) => (
+        <label key={word} class="tick">
+          <input type="radio" name={id} checked={value === word} onChange={() => choose(word)} />
+          {say(word === "1" ? "readings.good" : "readings.bad")}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function Value({ test, draft, put, wrong, id }: {
+  test: Test;
+  draft: Draft;
+  put: (part: Partial<Draft>) => void;
+  wrong: boolean;
+  id: string;
+}) {
+  const unit = unitOf(test);
+  if (!unit) return <Found value={draft.value} choose={(value) => put({ value })} />;
+  return (
+    <label class="write-value">
+      <span>{say("readings.value", { unit })}</span>
+      <input
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={draft.value}
+        autoFocus
+        aria-invalid={wrong}
+        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        onInput={(e) => put({ value: e.currentTarget.value })}
+      />
+    </label>
+  );
+}
+
+function Write({ test, done }: { test: Test; done: () => void }) {
+  const [draft, setDraft] = useState<Draft>(
+    drafts.get(draftKey(test)) ?? {
+      value: "",
+      instrument: lastInstrument.get(test.instrument) ?? "",
+      note: "",
+    },
+  );
+  const [wrong, setWrong] = useState("");
+  const [asksName] = useState(!author.peek());
+  const id = useId();
+  const put = (part: Partial<Draft>): void => {
+    const next = { ...draft, ...part };
+    drafts.set(draftKey(test), next);
+    setDraft(next);
+  };
+  const leave = (): void => {
+    drafts.delete(draftKey(test));
+    done();
+  };
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault();
-    const number = valueOf(value);
-    const nameless = !author.peek();
+    const unit = unitOf(test);
+    const number = valueOf(draft.value);
+    const by = author.peek().trim();
     setWrong(
-      number === null ? say("readings.no_number") : nameless ? say("readings.name_first") : "",
+      number === null
+        ? say(unit ? "readings.no_number" : "readings.no_finding")
+        : by ? "" : say("readings.name_first"),
     );
-    if (number === null || nameless) return;
-    lastInstrument.set(test.instrument, instrument.trim());
-    const offScale = /^\s*[>≥]/.test(value) ? say("readings.off_scale") : "";
-    await keep(
-      {
-        fact: factOf(test),
-        value: number,
-        unit: test.unit,
-        instrument: instrument.trim(),
-        note: [offScale, note.trim()].filter(Boolean).join("; "),
-      },
-      author.peek(),
-    );
-    done();
+    if (number === null || !by) return;
+    const instrument = draft.instrument.trim();
+    lastInstrument.set(test.instrument, instrument);
+    const offScale = /^\s*[>≥]/.test(draft.value) ? say("readings.off_scale") : "";
+    const note = [offScale, draft.note.trim()].filter(Boolean).join("; ");
+    await keep({ fact: factOf(test), value: number, unit, instrument, note }, by);
+    leave();
   };
   return (
     <form class="write" onSubmit={(e) => void submit(e)}>
-      <label class="write-value">
-        <span>{say("readings.value", { unit: test.unit })}</span>
-        <input
-          type="text"
-          inputMode="decimal"
-          autocomplete="off"
-          value={value}
-          autoFocus
-          aria-invalid={wrong !== ""}
-          aria-describedby={wrong ? `${id}-wrong` : undefined}
-          onInput={(e) => setValue(e.currentTarget.value)}
-        />
-      </label>
-      <label>
-        <span>{say("readings.instrument")}</span>
-        <input
-          type="text"
-          value={instrument}
-          placeholder={test.instrument}
-          onInput={(e) => setInstrument(e.currentTarget.value)}
-        />
-      </label>
+      <Value test={test} draft={draft} put={put} wrong={wrong !== ""} id={id} />
+      {unitOf(test) && (
+        <label>
+          <span>{say("readings.instrument")}</span>
+          <input
+            type="text"
+            value={draft.instrument}
+            placeholder={test.instrument}
+            onInput={(e) => put({ instrument: e.currentTarget.value })}
+          />
+        </label>
+      )}
       <label>
         <span>{say("readings.note")}</span>
-        <input type="text" value={note} onInput={(e) => setNote(e.currentTarget.value)} />
+        <input type="text" value={draft.note} onInput={(e) => put({ note: e.currentTarget.value })} />
       </label>
+      {asksName && <Reader focused={wrong !== "" && !author.value.trim()} />}
       <div class="actions">
         <button type="submit" class="main">
           {say("readings.keep")}
         </button>
-        <button type="button" class="quiet" onClick={done}>
+        <button type="button" class="quiet" onClick={leave}>
           {say("readings.leave")}
         </button>
       </div>
@@ -120,7 +206,7 @@ function Write({ test, done }: { test: Test; done: () => void }) {
 }
 
 function TestRow({ test }: { test: Test }) {
-  const [writing, setWriting] = useState(false);
+  const [writing, setWriting] = useState(drafts.has(draftKey(test)));
   const kept = readings.value.filter((r) => r.fact === factOf(test));
   return (
     <li class="test">
@@ -129,12 +215,12 @@ function TestRow({ test }: { test: Test }) {
           <strong>{whereWords(test.where)}</strong>
           <span class="expects">{unbroken(test.says)}</span>
         </p>
-        {test.unit && !writing && (
+        {!writing && (
           <button
             type="button"
             class="quiet"
             onClick={() => setWriting(true)}
-            aria-label={say("readings.write_of", { where: test.where })}
+            aria-label={say("readings.write_of", { where: `${test.what}, ${test.where}` })}
           >
             {say("readings.write")}
           </button>
@@ -143,7 +229,7 @@ function TestRow({ test }: { test: Test }) {
       {kept.length > 0 && (
         <ul class="kept">
           {kept.map((one) => (
-            <KeptRow key={one.key} one={one} />
+            <KeptRow key={one.key} one={one} test={test} />
           ))}
         </ul>
       )}
@@ -205,23 +291,11 @@ export function Readings() {
     <div class="readings sheet">
       <h1>{say("readings.title")}</h1>
       <p class="unjudged">{say("readings.unjudged")}</p>
-      {first.value?.chosen && (
+      {faults.value.length > 0 && <p role="alert">{say("readings.held_back")}</p>}
+      {faults.value.length === 0 && first.value?.chosen && (
         <p class="small">{say("readings.of", { scheme: schemeWords(first.value.chosen.words) })}</p>
       )}
-      <label class="tester">
-        <span>{say("readings.author")}</span>
-        <input
-          type="text"
-          autocomplete="name"
-          value={author.value}
-          onInput={(e) => {
-            author.value = e.currentTarget.value;
-          }}
-          onBlur={() => {
-            author.value = author.peek().trim();
-          }}
-        />
-      </label>
+      <Reader />
       {asked.failed !== null && (
         <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>
       )}

@@ -1,6 +1,8 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { Answer } from "../answer";
-import { clash, faults, job, mustPair, NOT_LOADED, ofProgram, refused, working } from "../bench";
+import {
+  blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, ofProgram, refused, revision, working,
+} from "../bench";
 import { ClashView } from "../clash";
 import { History } from "../history";
 import { Jobs } from "../jobs";
@@ -11,16 +13,49 @@ import { Prices } from "../prices";
 import { Questions } from "../questions";
 import { Readings } from "../readings";
 import { say } from "../words";
+import { exampleTitle } from "./example";
 import { Head, Settings } from "./head";
 import { Keys } from "./keys";
 import { Pair } from "./pair";
 import { place } from "./route";
 import { Spoken, Strip } from "./strip";
 
+/** What a printed survey must say of itself: which state of which job, and when. */
+function OnPaper() {
+  const [day, setDay] = useState(() => new Date());
+  useEffect(() => {
+    const now = () => setDay(new Date());
+    addEventListener("beforeprint", now);
+    return () => removeEventListener("beforeprint", now);
+  }, []);
+  const date = day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  const state = say(revision.value > 0 ? "shell.paper_state" : "shell.paper_unsent", { number: revision.value });
+  return (
+    <p class="on-paper">
+      {say("shell.on_paper", { title: job.value?.title || say("shell.job_title_missing"), date, state })}
+      {faults.value.length > 0 && ` ${say("shell.paper_faulty")}`}
+    </p>
+  );
+}
+
+/** The job that comes with the page is an example, and the way to one of one's own stands by it. */
+function Example() {
+  if (job.value?.title !== exampleTitle) return null;
+  const begin = () => void newJob(blankJob(say("jobs.new_title"))).then(() => scrollTo(0, 0));
+  return (
+    <p class="example">
+      <span>{say("shell.example")}</span>{" "}
+      <button type="button" class="main" onClick={begin}>{say("jobs.begin")}</button>
+    </p>
+  );
+}
+
 function Survey() {
   return (
     <div class="survey">
       <h1 class="unseen">{job.value?.title || say("shell.survey")}</h1>
+      <OnPaper />
+      <Example />
       <div class="survey-place"><Place /></div>
       <div class="survey-questions"><Questions /></div>
       <div class="survey-answer" id="answer" aria-busy={working.value}><Answer /></div>

@@ -13,6 +13,10 @@ const writes = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement
   && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 
+/** What is typed beside the picture is an answer that missed its field, never a way out of it. */
+const answering = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest(".beside, .question") !== null;
+
 /** A field that has an undo of its own while something is written in it. */
 const textField = (target: EventTarget | null): boolean =>
   target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement
@@ -29,7 +33,7 @@ function step(event: KeyboardEvent): boolean {
 
 function single(event: KeyboardEvent): boolean {
   if (singleKeys.value === "off" || event.ctrlKey || event.metaKey || event.altKey) return false;
-  if (writes(event.target) || document.querySelector("dialog[open]")) return false;
+  if (writes(event.target) || answering(event.target) || document.querySelector("dialog[open]")) return false;
   if (event.key === "?") {
     helpOpen.value = true;
     return true;

@@ -3,6 +3,8 @@
 import { signal, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Shape } from "../answer/Mark";
+import { openRuleCount } from "../answer/open";
+import { faultSays } from "../answer/speak";
 import { faults, first, ofProgram, said, working } from "../bench";
 import type { First } from "../contract";
 import { say, type WordKey } from "../words";
@@ -22,7 +24,9 @@ function verdictOf(answer: First, conditional: boolean): Verdict {
   const verdicts = answer.chosen?.findings.map(({ verdict }) => verdict) ?? [];
   if (verdicts.includes("fails")) return "fails";
   if (conditional || verdicts.includes("not known")) return "not known";
-  return verdicts.includes("caution") ? "caution" : "meets";
+  if (openRuleCount(answer.chosen?.findings ?? []) > 0) return "not known";
+  const careful = verdicts.includes("caution") || (answer.chosen?.cautions.length ?? 0) > 0;
+  return careful ? "caution" : "meets";
 }
 
 export function inShort(answer: First | null): Short {
@@ -69,7 +73,7 @@ export function Strip() {
       <Shape verdict={verdict} />
       <span class="strip-words">
         <span class="unseen">{say("shell.strip")}: </span>
-        {fault && !ofProgram(fault) ? say("shell.fault", { says: fault.says })
+        {fault && !ofProgram(fault) ? say("shell.fault", { says: faultSays(fault) })
           : fault ? say("shell.strip_unknown") : short.words}
       </span>
       <span class={`strip-price is-${verdict.replace(" ", "-")}`}>
@@ -101,7 +105,11 @@ export function Spoken() {
   });
   useSignalEffect(() => {
     const answer = first.value;
-    if (!answer) return;
+    if (!answer || faults.value.length > 0) {
+      if (last.current) setText("");
+      last.current = "";
+      return;
+    }
     const short = inShort(answer);
     const words = short.price
       ? say("shell.said_answer", {

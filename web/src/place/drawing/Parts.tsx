@@ -1,25 +1,21 @@
 import type { Crossing } from "../touching";
 import type { Part, Rod } from "../outline";
-import { size, surveyed, view } from "../state";
+import { partLabels } from "../labels";
+import { shown, size, surveyed, view } from "../state";
 import { metalSaid, tellOf } from "../telling";
 import { toPixels } from "../view";
 import { polyline, ticks } from "./ink";
 import { Reachable } from "./Spots";
 
-/** What it is, written past the far end, or over it where the sheet ends. */
-export function PartNamed({ part }: { part: Part }) {
-  const said = metalSaid(surveyed.value!, part);
-  const [x, y] = toPixels(view.value, size.value, part.path[0]!);
-  const [end] = toPixels(view.value, size.value, part.path.at(-1)!);
-  const before = x < end;
-  const wide = said.length * 6.5 + 8;
-  const fits = before ? x > wide : x + wide < size.value.width;
-  const held = Math.min(Math.max(x, wide / 2), size.value.width - wide / 2);
+/** What each is, written where it lies on nothing else. */
+export function PartsNamed() {
+  const labels = partLabels(shown.value!, view.value, size.value, (part) => metalSaid(surveyed.value!, part));
   return (
-    <text
-      aria-hidden="true" class="note" x={fits ? x + (before ? -6 : 6) : held} y={fits ? y + 4 : y + 18}
-      text-anchor={fits ? (before ? "end" : "start") : "middle"}
-    >{said}</text>
+    <>
+      {labels.map(({ at, anchor, said }, i) => (
+        <text key={i} aria-hidden="true" class="note" x={at[0]} y={at[1]} text-anchor={anchor}>{said}</text>
+      ))}
+    </>
   );
 }
 

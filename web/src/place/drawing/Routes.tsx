@@ -1,8 +1,8 @@
 import { isLast } from "../edits";
-import { cornersOf, labelAt, lengthFits } from "../hit";
+import { cornersOf, drawnPath, labelAt, lengthFits } from "../hit";
 import type { Point } from "../job";
-import { isProposed, type Stretch } from "../outline";
-import { chosen, chosenThing, hand, size, surveyed, view } from "../state";
+import { isLoose, type Stretch } from "../outline";
+import { chosen, chosenThing, hand, shown, size, surveyed, view } from "../state";
 import { lengthSaid, tellOf } from "../telling";
 import { toPixels } from "../view";
 import { polyline, ticks } from "./ink";
@@ -29,7 +29,7 @@ export function Way({ method, path }: { method: string; path: Point[] }) {
 }
 
 export function LegDrawn({ leg }: { leg: Stretch }) {
-  const path = onScreen(leg.path);
+  const path = drawnPath(leg.path, { of: shown.value!, view: view.value, size: size.value });
   const end = path.at(-1)!;
   return (
     <Reachable pointer={leg.pointer} name={tellOf(leg)} kind={leg.drawn ? "leg" : "leg unsure"}>
@@ -43,9 +43,10 @@ export function LegDrawn({ leg }: { leg: Stretch }) {
 /** The length of a leg, where it can be touched and typed over. */
 export function LengthWritten({ leg }: { leg: Stretch }) {
   const on = chosen.value === leg.pointer;
-  if (!lengthFits(leg.path, view.value, on)) return null;
-  const [x, y] = labelAt(leg.path, view.value, size.value);
-  const loose = isProposed(leg.length, leg.path);
+  const seen = { of: shown.value!, view: view.value, size: size.value };
+  if (!lengthFits(leg.path, seen, on)) return null;
+  const [x, y] = labelAt(leg.path, seen);
+  const loose = isLoose(leg.length);
   return (
     <g class={`length${loose ? " loose" : ""}${on ? " on" : ""}`} aria-hidden="true">
       <text x={x} y={y + 5} text-anchor="middle">{lengthSaid(leg)}</text>

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { halfSize } from "../hit";
+import { halfSize, shortName } from "../hit";
 import type { Spot } from "../outline";
 import { chosen, choose, size, surveyed, view } from "../state";
 import { tellOf } from "../telling";
@@ -16,7 +16,6 @@ export function Reachable({ pointer, name, children, kind }: {
       class={`thing ${kind}${chosen.value === pointer ? " on" : ""}`}
       role="button" tabindex={0} aria-label={name} aria-pressed={chosen.value === pointer}
       data-pointer={pointer}
-      onFocus={(e) => { if (e.currentTarget.matches(":focus-visible")) choose(pointer); }}
       onClick={(e) => { if (e.detail === 0) choose(pointer); }}
     >{children}</g>
   );
@@ -56,7 +55,7 @@ export function SpotNamed({ spot }: { spot: Spot }) {
   const [, h] = halfSize(spot.kind, view.value.scale);
   return (
     <g aria-hidden="true">
-      <text class="name" x={x} y={y + h + 20} text-anchor="middle">{spot.name}</text>
+      <text class="name" x={x} y={y + h + 20} text-anchor="middle">{shortName(spot.name)}</text>
       {spot.kind === "house" && (
         <text class="note" x={x} y={y + h + 36} text-anchor="middle">
           {surveyed.value?.intake?.earthing ?? say("place.earthing_open")}

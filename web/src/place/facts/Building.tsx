@@ -1,11 +1,12 @@
 import { get, set } from "../../bench";
 import { Choice } from "../../fact/Choice";
 import { Field } from "../../fact/Field";
-import { called } from "../../fact/words";
+import { did } from "../../fact/did";
 import { say } from "../../words";
 import { hand, choose, shown, surveyed } from "../state";
 import { startRoute, mayFeed } from "../hand";
 import { thingAt, type Spot } from "../outline";
+import { openFacts } from "../focus";
 import { tellOf } from "../telling";
 import { touching } from "../touching";
 import { Loads } from "./Loads";
@@ -31,7 +32,7 @@ function MetalField({ building }: { building: string }) {
       ]}
       onChoose={(chosen) => {
         if (chosen === "some") hand.value = { does: "metal", what: null, path: [] };
-        else if (value !== "some") set(fact, chosen === "none" ? [] : undefined, called(fact));
+        else if (value !== "some") set(fact, chosen === "none" ? [] : undefined, did(fact, chosen === "none" ? [] : undefined));
       }}
     />
   );
@@ -48,7 +49,7 @@ function Touching({ building }: { building: string }) {
       <ul class="things-list">
         {things.map((thing) => (
           <li key={thing.pointer}>
-            <button type="button" class="thing-line" onClick={() => choose(thing.pointer)}>{tellOf(thing)}</button>
+            <button type="button" class="thing-line" onClick={() => { choose(thing.pointer); openFacts(); }}>{tellOf(thing)}</button>
           </li>
         ))}
       </ul>

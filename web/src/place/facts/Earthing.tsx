@@ -4,6 +4,7 @@ import type { First, Job } from "../../contract";
 import { EngineFaults, work } from "../../engine";
 import { Choice } from "../../fact/Choice";
 import { rowOf } from "../../fact/kinds";
+import { did } from "../../fact/did";
 import { called, wordTold } from "../../fact/words";
 import { say } from "../../words";
 
@@ -67,11 +68,17 @@ export function EarthingOpen() {
   if (!open) return null;
   return (
     <div class="open-earthing">
-      <p><strong>{say("place.earthing_matters")}</strong> {say("place.earthing_hangs")}</p>
+      <p>
+        <strong>{say("place.earthing_matters")}</strong> {say("place.earthing_hangs")}{" "}
+        {found.length > 0 && say("place.earthing_below")}
+      </p>
       {found.length > 0 && (
         <dl>
           {found.map(({ earthing, says }) => (
-            <div key={earthing}><dt>{say("place.if_earthing", { earthing })}</dt><dd>{says}</dd></div>
+            <div key={earthing}>
+              <dt>{say("place.if_earthing", { earthing })}</dt>
+              <dd>{says} <em>{say(`place.if_lost.${earthing}` as "place.if_lost.TT")}</em></dd>
+            </div>
           ))}
         </dl>
       )}
@@ -103,7 +110,8 @@ export function EarthingField({ big, onTaken, closed }: { big?: boolean; onTaken
         legend={called(fact)} big={big} value={stated ?? "?"}
         options={closed ? options : [...options, { value: "?", text: say("fact.not_known") }]}
         onChoose={(word) => {
-          set(fact, word === "?" ? undefined : word, say("fact.changed", { what: called(fact) }));
+          const stated = word === "?" ? undefined : word;
+          set(fact, stated, did(fact, stated));
           if (word !== "?") onTaken?.();
         }}
       />

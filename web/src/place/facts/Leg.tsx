@@ -66,7 +66,6 @@ export function LegFacts({ leg }: { leg: Stretch }) {
     <>
       <FigureField
         key={leg.pointer} pointer={`${leg.pointer}/length_m`} tell={tell} focus={lengthTouched.value}
-        typedBasis={proposed ? "measured" : undefined}
       />
       <Field pointer={`${leg.pointer}/method`} />
       {few.map((key) => <Field key={key} pointer={`${leg.pointer}/${key}`} />)}

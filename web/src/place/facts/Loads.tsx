@@ -1,9 +1,10 @@
 import { useState } from "preact/hooks";
-import { get } from "../../bench";
+import { get, set } from "../../bench";
 import { Choice } from "../../fact/Choice";
+import { did } from "../../fact/did";
 import { Field } from "../../fact/Field";
 import { rowOf } from "../../fact/kinds";
-import { typed } from "../../fact/value";
+import { powerOf } from "../../fact/power";
 import { wordSaid } from "../../fact/words";
 import { hasWords, say } from "../../words";
 import { addCircuit, remove } from "../edits";
@@ -19,6 +20,25 @@ function boardName(kind: string): string {
   return hasWords(key) ? say(key) : kind[0]!.toUpperCase() + kind.slice(1);
 }
 
+/** Kinds that must say what they draw; of the others the engine knows what is usual. */
+const telling = ["fixed load", "motor", "welder", "pump", "freezer", "sub-board"];
+const powers = (): [number, number] => {
+  const row = rowOf("/buildings/0/circuits/0/load_w");
+  return [row?.low ?? 0, row?.high ?? Infinity];
+};
+
+/** What is wrong with a power that was typed; empty where it fits. */
+function wrong(kind: string, power: string): string {
+  const [low, high] = powers();
+  const read = powerOf(power, low, high);
+  if (!read.fits) {
+    return read.wants === "range"
+      ? say("fact.wants.range", { low: low / 1000, high: high / 1000, unit: "kW" })
+      : say(read.wants === "watts" ? "place.load_watts" : "fact.wants.number");
+  }
+  return read.watts === null && telling.includes(kind) ? say("place.load_needed") : "";
+}
+
 function AddCircuit({ building }: { building: string }) {
   const kinds = rowOf(`${building}/circuits/0/kind`)!.words!;
   const [kind, setKind] = useState<string | null>(null);
@@ -26,13 +46,15 @@ function AddCircuit({ building }: { building: string }) {
   const [power, setPower] = useState("");
   const offered = all ? [...shortList, ...kinds.filter((k) => !shortList.includes(k))] : shortList;
   const pointer = `${building}/circuits/0/kind`;
-  const kilowatts = typed(power);
+  const [refused, setRefused] = useState("");
   const add = () => {
     if (!kind) return;
+    const fault = wrong(kind, power);
+    setRefused(fault);
+    if (fault) return document.getElementById("new-load")?.focus();
+    const read = powerOf(power, ...powers());
     const circuit: Circuit = { name: boardName(kind), kind };
-    if (kilowatts !== null && kilowatts >= 0 && kilowatts <= 100) {
-      circuit.load_w = { value: Math.round(kilowatts * 1000), basis: "declared" };
-    }
+    if (read.fits && read.watts !== null) circuit.load_w = { value: read.watts, basis: "declared" };
     edit(say("place.did.circuit"), (job) => { addCircuit(job, building, circuit); });
     setKind(null);
     setPower("");
@@ -49,10 +71,12 @@ function AddCircuit({ building }: { building: string }) {
           <label for="new-load">{say("place.load_power", { what: wordSaid(pointer, kind) })}</label>
           <input
             id="new-load" inputMode="decimal" autocomplete="off" value={power}
-            onInput={(e) => setPower(e.currentTarget.value)}
+            aria-invalid={refused !== ""} aria-describedby="new-load-say"
+            onInput={(e) => { setPower(e.currentTarget.value); setRefused(""); }}
           />
           <span class="unit">kW</span>
           <button type="submit" class="press">{say("place.add")}</button>
+          <p class="say" id="new-load-say" role="status">{refused}</p>
         </form>
       )}
     </div>
@@ -87,6 +111,29 @@ function CircuitFacts({ pointer, circuit }: { pointer: string; circuit: Circuit 
   );
 }
 
+/** The load of the whole building, in kilowatts or in amperes: one of them, never both. */
+function Whole({ building }: { building: string }) {
+  const [inAmperes, setInAmperes] = useState(get(`${building}/load_a`) != null);
+  const measure = (amperes: boolean) => {
+    setInAmperes(amperes);
+    const other = `${building}/${amperes ? "load_w" : "load_a"}`;
+    if (get(other) != null) set(other, undefined, did(other, undefined));
+  };
+  const key = inAmperes ? "load_a" : "load_w";
+  return (
+    <>
+      <Field key={key} pointer={`${building}/${key}`} />
+      <div class="row quiet" role="group" aria-label={say("place.load_unit")}>
+        {[false, true].map((amperes) => (
+          <button
+            key={String(amperes)} type="button" aria-pressed={inAmperes === amperes} onClick={() => measure(amperes)}
+          >{say(amperes ? "place.load_in_a" : "place.load_in_kw")}</button>
+        ))}
+      </div>
+    </>
+  );
+}
+
 /** What a building will use: one figure for all of it, or what it feeds, one by one. */
 export function Loads({ building }: { building: string }) {
   const circuits = get<Circuit[] | null>(`${building}/circuits`) ?? [];
@@ -106,7 +153,7 @@ export function Loads({ building }: { building: string }) {
         />
       )}
       {asWhole
-        ? <Field pointer={get(`${building}/load_a`) != null ? `${building}/load_a` : `${building}/load_w`} />
+        ? <Whole building={building} />
         : (
           <>
             {circuits.length > 0 && <h4>{say("place.loads")}</h4>}

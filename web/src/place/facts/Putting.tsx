@@ -1,7 +1,7 @@
 // While the hand puts something down: what it is, how it lies, and the ways out.
 
 import { useState } from "preact/hooks";
-import { Choice } from "../../fact/Choice";
+import { Choice, type Option } from "../../fact/Choice";
 import { rowOf } from "../../fact/kinds";
 import { wordSaid } from "../../fact/words";
 import { say } from "../../words";
@@ -16,12 +16,14 @@ const ways = ["buried direct", "buried in duct", "clipped", "overhead"];
 const pipes = ["water pipe", "gas pipe", "oil pipe", "structural steel", "frame", "fence"];
 
 /** A few words at first, all of them on asking. */
-function Few({ legend, fact, first, value, onChoose }: {
+function Few({ legend, fact, first, value, onChoose, also = [] }: {
   legend: string; fact: string; first: string[]; value: string | null; onChoose: (word: string) => void;
+  /** Words of the page beside those of the format. */
+  also?: Option[];
 }) {
   const [all, setAll] = useState(false);
   const words = all ? [...first, ...rowOf(fact)!.words!.filter((w) => !first.includes(w))] : first;
-  const options = words.map((word) => ({ value: word, text: wordSaid(fact, word) }));
+  const options = [...words.map((word) => ({ value: word, text: wordSaid(fact, word) })), ...also];
   const more = "…";
   return (
     <Choice
@@ -48,7 +50,7 @@ function Asking({ now }: { now: Extract<Hand, { does: "ask" }> }) {
   };
   return (
     <>
-      <Few legend={say("place.what_stands")} fact="/buildings/0/use" first={uses} value={null} onChoose={drop} />
+      <Few legend={say("place.what_stands")} also={[{ value: "container", text: say("place.container") }]} fact="/buildings/0/use" first={uses} value={null} onChoose={drop} />
       <div class="acts">
         {!first && (
           <>

@@ -220,7 +220,8 @@ test("a long word in a name breaks no page", async () => {
         assert.ok(wide <= 0, `${size}: ${wide} px too wide`);
         const over = await page.evaluate(() => {
             const panel = document.querySelector(".beside").getBoundingClientRect();
-            return document.querySelector(".facts header button").getBoundingClientRect().right - panel.right;
+            const close = document.querySelector(".facts header button").getBoundingClientRect();
+            return close.right - panel.right;
         });
         assert.ok(over <= 1, `${size}: close stands ${over} px out of its column`);
         await picture(page, `survey-long-name-${size}`);
@@ -234,7 +235,8 @@ test("a circuit's power is checked before it is added", async () => {
     await chip(page, ".facts .add", "heater");
     const circuits = async () => (await job(page)).buildings[1].circuits ?? [];
     for (const [wrong, says] of [
-        ["abc", /A number/], ["-5", /From 0 to 100/], ["1e9", /A number/], ["", /plate/], ["10 A", /kW or W/],
+        ["abc", /A number/], ["-5", /From 0 to 100/], ["1e9", /A number/], ["", /plate/],
+        ["10 A", /kW or W/],
     ]) {
         await page.fill("#new-load", wrong);
         await page.press("#new-load", "Enter");
@@ -247,7 +249,7 @@ test("a circuit's power is checked before it is added", async () => {
     assert.deepEqual((await circuits())[0].load_w, { value: 120, basis: "declared" });
 });
 
-test("what was the answer is none once nobody knows the earthing, nor are there papers of it", async () => {
+test("once nobody knows the earthing the old answer is gone, and papers of it", async () => {
     const page = await openPage(browser, alone.url);
     await page.evaluate(() => globalThis.toft.set("/intake/earthing", undefined));
     await page.waitForFunction(() => globalThis.toft.faults.value.length > 0);
@@ -262,7 +264,7 @@ test("what was the answer is none once nobody knows the earthing, nor are there 
     assert.deepEqual(await axe(page), []);
 });
 
-test("a reading may be half written, is named where it is written, and marked beyond its limit", async () => {
+test("a reading may be half written, asks who reads, and is marked beyond its limit", async () => {
     const page = await openPage(browser, alone.url);
     await page.goto(`${alone.url}#/readings`);
     const write = () => page.locator(".test", { hasText: "Zs at the board" });
@@ -486,13 +488,14 @@ test("a scheme chosen from the list is shown at the head of the answer", async (
     });
 });
 
-test("a printed survey says of which job, of which day and state it is, and leaves out what is for hands", async () => {
+test("a printed survey says its job, day and state, and leaves out what is for hands", async () => {
     const page = await openPage(browser, alone.url, { size: "desk" });
     await page.emulateMedia({ media: "print" });
     assert.match(await page.textContent(".on-paper"), /Potter's studio.*Printed \d+ \w+ \d{4}/);
     assert.ok(await page.locator(".on-paper").isVisible());
-    for (const away of [".window", ".views", ".put", ".survey-questions", ".beside", ".strip", ".example"]) {
-        assert.equal(await page.locator(away).first().isVisible(), false, away);
+    const away = [".window", ".views", ".put", ".survey-questions", ".beside", ".strip", ".example"];
+    for (const part of away) {
+        assert.equal(await page.locator(part).first().isVisible(), false, part);
     }
     const top = async (what) => (await page.locator(what).boundingBox()).y;
     assert.ok(await top(".plan") < await top("#answer-title"));

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import {
-    answered, axe, kept, openBrowser, openPage, picture, root, sentence, servePageAlone,
+    answered, axe, kept, openBrowser, openPage, picture, problem, root, sentence, servePageAlone,
 } from "./harness.mjs";
 
 let browser;
@@ -69,7 +69,7 @@ test("what was changed is there after the page was left, and so are the steps ba
         document.querySelector(".title").value !== "Kept on the device");
 });
 
-test("a device without room says that nothing is kept, and keeps it once there is room", async () => {
+test("a device without room says that nothing is kept, and keeps it later", async () => {
     const page = await openPage(browser, alone.url);
     await kept(page, "offline");
     await page.evaluate(() => {
@@ -185,8 +185,7 @@ async function asProgram(context, answers) {
         const { pathname } = new URL(route.request().url());
         const told = answers[`${route.request().method()} ${pathname}`];
         if (told === undefined) {
-            return route.fulfill({ status: 404, contentType: "application/problem+json",
-                body: JSON.stringify({ type: "about:blank", title: "not here", status: 404, detail: "" }) });
+            return route.fulfill(problem(404, "not here"));
         }
         const [body, contentType = "application/json"] = [told].flat();
         if (body === null) return route.fulfill({ status: 204 });
@@ -232,7 +231,9 @@ test("the machine itself shows how devices join, and puts them out again", async
             seconds_left: 840 },
         "GET /api/pair/picture": ["<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'/>",
             "image/svg+xml"],
-        "GET /api/pair/devices": { devices: [{ device: "7", name: "Phone", at: "2026-11-29T10:00:00Z" }] },
+        "GET /api/pair/devices": {
+            devices: [{ device: "7", name: "Phone", at: "2026-11-29T10:00:00Z" }],
+        },
         "DELETE /api/pair/devices/7": null,
         "POST /api/pair/renew": { address: "", addresses: [], code: "EFGH6789", seconds_left: 900 },
     };

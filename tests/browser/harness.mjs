@@ -60,19 +60,19 @@ export function servePageAlone(folder = join(root, "web/dist"), behind = undefin
     })));
 }
 
-/** Passes a call on to the program; where it is away the connection ends, as if nobody was there. */
+/** Passes a call on to the program; where it is away the connection ends, as if none was there. */
 function passOn(served) {
     return (request, answer) => {
         const { origin: _, referer: __, ...headers } = request.headers;
         headers.host = `localhost:${served.port}`;
         const { method, url: path } = request;
-        const onward = ask({ host: "127.0.0.1", port: served.port, method, path, headers, agent: false },
-            (told) => {
-                answer.writeHead(told.statusCode, told.headers);
-                answer.flushHeaders();
-                told.on("error", () => answer.destroy());
-                told.pipe(answer);
-            });
+        const to = { host: "127.0.0.1", port: served.port, method, path, headers, agent: false };
+        const onward = ask(to, (told) => {
+            answer.writeHead(told.statusCode, told.headers);
+            answer.flushHeaders();
+            told.on("error", () => answer.destroy());
+            told.pipe(answer);
+        });
         onward.on("error", () => request.socket.destroy());
         answer.on("close", () => onward.destroy());
         request.pipe(onward);
@@ -181,3 +181,9 @@ export async function picture(page, name) {
     mkdirSync(pictures, { recursive: true });
     await page.screenshot({ path: join(pictures, `${name}.png`) });
 }
+
+/** What a route answers in place of a server that says no. */
+export const problem = (status, title) => ({
+    status, contentType: "application/problem+json",
+    body: JSON.stringify({ type: "about:blank", title, status, detail: "" }),
+});

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { answered, axe, kept, openBrowser, openPage, picture, sentence, serveProgram }
+import { answered, axe, kept, openBrowser, openPage, picture, problem, sentence, serveProgram }
     from "./harness.mjs";
 
 let browser;
@@ -231,7 +231,7 @@ test("what one page keeps while the program is away no other page calls saved", 
     await kept(other, "saved");
 });
 
-test("papers are issued of the revision on screen, and not where the server has another", async () => {
+test("papers are issued of the revision on screen, and of no other", async () => {
     const page = await openPage(browser, served.url, { size: "desk" });
     await begin(page);
     await page.evaluate(() => { globalThis.toft.author.value = "A"; });
@@ -239,8 +239,7 @@ test("papers are issued of the revision on screen, and not where the server has 
     await page.route("**/api/jobs/*/papers", (route) => {
         if (route.request().method() !== "POST") return route.continue();
         asked.push(route.request().postDataJSON());
-        return route.fulfill({ status: 409, contentType: "application/problem+json",
-            body: JSON.stringify({ type: "about:blank", title: "another", status: 409, detail: "" }) });
+        return route.fulfill(problem(409, "another"));
     });
     await page.goto(`${served.url}#/papers`);
     await page.click("text=Issue all papers");
@@ -259,7 +258,7 @@ async function read(page, value) {
     await page.waitForSelector(`.kept >> text=${value}`);
 }
 
-test("readings reach the server once, those of other jobs too, and what is refused says so", async () => {
+test("readings of all jobs reach the server once, and what is refused says so", async () => {
     const page = await openPage(browser, served.url, { size: "desk" });
     const id = await begin(page);
     await page.evaluate(() => { globalThis.toft.author.value = "A"; });
@@ -271,8 +270,7 @@ test("readings reach the server once, those of other jobs too, and what is refus
         const body = route.request().postDataJSON();
         asked.push(body);
         if (answer === "refused" && body.value === 0.31) {
-            return route.fulfill({ status: 422, contentType: "application/problem+json",
-                body: JSON.stringify({ type: "about:blank", title: "too far", status: 422, detail: "" }) });
+            return route.fulfill(problem(422, "too far"));
         }
         if (answer !== "lost") return route.continue();
         await route.fetch();

@@ -127,6 +127,9 @@ private:
             a.at_least = f.at_least;
             a.about_circuits = f.rule->needs == study::Stage::circuits && !f.rule->only_cautions;
             a.verdict = c_.verdicts[i];
+            // Circuits that could not be judged make no scheme fall, and none meets the rule.
+            if (a.about_circuits && !f.limited && !s_.circuits.left_out.empty())
+                a.verdict = Verdict::not_known;
             // Selective nowhere is no figure to show: the words tell.
             const bool shown = !f.rule->only_cautions || std::isfinite(f.use.value);
             if (f.limited && shown) {

@@ -107,13 +107,10 @@ void consider(const Case<L>& c, Matter matter, Worst<L>& worst) {
     }
 }
 
-/// Where circuits could not be judged, nothing is said to be met: a caution names them.
 template <class L>
-Finding<L> finding_of(const Case<L>& c, const RuleInfo& rule, const Worst<L>& worst) {
+Finding<L> finding_of(const RuleInfo& rule, const Worst<L>& worst) {
     if (!worst.judged) {
-        auto f = plain_finding<L>(rule, Verdict::meets, "no circuit is judged by it");
-        f.concerns = c.setting.circuits.left_out.empty();
-        return f;
+        return plain_finding<L>(rule, Verdict::meets, "no circuit is judged by it");
     }
     Finding<L> f;
     f.rule = &rule;
@@ -130,7 +127,7 @@ template <class L>
 Finding<L> on(const Case<L>& c, const RuleInfo& rule, Matter matter) {
     Worst<L> worst;
     consider(c, matter, worst);
-    return finding_of(c, rule, worst);
+    return finding_of(rule, worst);
 }
 
 template <class L>
@@ -146,7 +143,7 @@ Finding<L> circuit_rating(L&, const Case<L>& c) {
     Worst<L> worst;
     consider(c, Matter::carries, worst);
     consider(c, Matter::rating, worst);
-    return finding_of(c, circuit_rating_rule, worst);
+    return finding_of(circuit_rating_rule, worst);
 }
 
 template <class L>

@@ -33,15 +33,6 @@ TEST(FinalCircuits, ABuildingWithoutCircuitsIsNotJudgedByThem) {
     EXPECT_FALSE(f.limited);
 }
 
-TEST(FinalCircuits, WhatCouldNotBeJudgedIsNotShownAsMet) {
-    site::Circuit unmeasured = circuit::heater(3000, 5);
-    unmeasured.length = {};
-    for (const Judge rule : {circuit_drop<Silent>, circuit_rating<Silent>, circuit_rise<Silent>}) {
-        EXPECT_FALSE(found(circuit::job_with({unmeasured}), rule).concerns);
-        EXPECT_TRUE(found(circuit::job_with({circuit::heater(3000, 5)}), rule).concerns);
-    }
-}
-
 TEST(FinalCircuits, TheWorstCircuitIsNamed) {
     const auto f =
         found(circuit::job_with({circuit::heater(500, 5), stated(1.5, 60)}), circuit_drop<Silent>);

@@ -63,6 +63,12 @@ it("says of an answer that a fault has overtaken that it is not known, and never
   faults.value = [{ code: "program-broke-off", pointer: "", says: "unreachable", nearest: null, allowed: [] }];
   await settled();
   expect(text()).not.toMatch(/Meets every rule/);
+  const past = place.querySelector<HTMLDetailsElement>("details.is-past")!;
+  expect(past.open).toBe(false);
+  past.open = true;
+  past.dispatchEvent(new Event("toggle"));
+  await settled();
+  expect(text()).not.toMatch(/Meets every rule/);
   expect(place.querySelector(".headline .status")!.className).toContain("is-not-known");
   expect(text()).toContain("Not known: this answers the job as it was before");
   expect(place.querySelectorAll(".bar-row .verdict").length).toBeGreaterThan(0);

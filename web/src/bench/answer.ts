@@ -59,6 +59,21 @@ const programFault = (error: unknown): Fault => ({
   pointer: "", says: String(error), nearest: null, allowed: [],
 });
 
+/** Browsers compile better what runs often: the first changes are then as quick as later ones. */
+const PRACTICE = 4;
+const PRACTICE_PAUSE_MS = 60;
+const LONGEST_PRACTICE_MS = 500;
+let practised = 0;
+
+async function practise(asked: Omit<Body, "key">): Promise<void> {
+  for (; practised < PRACTICE; practised += 1) {
+    const begun = performance.now();
+    await work("first", asked);
+    if (performance.now() - begun > LONGEST_PRACTICE_MS) return;  // a change would wait for it
+    await new Promise((done) => setTimeout(done, PRACTICE_PAUSE_MS));
+  }
+}
+
 async function answerRest(): Promise<void> {
   if (faults.peek().length > 0) return;
   const { key: _, ...asked } = body();
@@ -67,6 +82,7 @@ async function answerRest(): Promise<void> {
     const open = await work("ask", asked);
     if (jobId.peek() !== id) return;
     ask.value = open;
+    await practise(asked);
     const changes = await work("levers", asked);
     if (jobId.peek() !== id) return;
     levers.value = changes;

@@ -84,7 +84,12 @@ TEST_F(Usage, SchemasAreThoseOfTheProject) {
         const Ran ran = program_.run({"schema", name});
         EXPECT_EQ(ran.code, 0);
         EXPECT_EQ(ran.out, text_of(std::string(TOFT_SOURCE_DIR) + "/schema/" + name + ".json"));
-        EXPECT_EQ(nlohmann::json::parse(ran.out).at("$id"), "urn:toft:" + name + "/1");
+        const auto schema = nlohmann::json::parse(ran.out);
+        if (name == "api") {
+            EXPECT_EQ(schema.at("openapi"), "3.1.0");
+        } else {
+            EXPECT_EQ(schema.at("$id"), "urn:toft:" + name + "/1");
+        }
     }
 }
 

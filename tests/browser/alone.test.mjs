@@ -147,6 +147,9 @@ test("where the engine breaks off, what it said before is called not known", asy
     });
     await page.waitForSelector("[role=alert]");
     assert.match(await page.textContent(".notices"), /broke off/);
+    assert.equal(await page.locator(".headline").count(), 0, "the answer of before is put away");
+    await page.click(".is-past > summary");
+    await page.waitForSelector(".headline .status");
     assert.doesNotMatch(await page.textContent(".answer"), /Meets every rule/);
     assert.match(await page.textContent(".headline .status"), /Not known/);
     assert.match(await page.textContent(".strip"), /not known/);

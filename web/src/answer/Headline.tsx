@@ -4,6 +4,7 @@ import { ask, choose, faults, first } from "../bench";
 import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count, figure, headroomShare, money, unbroken } from "./figure";
+import { isIdle } from "./bars";
 import { astray, runs } from "./look";
 import { openRuleCount } from "./open";
 import { Shape } from "./Mark";
@@ -52,7 +53,9 @@ function openFact(pointer: string): Unknown | undefined {
 /** Rules that could not be judged, in words. */
 const openRules = (scheme: Scheme): string[] => [
   ...new Set(
-    scheme.findings.filter((f) => f.verdict === "not known").map((f) => ruleWords(f.rule)),
+    scheme.findings
+      .filter((f) => f.verdict === "not known" && !isIdle(f))
+      .map((f) => ruleWords(f.rule)),
   ),
 ];
 

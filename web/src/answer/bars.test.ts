@@ -69,3 +69,11 @@ it("draws a bar past its limit, and cuts it at the end of the track", () => {
   expect(barEnd(1.1, 0.8).end).toBeCloseTo(0.88);
   expect(barEnd(7, 0.8)).toEqual({ end: 1, over: true });
 });
+
+it("counts a rule as not judged where the engine says so for another want than a length", () => {
+  const idle = { rule: "circuit-drop", says: "no circuit is judged by it", value: null, limit: null };
+  const open = (verdict: string) =>
+    sortBars([{ ...idle, verdict } as never]).open.map((f) => f.rule);
+  expect(open("not known")).toEqual(["circuit-drop"]);
+  expect(open("meets")).toEqual([]);
+});

@@ -24,7 +24,7 @@ const weight: Record<string, number> = { fails: 0, "not known": 1, caution: 2, m
 const weightOf = (finding: Finding): number => weight[finding.verdict] ?? 1;
 
 /** A rule that was not asked anything: its clause had no circuit or figure to judge. */
-function isIdle(finding: Finding): boolean {
+export function isIdle(finding: Finding): boolean {
   return finding.verdict === "does not apply" || finding.says === "no circuit is judged by it";
 }
 
@@ -36,6 +36,12 @@ function readsKind(rule: string, kind: string): boolean {
   if (rule === "motor-start") return starting.includes(kind);
   if (rule === "voltage-rise") return feeding.includes(kind);
   return rule.startsWith("circuit-");
+}
+
+/** Whether it was not judged for want of something about a circuit, a length or else. */
+function lacksCircuits(finding: Finding, lengthless: string[]): boolean {
+  if (lengthless.length === 0) return finding.verdict === "not known";
+  return lengthless.some((kind) => readsKind(finding.rule, kind));
 }
 
 /**
@@ -52,7 +58,7 @@ export function sortBars(
     const figured = finding.value !== null && finding.limit !== null;
     if (figured && finding.verdict !== "not known" && !unstated(finding)) {
       bars.measured.push({ finding, use: finding.use ?? Infinity });
-    } else if (isIdle(finding) && lengthless.some((kind) => readsKind(finding.rule, kind))) {
+    } else if (isIdle(finding) && lacksCircuits(finding, lengthless)) {
       bars.open.push(finding);
     } else if (isIdle(finding)) {
       bars.idle.push(finding);

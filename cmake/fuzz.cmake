@@ -1,4 +1,7 @@
 # One libFuzzer program toft_fuzz_<stem> for each tests/fuzz/*.cpp; target `fuzz` builds them all.
+# What serves is left out: clang 14 has no coroutines for the host's library, and nothing here is served.
+set(fuzzed_libraries ${toft_libraries})
+list(FILTER fuzzed_libraries EXCLUDE REGEX "^toft_(http|door|server|pocket)$")
 file(GLOB fuzz_sources CONFIGURE_DEPENDS tests/fuzz/*.cpp)
 add_custom_target(fuzz)
 foreach(source IN LISTS fuzz_sources)
@@ -6,7 +9,7 @@ foreach(source IN LISTS fuzz_sources)
   set(program toft_fuzz_${stem})
   add_executable(${program} ${source})
   target_include_directories(${program} PRIVATE tests)
-  target_link_libraries(${program} PRIVATE ${toft_libraries} toft_flags)
+  target_link_libraries(${program} PRIVATE ${fuzzed_libraries} toft_flags)
   target_link_options(${program} PRIVATE -fsanitize=fuzzer)
   add_dependencies(fuzz ${program})
 endforeach()

@@ -46,7 +46,7 @@ afterEach(() => {
   place.remove();
 });
 
-const settled = () => new Promise((done) => setTimeout(done, 20));
+const settled = () => new Promise((done) => setTimeout(done, 200));
 const text = () => place.textContent!.replace(/\s+/g, " ");
 
 it("says the scheme first, as a sentence, then its price and that it is invented", () => {

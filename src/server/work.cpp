@@ -99,7 +99,7 @@ Response work(Office& office, const Call& call) {
 std::vector<Route> work_routes() {
     return {
         {Method::post,
-         "/api/work/{verb}",
+         "/api/verbs/{verb}",
          "Asks the engine. With `Accept: text/event-stream` long work tells how far it is: events "
          "`progress` {done, words}, at the end `result`; closing the connection stops it. "
          "After 20 s it stops, `levers` and `ask` once the solution under way is found; the answer "

@@ -40,14 +40,14 @@ TEST(Events, ASilentStreamShowsThatItLives) {
 TEST(Events, LongWorkTellsHowFarItIsAndEndsWithTheAnswer) {
     Serving server;
     Client client = server.client();
-    client.say(server.request("POST", "/api/work/levers", demo_body(), want_events));
+    client.say(server.request("POST", "/api/verbs/levers", demo_body(), want_events));
     const std::string heard = client.rest();
     const std::size_t result = heard.find("event: result\ndata: ");
     ASSERT_NE(result, std::string::npos) << heard;
     const Json answer = Json::parse(
         heard.substr(result + 20, heard.find("\n\n", result) - result - 20), nullptr, false);
     EXPECT_EQ(answer.value("format", ""), "toft-levers/1");
-    const std::string plain = body_of(server.ask("POST", "/api/work/levers", demo_body()));
+    const std::string plain = body_of(server.ask("POST", "/api/verbs/levers", demo_body()));
     EXPECT_EQ(Json::parse(plain), answer) << "the same answer both ways";
 }
 
@@ -61,11 +61,11 @@ TEST_P(OneWorker, WhoGoesAwayStopsTheWork) {
     const std::string body = Json{{"job", long_job()}}.dump();
     {
         Client client = server.client();
-        client.say(server.request("POST", "/api/work/design", body, GetParam()));
+        client.say(server.request("POST", "/api/verbs/design", body, GetParam()));
         std::this_thread::sleep_for(std::chrono::milliseconds(300));
     }
     const double began = milliseconds();
-    EXPECT_EQ(status_of(server.ask("POST", "/api/work/about", "{}")), 200);
+    EXPECT_EQ(status_of(server.ask("POST", "/api/verbs/about", "{}")), 200);
     EXPECT_LT(milliseconds() - began, 20000);
 }
 

@@ -58,7 +58,7 @@ TEST(Http, ChunkedBodiesOverTheLimitAreRefusedToo) {
 TEST(Http, AChunkedBodyWithinTheLimitIsTaken) {
     Serving server;
     Client client = server.client();
-    client.say("POST /api/work/about HTTP/1.1\r\nHost: " + server.host() +
+    client.say("POST /api/verbs/about HTTP/1.1\r\nHost: " + server.host() +
                "\r\ntoft-page: 1\r\nContent-Type: application/json\r\n"
                "Transfer-Encoding: chunked\r\n\r\n1\r\n{\r\n1\r\n}\r\n0\r\n\r\n");
     EXPECT_EQ(status_of(client.answer()), 200);
@@ -67,7 +67,7 @@ TEST(Http, AChunkedBodyWithinTheLimitIsTaken) {
 TEST(Http, WhoExpectsToBeToldToContinueIsTold) {
     Serving server;
     Client client = server.client();
-    client.say("POST /api/work/about HTTP/1.1\r\nHost: " + server.host() +
+    client.say("POST /api/verbs/about HTTP/1.1\r\nHost: " + server.host() +
                "\r\ntoft-page: 1\r\nContent-Type: application/json\r\nExpect: 100-continue\r\n"
                "Content-Length: 2\r\n\r\n");
     EXPECT_NE(client.until("\r\n\r\n").find("100 Continue"), std::string::npos);
@@ -126,7 +126,7 @@ TEST(Http, ABodyIsNeverTakenForTheNextRequest) {
           "chunked"}) {
         for (const char* version : {"1.1", "1.0"}) {
             const std::string answer =
-                all_said(server, "POST /api/work/about HTTP/" + std::string(version) +
+                all_said(server, "POST /api/verbs/about HTTP/" + std::string(version) +
                                      "\r\nHost: " + server.host() +
                                      "\r\ntoft-page: 1\r\nContent-Type: application/json\r\n"
                                      "Transfer-Encoding: " +
@@ -136,7 +136,7 @@ TEST(Http, ABodyIsNeverTakenForTheNextRequest) {
             EXPECT_EQ(answer.find("Date: "), answer.rfind("Date: ")) << coding << ": one answer";
         }
     }
-    EXPECT_EQ(status_of(all_said(server, "POST /api/work/about HTTP/1.0\r\nHost: " + server.host() +
+    EXPECT_EQ(status_of(all_said(server, "POST /api/verbs/about HTTP/1.0\r\nHost: " + server.host() +
                                              "\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n")),
               400)
         << "HTTP/1.0 knows no transfer coding";
@@ -145,7 +145,7 @@ TEST(Http, ABodyIsNeverTakenForTheNextRequest) {
 TEST(Http, TheCodingIsKnownInCapitalsToo) {
     Serving server;
     Client client = server.client();
-    client.say("POST /api/work/about HTTP/1.1\r\nHost: " + server.host() +
+    client.say("POST /api/verbs/about HTTP/1.1\r\nHost: " + server.host() +
                "\r\ntoft-page: 1\r\nContent-Type: application/json\r\n"
                "Transfer-Encoding: Chunked\r\n\r\n2\r\n{}\r\n0\r\n\r\n" +
                server.request("GET", "/api/jobs"));
@@ -162,7 +162,7 @@ TEST(Http, AHeaderThatGoesOnInASecondLineIsRefused) {
     }
     Client client = server.client();
     const std::string body = "{\"job\":\r\n {}}";
-    client.say(server.request("POST", "/api/work/check", body) +
+    client.say(server.request("POST", "/api/verbs/check", body) +
                server.request("GET", "/api/about"));
     EXPECT_NE(status_of(client.answer()), 400) << "a body may begin its lines as it likes";
     EXPECT_EQ(status_of(client.answer()), 200);
@@ -192,7 +192,7 @@ TEST(Http, AHeaderAndABodyThatNeverComeCostAConnectionForABoundedTime) {
     Client head = server.client();
     head.say("GET / HTTP/1.1\r\nHost: ");
     Client body = server.client();
-    std::string half = server.request("POST", "/api/work/about", "{}");
+    std::string half = server.request("POST", "/api/verbs/about", "{}");
     half.pop_back();
     body.say(half);
     Client idle = server.client();
@@ -230,7 +230,7 @@ TEST(Http, MoreThanCanWaitInLineIsRefusedAndTheRestIsAnswered) {
     std::vector<Client> many;
     for (int i = 0; i < 20; ++i) {
         many.push_back(server.client());
-        many.back().say(server.request("POST", "/api/work/first", body));
+        many.back().say(server.request("POST", "/api/verbs/first", body));
     }
     int done = 0;
     int refused = 0;

@@ -41,7 +41,7 @@ TEST_F(Lan, WithoutPairingADeviceSeesWhereToTypeTheCodeAndNothingElse) {
           "/api/pair", "/api/nothing", "/toft.wasm", "/page/any.js"}) {
         EXPECT_EQ(ask(from_lan(request(Method::get, path))).status, 401u) << path;
     }
-    EXPECT_EQ(ask(from_lan(request(Method::post, "/api/work/about", "{}"))).status, 401u);
+    EXPECT_EQ(ask(from_lan(request(Method::post, "/api/verbs/about", "{}"))).status, 401u);
     const Response view = ask(from_lan(request(Method::get, "/")));
     EXPECT_EQ(view.status, 200u);
     EXPECT_NE(view.lasting.find("Pair this device"), std::string_view::npos);

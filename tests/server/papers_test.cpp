@@ -67,7 +67,7 @@ TEST_F(IssuedPapers, TheSameJobAndDayGiveTheSameBytesAsAPreview) {
 
 TEST_F(IssuedPapers, ASchemeIsNamedByKeyOrRankAndOneThatIsNotThereIsAFault) {
     kept(demo());
-    const Json answer = done(ask(Method::post, "/api/work/first", {{"job", demo()}}));
+    const Json answer = done(ask(Method::post, "/api/verbs/first", {{"job", demo()}}));
     const std::string key = answer["schemes"][1]["key"];
     const Json by_key = issue({{"kinds", {"labels"}}, {"key", key}, {"date", "2026-11-29"}});
     const Json by_rank = issue({{"kinds", {"labels"}}, {"rank", 2}, {"date", "2026-11-29"}});

@@ -179,9 +179,9 @@ void Routes::pairing_and_about() {
     described(Method::remove, "/api/pair/devices/" + devices[0]["device"].get<std::string>(), {},
               204);
     described(Method::remove, "/api/pair/devices/none", {}, 404);
-    described(Method::post, "/api/work/about", Json::object(), 200);
-    described(Method::post, "/api/work/first", {{"job", 1}}, 422);
-    described(Method::post, "/api/work/abuot", Json::object(), 404);
+    described(Method::post, "/api/verbs/about", Json::object(), 200);
+    described(Method::post, "/api/verbs/first", {{"job", 1}}, 422);
+    described(Method::post, "/api/verbs/abuot", Json::object(), 404);
 }
 
 TEST_F(Routes, EachOneAnswersAsItIsDescribed) {
@@ -198,7 +198,7 @@ TEST_F(Routes, EachOneAnswersAsItIsDescribed) {
 TEST_F(Routes, FaultsAreProblemsWithTheCodesOfTheCommands) {
     Json wrong = demo();
     wrong["intake"]["earthing"] = "TN-CS";
-    const Response answer = ask(Method::post, "/api/work/first", {{"job", wrong}});
+    const Response answer = ask(Method::post, "/api/verbs/first", {{"job", wrong}});
     EXPECT_EQ(answer.status, 422u);
     EXPECT_EQ(answer.type, "application/problem+json");
     const Json told = Json::parse(answer.body);
@@ -221,7 +221,7 @@ TEST_F(Routes, TheDescriptionNamesEveryRouteAndEveryReferenceIsThere) {
         EXPECT_TRUE(api["paths"].contains(route.path)) << route.path;
     }
     for (const request::Verb& verb : request::verbs()) {
-        EXPECT_TRUE(api["paths"].contains(std::string("/api/work/") + verb.name)) << verb.name;
+        EXPECT_TRUE(api["paths"].contains(std::string("/api/verbs/") + verb.name)) << verb.name;
     }
     const std::string text = openapi_text();
     const std::string mark = "\"#/components/schemas/";

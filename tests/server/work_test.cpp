@@ -18,7 +18,7 @@ protected:
 
     /// Answer to a verb over a stream of events.
     Json streamed(const std::string& verb, const Json& body) const {
-        Request made = request(Method::post, "/api/work/" + verb, body.dump());
+        Request made = request(Method::post, "/api/verbs/" + verb, body.dump());
         made.headers.accept = "text/event-stream";
         const std::string heard = ask(made).channel->take().text;
         const std::string mark = "event: result\ndata: ";
@@ -31,7 +31,7 @@ protected:
 TEST_F(LongWork, ThatTakesTooLongStopsAndSaysSo) {
     const Json body = {{"job", long_job()}};
     hurry(slow);
-    const Json answer = done(ask(Method::post, "/api/work/design", body));
+    const Json answer = done(ask(Method::post, "/api/verbs/design", body));
     EXPECT_TRUE(stopped(answer)) << answer["search"].dump();
     EXPECT_TRUE(stopped(streamed("design", body)));
 }
@@ -39,10 +39,10 @@ TEST_F(LongWork, ThatTakesTooLongStopsAndSaysSo) {
 TEST_F(LongWork, WithinItsTimeIsNotStopped) {
     const Json body = {{"job", demo()}};
     hurry(quick);
-    EXPECT_FALSE(stopped(done(ask(Method::post, "/api/work/design", body))));
-    EXPECT_EQ(done(ask(Method::post, "/api/work/levers", body))["stopped"], false);
+    EXPECT_FALSE(stopped(done(ask(Method::post, "/api/verbs/design", body))));
+    EXPECT_EQ(done(ask(Method::post, "/api/verbs/levers", body))["stopped"], false);
     hurry(slow);
-    EXPECT_EQ(done(ask(Method::post, "/api/work/levers", body))["stopped"], true);
+    EXPECT_EQ(done(ask(Method::post, "/api/verbs/levers", body))["stopped"], true);
     EXPECT_EQ(streamed("levers", body)["stopped"], true);
 }
 

@@ -205,6 +205,29 @@ TEST(Describe, ACombinedEarthTakenOutWarnsOfALostNeutral) {
     }
 }
 
+TEST(Describe, AnElectrodeNobodyMeasuredAndADepthNobodyStatedAreCautions) {
+    site::Job job = support::job_with_legs({support::plain_leg(site::LegMethod::buried_direct)});
+    job.intake.earthing = site::Earthing::tt;
+    job.intake.ze = {};
+    const auto cautions = [&job] {
+        std::string all;
+        const Answer a = design(question_of(job));
+        EXPECT_FALSE(a.schemes.empty());
+        for (const SchemeAnswer& s : a.schemes) {
+            for (const std::string& caution : s.cautions) all += caution + "\n";
+        }
+        return all;
+    };
+    job.intake.electrode = {};
+    job.runs[0].legs[0].depth = {};
+    EXPECT_TRUE(says(cautions(), "electrode was not measured"));
+    EXPECT_TRUE(says(cautions(), "How deep the cable lies is not stated"));
+    job.intake.electrode = support::measured(ohms(60));
+    job.runs[0].legs[0].depth = support::measured(metres(0.6));
+    EXPECT_FALSE(says(cautions(), "electrode was not measured"));
+    EXPECT_FALSE(says(cautions(), "How deep the cable lies"));
+}
+
 TEST(Describe, CircuitsThatCouldNotBeJudgedAreACaution) {
     site::Job job = support::plain_job();
     site::Circuit heater;

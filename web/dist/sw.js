@@ -1,7 +1,7 @@
 // Keeps the page and its engine for when no server is in reach. VERSION and FILES are put in by the
 // build; nothing of /api is ever kept here.
 
-const VERSION = "e74a89a60153b751";
+const VERSION = "0aeef9e5f35acce0";
 const FILES = ["icon-192.png","icon-512.png","icon.svg","index.html","manifest.webmanifest","page/demo-CMzP2_1t.js","page/index-ClmhTq1S.js","page/index-FVF8DukL.css","page/worker-DOJezgbB.js","toft-papers.wasm","toft.wasm"];
 const NAME = `toft-${VERSION}`;
 const HOME = new URL("./", self.location).href;

@@ -60,7 +60,7 @@ TEST(Board, OfABuildingFedFromAnotherNamesThatOneAndNoHouse) {
          {"Garage: a way of", "earth terminal of Garage", "the earth that Garage has"}) {
         EXPECT_TRUE(picture::says(scene.items, words)) << words;
     }
-    for (const char* words : {"House:", "house's", "supply TN"}) {
+    for (const char* words : {"House:", "house's board", "house's electrode", "supply TN"}) {
         EXPECT_FALSE(picture::says(scene.items, words)) << words;
     }
     EXPECT_EQ(picture::clashes(scene.items, {0, 0, scene.width, scene.height}), "");

@@ -32,7 +32,8 @@ TEST(Feeder, ARunFromABuildingBeginsAtThatBoardAndNeverAtTheHouse) {
                               "the board of Garage: main switch", "at Garage"}) {
         EXPECT_TRUE(picture::says(scene.items, words)) << words;
     }
-    for (const char* words : {"the house", "cut-out", "energy meter", "supply TN"}) {
+    for (const char* words :
+         {"the house's board", "the house's ways", "cut-out", "energy meter", "supply TN"}) {
         EXPECT_FALSE(picture::says(scene.items, words)) << words;
     }
 }

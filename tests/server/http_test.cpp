@@ -136,10 +136,9 @@ TEST(Http, ABodyIsNeverTakenForTheNextRequest) {
             EXPECT_EQ(answer.find("Date: "), answer.rfind("Date: ")) << coding << ": one answer";
         }
     }
-    EXPECT_EQ(status_of(all_said(server, "POST /api/verbs/about HTTP/1.0\r\nHost: " + server.host() +
-                                             "\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n")),
-              400)
-        << "HTTP/1.0 knows no transfer coding";
+    const std::string chunked = "POST /api/verbs/about HTTP/1.0\r\nHost: " + server.host() +
+                                "\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n";
+    EXPECT_EQ(status_of(all_said(server, chunked)), 400) << "HTTP/1.0 knows no transfer coding";
 }
 
 TEST(Http, TheCodingIsKnownInCapitalsToo) {

@@ -59,6 +59,7 @@ UNKNOWNS = {
     "thermal_resistivity": ("K.m/W", 0.5, 3), "ground_temperature": ("C", 0, 30),
     "air_temperature": ("C", 0, 50), "depth": ("m", 0.1, 2), "grouped": ("circuits", 0, 10),
     "grouped.buried": ("circuits", 0, 10),
-    "earth.without.neutral": ("ohm", 0.05, 1000), "house.load.now": ("W", 50, 25000),
+    "earth.without.neutral": ("ohm", 0.05, 1000), "house.demand": ("A", 1, 200),
+    "house.load.now": ("W", 50, 25000),
     "reach": ("m", 0, 50), "existing.insulation": ("Mohm", 0, 10000),
     "existing.r1_r2": ("ohm", 0, 100)}

@@ -269,28 +269,6 @@ void tell_of_isolation(const study::Setting<Silent>& setting, SchemeAnswer& s) {
 
 }  // namespace
 
-namespace {
-
-/// What is taken at its worst and so meets its rule, but must be known before anybody digs or
-/// joins.
-void warn_of_unseen(const study::Setting<Silent>& setting, SchemeAnswer& s) {
-    if (setting.supply.system == site::Earthing::tt && !setting.job->intake.electrode.known) {
-        s.cautions.push_back(fmt::format(
-            "The house's electrode was not measured: {} Ω is taken for it. Measure it before "
-            "anything is built on it.",
-            significant(setting.supply.ra_most.number(), 3)));
-    }
-    for (const site::Leg& leg : setting.run->legs) {
-        if (!site::buried(leg.method) || leg.depth.known) continue;
-        s.cautions.push_back(
-            "How deep the cable lies is not stated, so nothing here says that it lies deep enough: "
-            "settle it with whoever digs.");
-        break;
-    }
-}
-
-}  // namespace
-
 void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
     tell_of_isolation(setting, s);
     tell_operator(setting, s);
@@ -300,7 +278,6 @@ void add_duties(const study::Setting<Silent>& setting, SchemeAnswer& s) {
         if (f.verdict == rules::Verdict::caution) s.cautions.push_back(f.says);
     }
     for (const std::string& line : setting.circuits.left_out) s.cautions.push_back(line);
-    warn_of_unseen(setting, s);
     if (setting.supply.system == site::Earthing::tn_c_s && s.building.earthing == "supply earth") {
         s.cautions.push_back(
             walk::residual_risk(walk::Choice::supply_earth, setting.supply.system));

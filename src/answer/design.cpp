@@ -8,6 +8,7 @@
 #include "answer/recorded.h"
 #include "answer/selectivity.h"
 #include "answer/unknowns.h"
+#include "answer/unsaid.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "price/offer.h"
@@ -59,6 +60,7 @@ public:
         out_.bill = recorded_.bill();
         out_.bought_before = q_.bought_before;
         out_.conditional_on = c_.conditional_on;
+        add_unsaid(s_, out_.conditional_on);
         out_.headroom = c_.headroom;
         out_.governed_by = c_.governed_by ? c_.governed_by->name : "";
         out_.dependability = static_cast<int>(c_.dependability);
@@ -127,7 +129,8 @@ private:
             a.at_least = f.at_least;
             a.about_circuits = f.rule->needs == study::Stage::circuits && !f.rule->only_cautions;
             a.verdict = c_.verdicts[i];
-            // Circuits that could not be judged make no scheme fall, and none meets the rule.
+            // Circuits that could not be judged make no scheme fall, and none meets the rule. It
+            // concerns the run only where one of them may be of the rule's kind.
             if (a.about_circuits && !f.limited && !s_.circuits.left_out.empty())
                 a.verdict = Verdict::not_known;
             // Selective nowhere is no figure to show: the words tell.
@@ -387,11 +390,15 @@ Searched searched(const Question& q, const search::Options& options, Answer& ans
                      found.sound,      found.conditional, took};
     answer.search.stopped = found.stopped;
     answer.search.proved = !found.stopped;
-    answer.sound = found.any_sound();
     Silent silent;
     for (const int phases : study::phase_choices(q.job, q.run)) {
         searched.settings.push_back(
             study::prepare(silent, q.catalogue, q.job, run_at(q, phases), {}));
+    }
+    answer.sound = found.any_sound() && searched.settings.front().unsaid.empty();
+    if (!answer.sound) {
+        answer.search.conditional += answer.search.sound;
+        answer.search.sound = 0;
     }
     say_assumed(q, searched, answer);
     answer.demand =

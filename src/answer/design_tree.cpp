@@ -77,9 +77,10 @@ public:
         answer_.search.milliseconds = q_.milliseconds ? q_.milliseconds() - start : 0;
         for (const std::size_t i : tree::shown(found, q_.all ? found.ways.size() : most_shown())) {
             answer_.schemes.push_back(scheme(*found.ways[i].found, best()));
-            answer_.schemes.back().over_years.least = answer_.sound && found.least_over_years == i;
+            answer_.schemes.back().over_years.least = sure_ && found.least_over_years == i;
         }
         show_other_feeds();
+        settle_soundness();
         if (found.ways.empty() && !found.stopped) say_what_fell();
         about_the_place(found);
         finish_sources(q_, citations_, answer_);
@@ -87,12 +88,21 @@ public:
     }
 
 private:
+    /// What is sound however open facts turn out may still hang on what nobody said.
+    void settle_soundness() {
+        answer_.sound = sure_ && !answer_.schemes.empty() &&
+                        answer_.schemes.front().conditional_on.empty();
+        if (!sure_ || answer_.sound) return;
+        answer_.search.conditional += answer_.search.sound;
+        answer_.search.sound = 0;
+    }
+
     /// At the worse end of every open fact; where nothing is sound there, at the better.
     tree::Alternatives look() {
         tree::Alternatives found = look_at({});
-        answer_.sound = !found.ways.empty();
+        sure_ = !found.ways.empty();
         count(found);
-        if (answer_.sound || found.stopped) return found;
+        if (sure_ || found.stopped) return found;
         study::Corner better;
         better.all = study::End::better;
         tree::Alternatives hoped = look_at(better);
@@ -181,7 +191,7 @@ private:
         s.candidates = found.cheapest.considered;
         s.evaluated = found.cheapest.choices;
         s.set_aside = s.candidates - s.evaluated;
-        s.sound = answer_.sound ? static_cast<long>(found.ways.size()) : 0;
+        s.sound = sure_ ? static_cast<long>(found.ways.size()) : 0;
         s.proved = found.cheapest.proved;
         s.at_least = found.cheapest.found ? found.cheapest.at_least : 0;
         s.rounds = found.cheapest.rounds;
@@ -197,16 +207,17 @@ private:
     SchemeAnswer scheme(const Followed& found, const Layout& layout) {
         // What a hoped-for way comes to is shown at the worse end, as everything else is.
         const Followed way =
-            answer_.sound ? found : tree::follow(layout.at, layout.tree, schemes_of(found), {});
-        const std::vector<std::string> hangs =
-            answer_.sound ? std::vector<std::string>() : hangs_on(schemes_of(found), layout);
+            sure_ ? found : tree::follow(layout.at, layout.tree, schemes_of(found), {});
+        std::vector<std::string> all =
+            sure_ ? std::vector<std::string>() : hangs_on(schemes_of(found), layout);
         std::vector<SchemeAnswer> parts;
         std::vector<price::Item> bought;
         for (std::size_t i = 0; i < way.runs.size(); ++i) {
             parts.push_back(part(way.runs[i], {layout.tree.order[i].run, bought}, layout));
-            parts.back().conditional_on = hangs;
+            add_new(all, parts.back().conditional_on);
             add_new(bought, way.runs[i].judged.once);
         }
+        for (SchemeAnswer& part : parts) part.conditional_on = all;
         SchemeAnswer whole = parts.front();
         whole.further.assign(parts.begin() + 1, parts.end());
         together(way, layout, whole);
@@ -454,6 +465,7 @@ private:
     }
 
     const Question& q_;
+    bool sure_ = false;           ///< sound however what is open turns out
     bool choice_;                 ///< some building has several runs to it
     tree::Feedings feedings_;     ///< where there is a choice
     std::deque<Layout> layouts_;  ///< of the ways of `feedings_`; never empty once looked at

@@ -3,6 +3,7 @@
 #include "answer/describe.h"
 #include "answer/design_parts.h"
 #include "answer/outline.h"
+#include "answer/unsaid.h"
 #include "study/ground_memo.h"
 
 #include <algorithm>
@@ -30,6 +31,7 @@ public:
         s.key = c.key;
         s.scheme = c.scheme;
         s.conditional_on = c.conditional_on;
+        add_unsaid(setting, s.conditional_on);
         s.headroom = c.headroom;
         s.governed_by = c.governed_by ? c.governed_by->name : "";
         s.dependability = static_cast<int>(c.dependability);

@@ -4,6 +4,7 @@
 
 #include "answer/describe.h"
 #include "answer/outline.h"
+#include "answer/unsaid.h"
 #include "base/text.h"
 #include "lever/levers.h"
 #include "solve/tree_solver.h"
@@ -138,6 +139,10 @@ LeversAnswer levers(const Question& question) {
         about_run(q, answer);
     } else {
         about_tree(q, weighed.before, answer);
+    }
+    if (answer.sound && !unsaid_of(q).empty()) {
+        answer.sound = false;
+        answer.conditional = true;
     }
     answer.tried = weighed.tried;
     answer.proved = weighed.proved;

@@ -5,6 +5,7 @@
 #include "answer/describe.h"
 #include "answer/hanging_words.h"
 #include "answer/outline.h"
+#include "answer/unsaid.h"
 #include "base/text.h"
 #include "study/ground_memo.h"
 #include "tables/find_out.h"
@@ -24,7 +25,7 @@ using unknown::Effect;
 using unknown::Hanging;
 
 /// Groups in which facts are asked for.
-enum class Place { opens, condition, saves, saves_together, unlooked, matters, nothing };
+enum class Place { opens, unsaid, condition, saves, saves_together, unlooked, matters, nothing };
 
 struct Placed {
     Place place = Place::nothing;
@@ -51,7 +52,7 @@ public:
         a.low = h.fact.low;
         a.high = h.fact.high;
         a.stated = h.fact.stated;
-        a.effect = unknown::effect_word(h.effect);
+        a.effect = unknown::effect_word(unsaid(a.fact) ? Effect::decides : h.effect);
         a.stepped = h.stepped;
         a.together = h.together;
         a.with = h.with;
@@ -90,6 +91,12 @@ private:
         a.worth = (alone ? *a.saves : *a.saves_with) - trouble(solver_.means().book, a.minutes);
     }
 
+    /// Neither scheme nor price turns on it, and yet nothing is known to be safe without it.
+    bool unsaid(const std::string& fact) const {
+        const auto& facts = telling_.unsaid;
+        return std::find(facts.begin(), facts.end(), fact) != facts.end();
+    }
+
     bool on_condition(const std::string& fact) const {
         const auto& facts = telling_.hopes_on;
         return std::find(facts.begin(), facts.end(), fact) != facts.end();
@@ -97,6 +104,7 @@ private:
 
     Place place_of(const Hanging& h, const UnknownAnswer& a) const {
         if (h.opens) return Place::opens;
+        if (unsaid(a.fact)) return Place::unsaid;
         if (!solver_.as_it_stands().sound() && on_condition(a.fact)) return Place::condition;
         if (h.effect == Effect::none) return Place::nothing;
         if (h.effect == Effect::unlooked) return Place::unlooked;
@@ -108,6 +116,8 @@ private:
         switch (place) {
             case Place::opens:
                 return "alone it may make the difference between nothing sound and something";
+            case Place::unsaid:
+                return "until it is known a rule is not known to be met, whatever is built";
             case Place::condition:
                 return "the first scheme to hope for hangs on it";
             case Place::saves:
@@ -206,6 +216,7 @@ std::vector<UnknownAnswer> unknowns_of(const solve::RunSolver& solver,
         const study::RunScheme& scheme = solution.schemes.front();
         return brief_words(solver.setting(scheme.phases), scheme);
     };
+    add_unsaid(solver.setting(study::phase_choices(solver.job(), 0).front()), telling.unsaid);
     if (!found.contenders.empty()) telling.hopes_on = found.contenders.front().conditional_on;
     return unknowns_told(solver, telling);
 }
@@ -219,6 +230,7 @@ std::vector<UnknownAnswer> unknowns_of_tree(const Question& q, const solve::Tree
         const bool same = solve::same_choice(solution, first);
         return changed_words(q, solution, piece && !same ? Against{*piece, "the same"} : before);
     };
+    telling.unsaid = unsaid_of(q);
     if (!stands.sound() && first.sound()) telling.hopes_on = solver.hangs_on(first);
     std::vector<UnknownAnswer> unknowns = unknowns_told(solver, telling);
     for (UnknownAnswer& u : unknowns) {
@@ -265,6 +277,10 @@ AskAnswer ask_tree(const Question& question) {
     answer.stands = whole_words(q, first);
     answer.total = first.total;
     answer.unknowns = unknowns_of_tree(q, solver);
+    if (answer.sound && !unsaid_of(q).empty()) {
+        answer.sound = false;
+        answer.conditional = true;
+    }
     answer.proved = solver.all_proved();
     answer.stopped = solver.stopped();
     add_assumed(q, answer);
@@ -288,7 +304,9 @@ AskAnswer ask(const Question& question) {
                                   go_on);
     AskAnswer answer;
     answer.job = question.job.title;
-    answer.sound = found.any_sound();
+    answer.sound =
+        found.any_sound() &&
+        solver.setting(study::phase_choices(question.job, 0).front()).unsaid.empty();
     answer.conditional = !answer.sound && !found.contenders.empty();
     if (!found.contenders.empty()) {
         const search::Contender& first = found.contenders.front();

@@ -15,6 +15,7 @@ struct Telling {
     /// Of a piece of a fact's range; `first` is the first sound one of it, null for that itself.
     std::function<std::string(const solve::Solution&, const solve::Solution* first)> words;
     std::vector<std::string> hopes_on;
+    std::vector<std::string> unsaid;  ///< without which a rule is not known, whatever is built
 };
 
 /// All open facts, those first that are most worth finding out.

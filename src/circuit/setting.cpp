@@ -32,6 +32,27 @@ const char* obstacle(const tables::Catalogue& catalogue, const site::Circuit& c,
     return nullptr;
 }
 
+/// How often its running current a circuit takes when it starts.
+double start_of(const site::Circuit& c, const tables::CircuitKindRow& kind) {
+    return c.starting_multiple.known ? c.starting_multiple.high : kind.start;
+}
+
+Duty duty_of(const site::Circuit& c, const tables::CircuitKindRow& kind) {
+    if (c.kind == CircuitKind::solar || c.kind == CircuitKind::battery) return Duty::generates;
+    return start_of(c, kind) > 1 && c.drive != site::Answer::yes ? Duty::starts : Duty::load;
+}
+
+/// What a circuit that is not judged may turn out to do; a board behind it may hold anything.
+void note_duty(const tables::Catalogue& catalogue, const site::Circuit& c,
+               std::array<bool, duties>& may_do) {
+    const auto* kind = tables::find_circuit_kind(catalogue, site::word(c.kind));
+    if (!kind) {
+        may_do.fill(true);
+        return;
+    }
+    may_do[static_cast<std::size_t>(duty_of(c, *kind))] = true;
+}
+
 template <class L>
 class Preparer {
 public:
@@ -175,19 +196,16 @@ private:
     }
 
     void ways() {
-        if (c_.kind == CircuitKind::solar || c_.kind == CircuitKind::battery) {
-            s_.duty = Duty::generates;
+        s_.duty = duty_of(c_, kind_);
+        if (s_.duty == Duty::generates) {
             s_.rise_limit = ledger_.table({"rise.max", "voltage rise allowed", s_.number, "%"},
                                           catalogue_.limits.source_rise);
             return;
         }
-        const double multiple =
-            c_.starting_multiple.known ? c_.starting_multiple.high : kind_.start;
-        if (multiple <= 1 || c_.drive == site::Answer::yes) return;
-        s_.duty = Duty::starts;
+        if (s_.duty != Duty::starts) return;
         s_.start =
             ledger_.let({"I.start", "starting current", s_.number},
-                        s_.ib * survey("n.start", "starting over running current", multiple));
+                        s_.ib * survey("n.start", "starting over running current", start_of(c_, kind_)));
         s_.dip_wished = wishes_.start_dip.known;
         const Name dip{"dip.max", "voltage that a start may take", s_.number, "%"};
         s_.dip_limit = s_.dip_wished ? ledger_.stated(dip, wishes_.start_dip.low, "wish")
@@ -317,6 +335,7 @@ Circuits<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::J
             }
             why = "no tabulated cable and device are what it states";
         }
+        note_duty(catalogue, c, out.may_do);
         out.left_out.push_back(fmt::format("circuit {} is not judged: {}", c.name, why));
     }
     return out;

@@ -8,6 +8,7 @@
 #include "site/job.h"
 #include "tables/catalogue.h"
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -21,6 +22,7 @@ struct Option {
 
 /// What a circuit does with the current.
 enum class Duty : unsigned char { load, starts, generates };
+inline constexpr std::size_t duties = 3;
 
 template <class L>
 struct CircuitSetting {
@@ -53,6 +55,8 @@ template <class L>
 struct Circuits {
     std::vector<CircuitSetting<L>> judged;
     std::vector<std::string> left_out;  ///< in sentences
+    std::array<bool, duties> may_do{};  ///< by Duty: one of those left out may be such a circuit
+    bool leaves_out(Duty duty) const { return may_do[static_cast<std::size_t>(duty)]; }
     bool all() const { return left_out.empty() && !judged.empty(); }
 };
 

@@ -62,7 +62,8 @@ std::string limits_part(const SchemeAnswer& s) {
     std::vector<const FindingAnswer*> others;
     for (const FindingAnswer& f : s.findings) {
         if (f.about_circuits && !f.use && f.verdict == Verdict::meets) continue;
-        (f.use ? graded : others).push_back(&f);
+        const bool told = f.verdict == Verdict::not_known && !f.says.empty();
+        (f.use && !told ? graded : others).push_back(&f);
     }
     std::stable_sort(
         graded.begin(), graded.end(),
@@ -358,6 +359,16 @@ std::string years_words(const Answer& a) {
     return text;
 }
 
+/// What to ask, and where the answer goes in the job.
+std::string question_of(const Answer& a, const std::string& fact) {
+    for (const answer::UnknownAnswer& unknown : a.unknowns) {
+        if (unknown.fact == fact && !unknown.question.empty()) {
+            return fmt::format("{} ({})", unknown.question, fact);
+        }
+    }
+    return fact;
+}
+
 /// What an answer is worth that was stopped on its way.
 std::string stopped_words(const Answer& a) {
     const answer::SearchAnswer& s = a.search;
@@ -406,7 +417,9 @@ std::string recommended_part(const Answer& a) {
     text += wrapped("  ", years_words(a), 2);
     if (!s.conditional_on.empty()) {
         text += "  Find out first:\n";
-        for (const std::string& fact : s.conditional_on) text += "    " + fact + "\n";
+        for (const std::string& fact : s.conditional_on) {
+            text += wrapped("    ", question_of(a, fact), 4);
+        }
     }
     text += run_parts(s, s.further.empty());
     for (const SchemeAnswer& part : s.further) text += run_parts(part, false);

@@ -130,6 +130,20 @@ Finding<L> on(const Case<L>& c, const RuleInfo& rule, Matter matter) {
     return finding_of(rule, worst);
 }
 
+/// A start or a source concerns nobody who has neither, nor a circuit that may turn out to be one.
+template <class L>
+Finding<L> on_duty(const Case<L>& c, Finding<L> f, circuit::Duty duty) {
+    f.concerns = f.limited || c.setting.circuits.leaves_out(duty);
+    return f;
+}
+
+/// Whether the building's earth is an electrode of the house that nobody measured.
+template <class L>
+bool hangs_on_electrode(const Case<L>& c) {
+    return c.scheme.earthing != study::BuildingEarthing::own_electrode &&
+           lacks(c.setting, study::Unsaid::house_electrode);
+}
+
 template <class L>
 void caution(Finding<L>& f, const char* says) {
     f.verdict = Verdict::caution;
@@ -159,6 +173,13 @@ Finding<L> circuit_drop(L&, const Case<L>& c) {
 template <class L>
 Finding<L> circuit_disconnection(L&, const Case<L>& c) {
     Finding<L> f = on(c, circuit_disconnection_rule, Matter::disconnect);
+    if (f.verdict != Verdict::fails && !c.figures.circuits.empty() && hangs_on_electrode(c)) {
+        f.verdict = Verdict::not_known;
+        f.says =
+            "faults go back through the house's electrode, which was not measured: measure it "
+            "before anything is built on it";
+        return f;
+    }
     if (!f.limited && !c.figures.circuits.empty()) {
         f.says =
             "the residual current device of each circuit clears it: faults go back through "
@@ -183,7 +204,7 @@ Finding<L> circuit_heat(L&, const Case<L>& c) {
 
 template <class L>
 Finding<L> motor_start(L&, const Case<L>& c) {
-    Finding<L> f = on(c, motor_start_rule, Matter::start_dip);
+    Finding<L> f = on_duty(c, on(c, motor_start_rule, Matter::start_dip), circuit::Duty::starts);
     const Finding<L> trip = on(c, motor_start_rule, Matter::start_trip);
     const bool trips = trip.limited && trip.verdict == Verdict::fails;
     if (f.verdict == Verdict::fails && !c.setting.job->wishes.start_dip.known) {
@@ -205,7 +226,8 @@ Finding<L> motor_start(L&, const Case<L>& c) {
 
 template <class L>
 Finding<L> voltage_rise(L&, const Case<L>& c) {
-    Finding<L> f = on(c, voltage_rise_rule, Matter::rise);
+    Finding<L> f =
+        on_duty(c, on(c, voltage_rise_rule, Matter::rise), circuit::Duty::generates);
     if (f.verdict == Verdict::fails) {
         caution(f,
                 "where the supply is already high the inverter will switch off in the sun: a "

@@ -23,8 +23,11 @@ const RuleInfo disconnection_rule{
     .reads = "the supply's earthing, Ze, the house's electrode, the legs' lengths",
 };
 
+namespace {
+
+/// The loop at the far end against what clears it, the electrode as it was read or taken.
 template <class L>
-Finding<L> disconnection(L& ledger, const Case<L>& c) {
+Finding<L> loop_clears(L& ledger, const Case<L>& c) {
     const tables::Limits& limits = c.setting.catalogue->limits;
     const bool tt = c.setting.supply.system == site::Earthing::tt;
     const Cited<Seconds>& time = tt ? limits.disconnection_tt : limits.disconnection_tn;
@@ -43,6 +46,19 @@ Finding<L> disconnection(L& ledger, const Case<L>& c) {
     }
     const auto allowed = study::largest_loop_for(ledger, c.setting, c.scheme, time.value);
     return keeps_under(ledger, disconnection_rule, c.figures.zs_far, allowed);
+}
+
+}  // namespace
+
+template <class L>
+Finding<L> disconnection(L& ledger, const Case<L>& c) {
+    Finding<L> f = loop_clears(ledger, c);
+    if (f.verdict == Verdict::fails || !lacks(c.setting, study::Unsaid::house_electrode)) return f;
+    f.verdict = Verdict::not_known;
+    f.says =
+        "the fault returns through the house's electrode, which was not measured: measure it "
+        "before anything is built on it";
+    return f;
 }
 
 template Finding<Silent> disconnection(Silent&, const Case<Silent>&);

@@ -14,15 +14,25 @@ const RuleInfo electrode_rule{
     .reads = "the electrode, the soil",
 };
 
+namespace {
+
+constexpr const char* not_measured =
+    "the house's electrode was not measured, and nothing else says what it reads: measure it "
+    "before anything is built on it";
+
+}  // namespace
+
 template <class L>
 Finding<L> electrode(L& ledger, const Case<L>& c) {
     if (c.scheme.earthing == study::BuildingEarthing::supply_earth) {
         return plain_finding<L>(electrode_rule, Verdict::meets, "the building has no electrode");
     }
+    const bool own = c.scheme.earthing == study::BuildingEarthing::own_electrode;
+    if (!own && lacks(c.setting, study::Unsaid::house_electrode)) {
+        return plain_finding<L>(electrode_rule, Verdict::not_known, not_measured);
+    }
     const tables::Limits& limits = c.setting.catalogue->limits;
-    const auto ra = c.scheme.earthing == study::BuildingEarthing::own_electrode
-                        ? c.setting.building.ra_most
-                        : c.setting.supply.ra_most;
+    const auto ra = own ? c.setting.building.ra_most : c.setting.supply.ra_most;
     const auto touch = ledger.table({"U.touch", "touch voltage allowed"}, limits.touch_voltage);
     const auto idn = ledger.table({"IdN.board", "residual current rating at the building"},
                                   limits.residual_socket);

@@ -40,8 +40,8 @@ constexpr const char* alone_words =
     "the run alone asks for more than the intake carries: a larger supply or a smaller load";
 
 constexpr const char* measure_words =
-    "what the house draws is not known: measure it on the tails over a winter week, or list the "
-    "house's circuits";
+    "what the house draws is not known, so nothing says that the intake carries both: measure it "
+    "on the tails over a winter week, or list the house's circuits";
 
 }  // namespace
 
@@ -60,15 +60,16 @@ Finding<L> intake_capacity(L& ledger, const Case<L>& c) {
                                       c.setting.demand + c.setting.beside)
                          : c.setting.demand;
     const bool alone = !within(number_of(plain(out)), number_of(plain(limit)));
+    if (!alone && lacks(c.setting, study::Unsaid::house_demand)) {
+        return plain_finding<L>(intake_capacity_rule, Verdict::not_known, measure_words);
+    }
     const auto way = house.demand.best();
+    // At the house a demand that is not known leaves no finding but that the run alone is too much.
     Finding<L> f = way ? keeps_under(ledger, intake_capacity_rule,
                                      demand::new_demand(ledger, house.demand.at(*way), out), limit)
                        : keeps_under(ledger, intake_capacity_rule, out, limit);
     if (alone) {
         f.says = alone_words;
-    } else if (!way) {
-        f.verdict = Verdict::caution;
-        f.says = measure_words;
     } else if (f.verdict == Verdict::fails) {
         f.verdict = Verdict::caution;
         f.says = remedy_words(house.limits, behind_switch);

@@ -91,6 +91,11 @@ Finding<L> suitability(L& ledger, const Case<L>& c) {
         plain_finding<L>(suitability_rule, Verdict::meets,
                          "every cable may lie where it does; armour is earthed at its near end");
     f = separate_finding(ledger, c, f);
+    if (f.verdict != Verdict::fails && lacks(c.setting, study::Unsaid::depth)) {
+        f = plain_finding<L>(suitability_rule, Verdict::not_known,
+                             "how deep the cable lies is not stated, so nothing says that it lies "
+                             "deep enough: settle it with whoever digs");
+    }
     for (const auto& leg : c.setting.legs) {
         const char* against = objection(leg, c.scheme.stretch[leg.stretch]);
         if (*against) {
@@ -99,6 +104,7 @@ Finding<L> suitability(L& ledger, const Case<L>& c) {
             return f;
         }
         if (f.verdict == Verdict::fails) continue;
+        if (f.verdict == Verdict::not_known) continue;
         if (too_shallow(leg)) {
             f.verdict = Verdict::caution;
             f.says = "shallower than is advised under that surface: lay it deeper or guard it";

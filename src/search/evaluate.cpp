@@ -62,8 +62,9 @@ void evaluate(const study::Setting<Silent>& setting, const study::RunScheme& sch
 
 bool surely_met(const rules::Finding<Silent>& finding) {
     if (finding.verdict == rules::Verdict::fails) return false;
-    return finding.rule->sees != rules::Sees::head || !finding.limited ||
-           finding.verdict != rules::Verdict::caution;
+    if (finding.rule->sees != rules::Sees::head) return true;
+    if (finding.verdict == rules::Verdict::not_known) return false;
+    return !finding.limited || finding.verdict != rules::Verdict::caution;
 }
 
 rules::Finding<Silent> finding_of_one(const study::Setting<Silent>& setting,

@@ -82,7 +82,10 @@ std::vector<std::string> Judge::hangs_on(const study::RunScheme& scheme,
                                          const Verdicts& verdicts) const {
     std::vector<std::size_t> unsure;
     for (std::size_t i = 0; i < rule_count; ++i) {
-        if (verdicts[i] == Verdict::not_known) unsure.push_back(i);
+        // What nobody said leaves a rule not known without breaking it: setting.unsaid tells.
+        if (verdicts[i] == Verdict::not_known && judge_one(worse_, scheme, i) == Verdict::fails) {
+            unsure.push_back(i);
+        }
     }
     std::vector<std::string> facts;
     if (unsure.empty()) return facts;

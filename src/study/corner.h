@@ -36,6 +36,11 @@ struct Corner {
         return all;
     }
 
+    /// Nothing is taken for granted of the fact: neither a kinder end nor a part of its range.
+    bool leaves_open(const std::string& pointer) const {
+        return at(pointer) == End::worse && !part_of(pointer);
+    }
+
     /// The part that the fact is known to lie in; null for its whole range.
     const Part* part_of(const std::string& pointer) const {
         for (const Part& part : within) {

@@ -28,12 +28,30 @@ void board(Settler& settler, const site::Job& job, double& spare, Amperes& large
     rcd = before.bounds.most;
 }
 
+/// What the house draws, where nobody said: unknown, or a figure that somebody tries.
+template <class L>
+void demand_unsaid(L& ledger, Settler& settler, Setting<L>& s) {
+    const std::string pointer = "/intake/demand_a";
+    const auto drawn =
+        settler.settle(site::Fact<Amperes>{},
+                       {pointer, "what the house draws at most by itself", "house.demand"});
+    if (settler.leaves_open(pointer)) {
+        s.unsaid.push_back({Unsaid::house_demand, pointer});
+        return;
+    }
+    const auto estimated = static_cast<std::size_t>(demand::Way::estimated);
+    s.house.demand.known[estimated] = true;
+    s.house.demand.by[estimated] = ledger.stated({"I.house", "largest demand of the house"},
+                                                 drawn.bounds.most, drawn.from);
+}
+
 /// What the house draws and what its intake carries.
 template <class L>
-void intake(L& ledger, Setting<L>& s) {
+void intake(L& ledger, Settler& settler, const Incoming* incoming, Setting<L>& s) {
     const tables::Demand& tables = s.catalogue->demand;
     const demand::Place<L> place{&tables, s.supply.u0, s.job->intake.phases, "house"};
     s.house.demand = demand::house_demand(ledger, place, *s.job, wanted_scenario(*s.job));
+    if (!incoming && !s.house.demand.best()) demand_unsaid(ledger, settler, s);
     const auto fuse = ledger.stated(
         {"In.fuse", "rating of the operator's fuse, the smallest it may be"},
         s.house.service_fuse_least, s.job->intake.service_fuse ? "survey" : "not stated");
@@ -112,7 +130,7 @@ void prepare_house(L& ledger, Settler& settler, Setting<L>& s, const Incoming* i
                                                   in.service_fuse->standard == "BS 1361");
     out.assembly_backed = s.phases == 1 && backing_kind &&
                           in.service_fuse->rating <= s.catalogue->limits.assembly_fuse.value;
-    intake(ledger, s);
+    intake(ledger, settler, incoming, s);
     if (incoming) outbuilding_board(*incoming, s);
     out.spare_ways += site::ways_in_use(*s.run);
 }

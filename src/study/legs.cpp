@@ -183,6 +183,24 @@ void say_what_is_in_sight(Setting<L>& s) {
     }
 }
 
+/// What is taken for granted of legs in the ground.
+template <class L>
+void say_of_the_ground(Setting<L>& s) {
+    bool alone = false;
+    bool no_surface = false;
+    for (const site::Leg& leg : s.run->legs) {
+        if (!site::buried(leg.method)) continue;
+        alone = alone || !leg.other_loaded_circuits.known;
+        no_surface = no_surface || (leg.depth.known && !leg.surface);
+    }
+    if (alone) s.assumed.push_back("where not stated, no other loaded cable lies in the trench");
+    if (no_surface) {
+        s.assumed.push_back(
+            "where nobody said what lies over the cable, the depth stated is taken as enough: "
+            "beds, drives, fields and roads ask for more than a lawn");
+    }
+}
+
 /// One entry a pointer: several legs share the ground's facts.
 void without_repeats(std::vector<OpenFact>& open) {
     std::vector<OpenFact> once;
@@ -209,6 +227,10 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
         out.height_advice = height_for(*s.catalogue, legs[i]);
         cable::Surroundings around = surround(settler, s.job->ground, legs[i], at, out.depth_least);
         around.leg = number;
+        if (site::buried(legs[i].method) && !legs[i].depth.known &&
+            settler.leaves_open(at + "/depth_m")) {
+            s.unsaid.push_back({Unsaid::depth, at + "/depth_m"});
+        }
         join_stretch(*s.job, legs, i, s.existing.cable, s.stretches);
         out.stretch = s.stretches.size() - 1;
         StretchSetting<L>& stretch = s.stretches.back();
@@ -234,11 +256,7 @@ void prepare_legs(L& ledger, Settler& settler, Setting<L>& s, std::size_t run_in
                    may_lack_armour(*s.catalogue, legs, s.stretches[s.legs[i].stretch]), s.legs[i]);
     }
     say_what_is_in_sight(s);
-    bool alone = false;
-    for (const site::Leg& leg : legs) {
-        alone = alone || (site::buried(leg.method) && !leg.other_loaded_circuits.known);
-    }
-    if (alone) s.assumed.push_back("where not stated, no other loaded cable lies in the trench");
+    say_of_the_ground(s);
     s.length_most = ledger.let({"L.run", "length of the run"}, s.length_most);
     s.length_least = ledger.let({"L.run.least", "length of the run, the shortest"}, s.length_least);
     without_repeats(s.open);

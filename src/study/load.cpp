@@ -66,6 +66,20 @@ bool harmonics_told(const site::Building& b) {
     return true;
 }
 
+/// Motors by name whose power factor nobody read: their watts count as if it were 1.
+template <class L>
+std::string unread_motors(const Setting<L>& s, site::Scenario scenario) {
+    std::string names;
+    for (const site::Circuit& c : s.building_facts->circuits) {
+        const auto* kind = tables::find_circuit_kind(*s.catalogue, site::word(c.kind));
+        const bool turns = c.starting_multiple.known || (kind && kind->start > 1);
+        if (!turns || !c.load_w.known || c.power_factor.known) continue;
+        if (!demand::counts(c, scenario)) continue;
+        names += (names.empty() ? "" : ", ") + c.name;
+    }
+    return names;
+}
+
 template <class L>
 void say(Setting<L>& s, site::Scenario scenario) {
     const site::Building& b = *s.building_facts;
@@ -78,6 +92,13 @@ void say(Setting<L>& s, site::Scenario scenario) {
     }
     for (std::string& said : demand::demand_sentences(s.catalogue->demand, b, scenario)) {
         s.assumed.push_back(std::move(said));
+    }
+    const std::string motors = unread_motors(s, scenario);
+    if (!motors.empty()) {
+        s.assumed.push_back(
+            fmt::format("{}: a motor whose power factor is not stated is taken at 1; it draws more "
+                        "than its watts say: read its plate",
+                        motors));
     }
 }
 

@@ -146,6 +146,15 @@ struct LineShare {
     ValueIn<L, double> across{};
 };
 
+/// Facts that no range bounds or no choice stands for while nobody states them: whatever a rule
+/// would say of the figure taken instead, it does not know.
+enum class Unsaid : unsigned char { nothing, house_electrode, house_demand, depth };
+
+struct UnsaidFact {
+    Unsaid what = Unsaid::nothing;
+    std::string pointer;
+};
+
 template <class L>
 struct Setting {
     const site::Job* job = nullptr;
@@ -177,6 +186,7 @@ struct Setting {
     ValueIn<L, double> drop_limit{};   ///< per cent, for this run and those before it
     circuit::Circuits<L> circuits;     ///< final circuits of the building, as far as stated
     std::vector<OpenFact> open;        ///< facts that were read from a range
+    std::vector<UnsaidFact> unsaid;    ///< of those, the ones that leave a rule not known
     std::vector<std::string> assumed;  ///< what was taken for granted, in sentences
 };
 
@@ -194,6 +204,15 @@ struct RunAt {
     RunAt(std::size_t index, int taken, GroundMemo* kept = nullptr)
         : run(index), phases(taken), memo(kept) {}
 };
+
+/// Whether a fact of that kind was left unsaid.
+template <class L>
+bool lacks(const Setting<L>& setting, Unsaid what) {
+    for (const UnsaidFact& fact : setting.unsaid) {
+        if (fact.what == what) return true;
+    }
+    return false;
+}
 
 /// The load the run is sized for.
 site::Scenario wanted_scenario(const site::Job& job);

@@ -6,6 +6,7 @@ namespace {
 
 using site::Earthing;
 
+constexpr const char* electrode_pointer = "/intake/electrode_ohm";
 constexpr const char* ze_pointer = "/intake/ze_ohm";
 constexpr const char* zn_pointer = "/intake/line_neutral_loop_ohm";
 constexpr const char* pscc_pointer = "/intake/pscc_ka";
@@ -212,11 +213,16 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s, const Incoming* 
     if (in.earthing == Earthing::tt) {
         const auto ra = settler.settle(
             in.electrode.known ? in.electrode : in.ze,
-            {in.electrode.known || !in.ze.known ? "/intake/electrode_ohm" : ze_pointer,
+            {in.electrode.known || !in.ze.known ? electrode_pointer : ze_pointer,
              "resistance of the house's electrode", "electrode.house"});
         s.supply.ra_most = ledger.stated(ra_name, ra.bounds.most, ra.from);
         s.supply.ra_least = ledger.stated(
             {"RA.house.least", "electrode of the house, the smallest"}, ra.bounds.least, ra.from);
+        const bool read = in.electrode.known || in.ze.known;
+        const bool hangs_on_it = !incoming || !incoming->island;
+        if (!read && hangs_on_it && settler.leaves_open(electrode_pointer)) {
+            s.unsaid.push_back({Unsaid::house_electrode, electrode_pointer});
+        }
     } else {
         s.supply.ra_most = ledger.stated(ra_name, ohms(0), "not a TT supply");
         s.supply.ra_least = s.supply.ra_most;

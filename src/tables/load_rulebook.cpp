@@ -115,7 +115,7 @@ void fill_circuit_limits(Limits& l, LimitPicker pick) {
 
 /// Facts that are read at the worse end of their range wherever nobody states them.
 constexpr const char* always_ranged[] = {"air_temperature", "ground_temperature",
-                                         "thermal_resistivity", "depth"};
+                                         "thermal_resistivity", "depth", "house.demand"};
 
 void read_rule_tables(EmbeddedFiles files, Catalogue& c, Faults& faults) {
     Sheet separate(files, "cable/separate.csv", c.citations, faults);

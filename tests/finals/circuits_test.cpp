@@ -99,5 +99,23 @@ TEST(FinalCircuits, AStartThatDimsAndTripsIsTold) {
     EXPECT_EQ(std::string(held.says).find("may trip"), std::string::npos) << held.says;
 }
 
+TEST(FinalCircuits, AStartConcernsOnlyARunWithAMotorOrWhatMayBeOne) {
+    EXPECT_FALSE(found(support::plain_job(), motor_start<Silent>).concerns);
+    EXPECT_FALSE(found(circuit::job_with({circuit::heater(500, 5)}), motor_start<Silent>).concerns);
+    site::Circuit unread = circuit::heater(500, 5);
+    unread.length = {};
+    EXPECT_FALSE(found(circuit::job_with({unread}), motor_start<Silent>).concerns);
+    EXPECT_FALSE(found(circuit::job_with({unread}), voltage_rise<Silent>).concerns);
+    unread.kind = site::CircuitKind::motor;
+    EXPECT_TRUE(found(circuit::job_with({unread}), motor_start<Silent>).concerns);
+    EXPECT_FALSE(found(circuit::job_with({unread}), voltage_rise<Silent>).concerns);
+    unread.kind = site::CircuitKind::solar;
+    EXPECT_FALSE(found(circuit::job_with({unread}), motor_start<Silent>).concerns);
+    EXPECT_TRUE(found(circuit::job_with({unread}), voltage_rise<Silent>).concerns);
+    unread.kind = site::CircuitKind::sub_board;  // anything may hang on it
+    EXPECT_TRUE(found(circuit::job_with({unread}), motor_start<Silent>).concerns);
+    EXPECT_TRUE(found(circuit::job_with({unread}), voltage_rise<Silent>).concerns);
+}
+
 }  // namespace
 }  // namespace toft::rules

@@ -49,6 +49,17 @@ study::RunScheme shared(const tables::Device& device) {
     return s;
 }
 
+TEST(Disconnection, ThroughAnElectrodeNobodyMeasuredIsNotKnown) {
+    study::RunScheme s = shared(support::fuse(32));
+    s.rcd = &delayed(100);
+    site::Job job = tt(100);
+    EXPECT_EQ(disconnection_judged(job, s).verdict, Verdict::meets);
+    job.intake.electrode = {};
+    EXPECT_EQ(disconnection_judged(job, s).verdict, Verdict::not_known);
+    s.rcd = &delayed(300);  // fails at 200 ohm: a smaller reading may still do
+    EXPECT_EQ(disconnection_judged(job, s).verdict, Verdict::fails);
+}
+
 TEST(Disconnection, OnTnTheDeviceHasFiveSeconds) {
     // 218.5 V over the five-second current of each device.
     EXPECT_NEAR(disconnection_judged(tn(0.2), core10(support::fuse(32))).limit, 218.5 / 140, 1e-12);

@@ -47,9 +47,22 @@ TEST(Electrode, ASharedOneIsTheHouses) {
     job.intake.electrode = measured(ohms(250));
     EXPECT_EQ(electrode_judged(job, BuildingEarthing::shared_electrode).verdict, Verdict::caution);
     EXPECT_EQ(electrode_judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets);
-    job.intake.electrode = {};  // 1 to 200 ohm when no loop was measured either
+    job.intake.electrode = {};
+    job.intake.ze = measured(ohms(80));  // the loop goes through it
+    EXPECT_DOUBLE_EQ(electrode_judged(job, BuildingEarthing::shared_electrode).value, 80);
+}
+
+TEST(Electrode, OneOfTheHouseThatNobodyMeasuredIsNotKnown) {
+    site::Job job = with_own(50);
+    job.intake.earthing = site::Earthing::tt;
+    job.intake.electrode = {};
     job.intake.ze = {};
-    EXPECT_DOUBLE_EQ(electrode_judged(job, BuildingEarthing::shared_electrode).value, 200);
+    const auto found = electrode_judged(job, BuildingEarthing::shared_electrode);
+    EXPECT_EQ(found.verdict, Verdict::not_known);
+    EXPECT_FALSE(found.limited) << "200 ohm is nobody's reading";
+    EXPECT_NE(std::string(found.says).find("measure it"), std::string::npos);
+    EXPECT_EQ(electrode_judged(job, BuildingEarthing::own_electrode).verdict, Verdict::meets)
+        << "the building's own was read";
 }
 
 TEST(Electrode, WithoutOneThereIsNothingToJudge) {

@@ -59,13 +59,21 @@ TEST(IntakeCapacity, ARunThatAloneAsksForMoreFails) {
     EXPECT_EQ(capacity_with(job).verdict, Verdict::fails);
 }
 
-TEST(IntakeCapacity, AHouseNobodyMeasuredIsACautionAndNoCondition) {
+TEST(IntakeCapacity, AHouseNobodyMeasuredIsNotKnownAndIsAskedAbout) {
     site::Job job = support::plain_job();
+    job.intake.demand = {};
     const auto found = capacity_with(job);
-    EXPECT_EQ(found.verdict, Verdict::caution);
+    EXPECT_EQ(found.verdict, Verdict::not_known);
     EXPECT_TRUE(capacity_says(found, "measure it"));
-    EXPECT_DOUBLE_EQ(found.value, 20);
-    EXPECT_TRUE(support::prepared(job).open.empty());
+    EXPECT_FALSE(found.limited) << "the run alone is not what the intake carries";
+    const auto setting = support::prepared(job);
+    ASSERT_EQ(setting.open.size(), 1u);
+    EXPECT_EQ(setting.open[0].pointer, "/intake/demand_a");
+    ASSERT_EQ(setting.unsaid.size(), 1u);
+    EXPECT_EQ(setting.unsaid[0].what, study::Unsaid::house_demand);
+    EXPECT_FALSE(study::lacks(support::prepared(job, {study::End::better, {}, {}}),
+                              study::Unsaid::house_demand))
+        << "a figure that is tried is judged as a figure";
 }
 
 TEST(IntakeCapacity, ThinTailsAreTheLimitAndAreToBeRenewed) {
@@ -99,6 +107,7 @@ TEST(IntakeCapacity, AFuseNobodyReadIsTheSmallestMet) {
 
 TEST(IntakeCapacity, TheHousesOwnCircuitsServeWhereNothingIsMeasured) {
     site::Job job = support::plain_job();
+    job.intake.demand = {};
     site::Circuit ring;
     ring.kind = site::CircuitKind::socket_ring;
     site::Circuit shower;
@@ -129,8 +138,11 @@ RC_GTEST_PROP(IntakeCapacity, OnlyTheRunAloneCanFailWhateverTheHouseDraws, ()) {
     Silent silent;
     const study::Figures<Silent> none;
     const auto found = intake_capacity(silent, Case<Silent>{setting, scheme, none});
-    const bool alone = !within(setting.demand.number(), found.limit);
+    const auto limit = demand::least_limit(silent, setting.house.limits,
+                                           scheme.fed_from == FedFrom::spare_way);
+    const bool alone = !within(setting.demand.number(), limit.number());
     RC_ASSERT((found.verdict == Verdict::fails) == alone);
+    if (!setting.house.demand.best() && !alone) RC_ASSERT(found.verdict == Verdict::not_known);
     if (found.verdict == Verdict::meets) RC_ASSERT(found.use <= 1 + 2e-9);
     if (found.verdict != Verdict::meets) RC_ASSERT(std::string(found.says) != "");
 }

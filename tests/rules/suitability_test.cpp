@@ -175,12 +175,15 @@ TEST(Suitability, ShallowerThanAdvisedIsACaution) {
     }
 }
 
-TEST(Suitability, AnUnknownDepthIsTakenAsShallow) {
+TEST(Suitability, ADepthThatNobodyStatedIsNotKnownWhateverLiesOverIt) {
     site::Leg leg = under(Surface::lawn, 1);
     leg.depth = {};
-    EXPECT_EQ(suitability_judged({leg}).verdict, Verdict::caution);
-    leg.surface.reset();  // nothing to hold it against
-    EXPECT_EQ(suitability_judged({leg}).verdict, Verdict::meets);
+    const auto found = suitability_judged({leg});
+    EXPECT_EQ(found.verdict, Verdict::not_known);
+    EXPECT_NE(std::string(found.says).find("how deep"), std::string::npos);
+    leg.surface.reset();
+    EXPECT_EQ(suitability_judged({leg}).verdict, Verdict::not_known);
+    EXPECT_EQ(suitability_judged({under(Surface::lawn, 1), leg}).verdict, Verdict::not_known);
 }
 
 TEST(Suitability, DepthIsJudgedOnlyInTheGroundAndNeverLiftsAFailure) {

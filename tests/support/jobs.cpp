@@ -18,6 +18,7 @@ site::Intake plain_intake() {
     in.earthing_conductor = measured(square_millimetres(16));
     in.main_bonding = measured(square_millimetres(10));
     in.tails_length = measured(metres(2));
+    in.demand = measured(amperes(20));
     in.board.spare_ways = measured(3.0);
     in.board.max_device = measured(amperes(63));
     in.board.behind_rcd = measured(amperes(0));
@@ -43,6 +44,7 @@ site::Leg plain_leg(site::LegMethod method, double length_m) {
     leg.ambient = measured(celsius(20));
     leg.other_loaded_circuits = measured(0.0);
     leg.depth = measured(metres(0.6));
+    if (site::buried(method)) leg.surface = site::Surface::lawn;
     leg.indoors = site::Answer::no;
     leg.concealed = site::Answer::no;
     leg.height = measured(metres(6));

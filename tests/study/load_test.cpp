@@ -64,6 +64,22 @@ TEST(Load, APowerFactorThatNobodyStatedIsSaidToBeAssumed) {
     EXPECT_TRUE(assumes(prepared(job), "power factor not stated"));
 }
 
+TEST(Load, AMotorOfUnreadPowerFactorIsTakenAtOneAndThatIsSaid) {
+    site::Job job = support::plain_job();
+    site::Circuit saw;
+    saw.name = "Saw";
+    saw.kind = site::CircuitKind::motor;
+    saw.load_w = measured(2200.0);
+    job.buildings[1].load = {};
+    job.buildings[1].circuits = {saw};
+    EXPECT_TRUE(assumes(prepared(job), "Saw: a motor whose power factor is not stated"));
+    job.buildings[1].circuits[0].power_factor = measured(0.8);
+    EXPECT_FALSE(assumes(prepared(job), "a motor whose power factor"));
+    job.buildings[1].circuits[0].power_factor = {};
+    job.buildings[1].circuits[0].kind = site::CircuitKind::fixed_load;
+    EXPECT_FALSE(assumes(prepared(job), "a motor whose power factor"));
+}
+
 TEST(Load, EverythingAtOnceIsAllCircuitsWithoutDiversityAndThatIsSaid) {
     site::Circuit sockets;
     sockets.kind = site::CircuitKind::socket_radial;

@@ -8,7 +8,6 @@
 #include "answer/recorded.h"
 #include "answer/selectivity.h"
 #include "answer/unknowns.h"
-#include "answer/unsaid.h"
 #include "answer/why.h"
 #include "base/text.h"
 #include "price/offer.h"

@@ -90,8 +90,8 @@ public:
 private:
     /// What is sound however open facts turn out may still hang on what nobody said.
     void settle_soundness() {
-        answer_.sound = sure_ && !answer_.schemes.empty() &&
-                        answer_.schemes.front().conditional_on.empty();
+        answer_.sound =
+            sure_ && !answer_.schemes.empty() && answer_.schemes.front().conditional_on.empty();
         if (!sure_ || answer_.sound) return;
         answer_.search.conditional += answer_.search.sound;
         answer_.search.sound = 0;

@@ -3,7 +3,7 @@
 #include "answer/describe.h"
 #include "answer/design_parts.h"
 #include "answer/outline.h"
-#include "answer/unsaid.h"
+#include "answer/unknowns.h"
 #include "study/ground_memo.h"
 
 #include <algorithm>

@@ -4,7 +4,7 @@
 
 #include "answer/describe.h"
 #include "answer/outline.h"
-#include "answer/unsaid.h"
+#include "answer/unknowns.h"
 #include "base/text.h"
 #include "lever/levers.h"
 #include "solve/tree_solver.h"

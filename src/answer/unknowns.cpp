@@ -5,7 +5,6 @@
 #include "answer/describe.h"
 #include "answer/hanging_words.h"
 #include "answer/outline.h"
-#include "answer/unsaid.h"
 #include "base/text.h"
 #include "study/ground_memo.h"
 #include "tables/find_out.h"
@@ -197,6 +196,23 @@ void add_assumed(const Question& q, AskAnswer& answer) {
 
 }  // namespace
 
+void add_unsaid(const study::Setting<Silent>& setting, std::vector<std::string>& facts) {
+    for (const study::UnsaidFact& fact : setting.unsaid) {
+        const bool known = std::find(facts.begin(), facts.end(), fact.pointer) != facts.end();
+        if (!known) facts.push_back(fact.pointer);
+    }
+}
+
+std::vector<std::string> unsaid_of(const Question& q) {
+    std::vector<std::string> facts;
+    Silent silent;
+    for (std::size_t run = 0; run < q.job.runs.size(); ++run) {
+        add_unsaid(study::prepare(silent, q.catalogue, q.job, study::RunAt{run, 0, q.memo}, {}),
+                   facts);
+    }
+    return facts;
+}
+
 std::vector<UnknownAnswer> unknowns_told(const solve::Solver& solver, const Telling& telling) {
     const Asking asking(solver, telling);
     std::vector<Placed> all;
@@ -304,9 +320,8 @@ AskAnswer ask(const Question& question) {
                                   go_on);
     AskAnswer answer;
     answer.job = question.job.title;
-    answer.sound =
-        found.any_sound() &&
-        solver.setting(study::phase_choices(question.job, 0).front()).unsaid.empty();
+    answer.sound = found.any_sound() &&
+                   solver.setting(study::phase_choices(question.job, 0).front()).unsaid.empty();
     answer.conditional = !answer.sound && !found.contenders.empty();
     if (!found.contenders.empty()) {
         const search::Contender& first = found.contenders.front();

@@ -203,9 +203,9 @@ private:
             return;
         }
         if (s_.duty != Duty::starts) return;
-        s_.start =
-            ledger_.let({"I.start", "starting current", s_.number},
-                        s_.ib * survey("n.start", "starting over running current", start_of(c_, kind_)));
+        s_.start = ledger_.let(
+            {"I.start", "starting current", s_.number},
+            s_.ib * survey("n.start", "starting over running current", start_of(c_, kind_)));
         s_.dip_wished = wishes_.start_dip.known;
         const Name dip{"dip.max", "voltage that a start may take", s_.number, "%"};
         s_.dip_limit = s_.dip_wished ? ledger_.stated(dip, wishes_.start_dip.low, "wish")

@@ -226,8 +226,7 @@ Finding<L> motor_start(L&, const Case<L>& c) {
 
 template <class L>
 Finding<L> voltage_rise(L&, const Case<L>& c) {
-    Finding<L> f =
-        on_duty(c, on(c, voltage_rise_rule, Matter::rise), circuit::Duty::generates);
+    Finding<L> f = on_duty(c, on(c, voltage_rise_rule, Matter::rise), circuit::Duty::generates);
     if (f.verdict == Verdict::fails) {
         caution(f,
                 "where the supply is already high the inverter will switch off in the sun: a "

@@ -32,17 +32,16 @@ void board(Settler& settler, const site::Job& job, double& spare, Amperes& large
 template <class L>
 void demand_unsaid(L& ledger, Settler& settler, Setting<L>& s) {
     const std::string pointer = "/intake/demand_a";
-    const auto drawn =
-        settler.settle(site::Fact<Amperes>{},
-                       {pointer, "what the house draws at most by itself", "house.demand"});
+    const auto drawn = settler.settle(
+        site::Fact<Amperes>{}, {pointer, "what the house draws at most by itself", "house.demand"});
     if (settler.leaves_open(pointer)) {
         s.unsaid.push_back({Unsaid::house_demand, pointer});
         return;
     }
     const auto estimated = static_cast<std::size_t>(demand::Way::estimated);
     s.house.demand.known[estimated] = true;
-    s.house.demand.by[estimated] = ledger.stated({"I.house", "largest demand of the house"},
-                                                 drawn.bounds.most, drawn.from);
+    s.house.demand.by[estimated] =
+        ledger.stated({"I.house", "largest demand of the house"}, drawn.bounds.most, drawn.from);
 }
 
 /// What the house draws and what its intake carries.

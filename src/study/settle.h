@@ -51,7 +51,8 @@ public:
                 "not stated: the rulebook's range", true};
     }
 
-    /// Whether a fact that nobody stated is read as unknown, rather than at a figure somebody tries.
+    /// Whether a fact that nobody stated is read as unknown, rather than at a figure somebody
+    /// tries.
     bool leaves_open(const std::string& pointer) const { return corner_.leaves_open(pointer); }
 
     /// A yes or no; `yes_is_worse` when yes is the answer that asks for more. True means yes.

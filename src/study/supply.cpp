@@ -211,10 +211,10 @@ void prepare_supply(L& ledger, Settler& settler, Setting<L>& s, const Incoming* 
     s.supply.c_max = ledger.table({"c.max", "voltage factor for the largest fault"}, limits.c_max);
     const Name ra_name{"RA.house", "electrode of the house, the largest it may be"};
     if (in.earthing == Earthing::tt) {
-        const auto ra = settler.settle(
-            in.electrode.known ? in.electrode : in.ze,
-            {in.electrode.known || !in.ze.known ? electrode_pointer : ze_pointer,
-             "resistance of the house's electrode", "electrode.house"});
+        const auto ra =
+            settler.settle(in.electrode.known ? in.electrode : in.ze,
+                           {in.electrode.known || !in.ze.known ? electrode_pointer : ze_pointer,
+                            "resistance of the house's electrode", "electrode.house"});
         s.supply.ra_most = ledger.stated(ra_name, ra.bounds.most, ra.from);
         s.supply.ra_least = ledger.stated(
             {"RA.house.least", "electrode of the house, the smallest"}, ra.bounds.least, ra.from);

@@ -1,4 +1,4 @@
-#include "answer/unsaid.h"
+// What nobody said: every scheme hangs on it.
 
 #include "answer/levers.h"
 #include "answer/unknowns.h"

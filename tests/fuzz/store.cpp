@@ -100,8 +100,7 @@ const std::string& filled() {
 
 Outcome<std::vector<Imported>> bring(Store& store, std::string_view text) {
     int count = 0;
-    return import_text(store, text, act,
-                       [&count] { return "fresh-" + std::to_string(++count); });
+    return import_text(store, text, act, [&count] { return "fresh-" + std::to_string(++count); });
 }
 
 void goes_round(Store& store) {

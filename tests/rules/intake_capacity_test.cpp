@@ -138,8 +138,8 @@ RC_GTEST_PROP(IntakeCapacity, OnlyTheRunAloneCanFailWhateverTheHouseDraws, ()) {
     Silent silent;
     const study::Figures<Silent> none;
     const auto found = intake_capacity(silent, Case<Silent>{setting, scheme, none});
-    const auto limit = demand::least_limit(silent, setting.house.limits,
-                                           scheme.fed_from == FedFrom::spare_way);
+    const auto limit =
+        demand::least_limit(silent, setting.house.limits, scheme.fed_from == FedFrom::spare_way);
     const bool alone = !within(setting.demand.number(), limit.number());
     RC_ASSERT((found.verdict == Verdict::fails) == alone);
     if (!setting.house.demand.best() && !alone) RC_ASSERT(found.verdict == Verdict::not_known);

@@ -20,9 +20,9 @@ site::Fact<Q> between(Q low, Q high) {
     return {true, low, high, site::Standing::assumed};
 }
 
-/// House "house" (TN-C-S, Ze 0.2 ohm, line-neutral loop 0.2 ohm, drawing 20 A at most) feeding shed "shed" over run
-/// "run": 30 m buried direct, 20 A, unity power factor. Nothing that a calculation needs is left
-/// open.
+/// House "house" (TN-C-S, Ze 0.2 ohm, line-neutral loop 0.2 ohm, drawing 20 A at most) feeding shed
+/// "shed" over run "run": 30 m buried direct, 20 A, unity power factor. Nothing that a calculation
+/// needs is left open.
 site::Job plain_job();
 
 /// The same with a run of `legs`.

@@ -113,6 +113,7 @@ TEST(Legs, InsulationOfUnstatedLengthCoversTheWholeLeg) {
 
 TEST(Legs, ASurfaceBringsItsAdviceOnDepth) {
     site::Leg leg = plain_leg(site::LegMethod::buried_direct);
+    leg.surface.reset();
     const site::Job bare = job_with_legs({leg});
     EXPECT_EQ(prepared(bare).legs[0].advice, nullptr);
     leg.surface = site::Surface::bed;

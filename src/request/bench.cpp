@@ -13,8 +13,8 @@ Outcome<Stock> Bench::stock_of(std::string_view name, std::string_view prices) c
     return Stock{std::move(*catalogue), std::move(*book)};
 }
 
-Outcome<Bench> Bench::load(Load load) {
-    Bench bench(load);
+Outcome<Bench> Bench::load(Load read) {
+    Bench bench(read);
     auto stock = bench.stock_of("demo price book", tables::embedded_text("price/demo.csv"));
     if (!stock) return failed(stock.error());
     bench.own_ = std::make_unique<Stock>(std::move(*stock));

@@ -25,7 +25,7 @@ using Load = Outcome<tables::Catalogue> (*)(tables::EmbeddedFiles);
 class Bench {
 public:
     /// Faults only where the program's own tables are broken.
-    static Outcome<Bench> load(Load load = tables::load_catalogue);
+    static Outcome<Bench> load(Load read = tables::load_catalogue);
 
     /// With the invented book, or with that of `prices`: the last one is kept, so that asking with
     /// the same text again reads nothing.
@@ -36,7 +36,7 @@ public:
     const Stock& stock() const { return *own_; }
 
 private:
-    explicit Bench(Load load) : load_(load) {}
+    explicit Bench(Load read) : load_(read) {}
     /// The tables that the program carries with the book of that text.
     Outcome<Stock> stock_of(std::string_view name, std::string_view prices) const;
 

@@ -201,6 +201,11 @@ site::Scenario wanted_scenario(const site::Job& job);
 /// The phases that run may take: what it states, else what its loads need, else all the supply has.
 std::vector<int> phase_choices(const site::Job& job, std::size_t run);
 
+/// Lays the run anew as `job` has it, which differs from the setting's in the lengths of its legs
+/// alone and must outlive it too: what comes of them is as if prepared for `job`. Of open facts and
+/// of what was taken for granted only those of the legs are left.
+void lay_anew(Setting<Silent>& setting, const site::Job& job, const Corner& corner);
+
 /// Prepares a run of `job`. Job and catalogue must outlive the setting.
 template <class L>
 Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Job& job, RunAt at,

@@ -3,6 +3,9 @@ add_library(toft_flags INTERFACE)
 target_include_directories(toft_flags INTERFACE ${CMAKE_CURRENT_SOURCE_DIR}/src)
 # Text must not hang on the machine's locale (and em++ pays dearly for <locale>).
 target_compile_definitions(toft_flags INTERFACE FMT_STATIC_THOUSANDS_SEPARATOR=',')
+# Nothing is written as float, long double or 128 bits.
+target_compile_definitions(toft_flags INTERFACE
+  FMT_USE_FLOAT=0 FMT_USE_LONG_DOUBLE=0 $<$<BOOL:${EMSCRIPTEN}>:FMT_USE_INT128=0>)
 # -ffp-contract=off: a fused multiply-add would make answers depend on the processor.
 target_compile_options(toft_flags INTERFACE
   -ffp-contract=off -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion)

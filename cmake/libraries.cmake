@@ -22,8 +22,6 @@ set_source_files_properties(${embedded_source} PROPERTIES
 set_source_files_properties(src/http/http.cpp PROPERTIES
   SKIP_UNITY_BUILD_INCLUSION ON
   COMPILE_OPTIONS $<$<CXX_COMPILER_ID:GNU>:-Wno-mismatched-new-delete>)
-# Names what the first module goes without.
-set_source_files_properties(src/request/all_verbs.cpp PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 
 # What may throw is caught in two places; as a module everything between goes without the code that
 # tidies up behind a throw, which is a fault of the program or a want of memory.
@@ -126,16 +124,6 @@ if(cli_sources AND NOT EMSCRIPTEN)
   target_link_libraries(toft PRIVATE Threads::Threads)
 endif()
 
-# Two modules: one for what is asked while a job is drawn up, one that draws and writes papers too
-# and is fetched when it is first needed.
-file(GLOB wasm_sources CONFIGURE_DEPENDS src/wasm/*.cpp)
-if(wasm_sources AND EMSCRIPTEN)
-  foreach(module toft toft-papers)
-    add_executable(${module}.wasm ${wasm_sources})
-    set_target_properties(${module}.wasm PROPERTIES OUTPUT_NAME ${module} SUFFIX .wasm)
-    link_allowed(${module}.wasm PRIVATE wasm)
-    target_link_options(${module}.wasm PRIVATE --no-entry -sSTANDALONE_WASM -sALLOW_MEMORY_GROWTH=1
-      -sEXPORTED_FUNCTIONS=_malloc,_free)
-  endforeach()
-  target_compile_definitions(toft-papers.wasm PRIVATE TOFT_ALL_VERBS)
+if(EMSCRIPTEN)
+  include(cmake/modules.cmake)
 endif()

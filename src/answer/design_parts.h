@@ -2,14 +2,34 @@
 // Pieces of an answer that one run and a tree of runs are both made of.
 
 #include "answer/answer.h"
+#include "worked/worked.h"
 
 namespace toft::answer {
 
 using Citations = std::vector<const Citation*>;
 
+void append(Citations& to, const Citations& more);
+
+/// Adds it unless it is there already.
+void add_once(std::vector<std::string>& words, const std::string& word);
+
+/// The run asked about.
+worked::Subject subject_of(const Question& question);
+
 /// A scheme of the run asked about, of rank 1; what it rests on is added to `citations`.
 SchemeAnswer written(const Question& question, const search::Contender& contender,
                      const study::Setting<Silent>& setting, Citations& citations);
+
+/// A scheme's price by the low and by the high end of the book.
+struct PriceRange {
+    price::Price<Silent> low, high;
+};
+
+/// The same scheme with the same figures, but without working, and so without words for how well
+/// the figures of its findings are known, without bill and without the lengths that its rules
+/// allow.
+SchemeAnswer written_bare(const Question& question, const search::Contender& contender,
+                          const study::Setting<Silent>& setting, const PriceRange& range);
 
 /// The search of a job of one run, and what it was made ready as.
 struct Searched {
@@ -37,6 +57,10 @@ void finish_sources(const Question& question, const Citations& citations, Answer
 
 /// Rules that schemes fell to, as they stand in an answer.
 DroppedAnswer dropped_answer(const search::Dropped& dropped);
+
+/// Place of the scheme of that key, or of the first where there is none; none where none is.
+std::optional<std::size_t> chosen_of(const std::vector<SchemeAnswer>& schemes,
+                                     const std::string& key);
 
 /// Designs all runs of a job of several at once.
 Answer design_tree(const Question& question);

@@ -30,7 +30,8 @@ std::string amps(double value) { return significant(value, 4) + " A"; }
 
 }  // namespace
 
-SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair,
+template <class L>
+SelectivityAnswer selectivity_answer(const study::SelectivePair<L>& pair,
                                      const study::FarDevice* far) {
     SelectivityAnswer a;
     a.upstream = words_of(pair.upstream, "the operator's fuse");
@@ -43,8 +44,8 @@ SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair
         if (far->device) a.downstream += from_words(far->from);
     }
     a.verdict = device::selective_word(pair.result.verdict);
-    a.to_a = pair.result.to.value.number();
-    a.prospective_a = pair.prospective.value.number();
+    a.to_a = plain(pair.result.to).number();
+    a.prospective_a = plain(pair.prospective).number();
     if (pair.result.gap()) {
         a.gap_from_a = pair.result.gap_from.number();
         a.gap_to_a = pair.result.gap_to.number();
@@ -52,6 +53,11 @@ SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair
     a.says = pair.result.why;
     return a;
 }
+
+template SelectivityAnswer selectivity_answer(const study::SelectivePair<Silent>&,
+                                              const study::FarDevice*);
+template SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>&,
+                                              const study::FarDevice*);
 
 std::string selectivity_words(const SelectivityAnswer& pair) {
     std::string text = pair.verdict;

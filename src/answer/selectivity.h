@@ -8,7 +8,8 @@ namespace toft::answer {
 
 /// One pair; `far` is the device it protects, null for the operator's fuse over the head of the
 /// run.
-SelectivityAnswer selectivity_answer(const study::SelectivePair<Recording>& pair,
+template <class L>
+SelectivityAnswer selectivity_answer(const study::SelectivePair<L>& pair,
                                      const study::FarDevice* far);
 
 /// "selective up to 610 A, but of overloads of 100 to 200 A nothing is promised".

@@ -196,19 +196,12 @@ void add_assumed(const Question& q, AskAnswer& answer) {
 
 }  // namespace
 
-void add_unsaid(const study::Setting<Silent>& setting, std::vector<std::string>& facts) {
-    for (const study::UnsaidFact& fact : setting.unsaid) {
-        const bool known = std::find(facts.begin(), facts.end(), fact.pointer) != facts.end();
-        if (!known) facts.push_back(fact.pointer);
-    }
-}
-
 std::vector<std::string> unsaid_of(const Question& q) {
     std::vector<std::string> facts;
     Silent silent;
     for (std::size_t run = 0; run < q.job.runs.size(); ++run) {
-        add_unsaid(study::prepare(silent, q.catalogue, q.job, study::RunAt{run, 0, q.memo}, {}),
-                   facts);
+        study::add_unsaid(
+            study::prepare(silent, q.catalogue, q.job, study::RunAt{run, 0, q.memo}, {}), facts);
     }
     return facts;
 }
@@ -232,7 +225,8 @@ std::vector<UnknownAnswer> unknowns_of(const solve::RunSolver& solver,
         const study::RunScheme& scheme = solution.schemes.front();
         return brief_words(solver.setting(scheme.phases), scheme);
     };
-    add_unsaid(solver.setting(study::phase_choices(solver.job(), 0).front()), telling.unsaid);
+    study::add_unsaid(solver.setting(study::phase_choices(solver.job(), 0).front()),
+                      telling.unsaid);
     if (!found.contenders.empty()) telling.hopes_on = found.contenders.front().conditional_on;
     return unknowns_told(solver, telling);
 }

@@ -10,12 +10,9 @@
 
 namespace toft::answer {
 
-/// Adds the pointers of what nobody said and no range can stand for (the house's electrode, what
-/// the house draws, how deep a cable lies) to those that a scheme hangs on, each once: a rule that
-/// reads one is not known, whatever is built. Page: docs/methods/open-facts.md.
-void add_unsaid(const study::Setting<Silent>& setting, std::vector<std::string>& facts);
-
-/// Pointers of such facts of all runs of a job as built.
+/// Pointers of what nobody said and no range can stand for (the house's electrode, what the house
+/// draws, how deep a cable lies), of all runs of a job as built: a rule that reads one is not
+/// known, whatever is built. Page: docs/methods/open-facts.md.
 std::vector<std::string> unsaid_of(const Question& question);
 
 /// How solutions are told of, and what the first to hope for hangs on where none is sound.

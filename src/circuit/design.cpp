@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 
 namespace toft::circuit {
 
@@ -58,8 +59,7 @@ public:
             ledger_.stated({"In", "rating of the circuit's device", n_}, device_.rating, "scheme");
         against(Matter::carries, s_.ib, in);
         rating(in);
-        against(Matter::breaking, feed_.short_most,
-                ledger_.table({"Icn", "breaking capacity of the device", n_}, device_.breaking));
+        breaking();
         if (s_.duty == Duty::generates) {
             rise();
         } else {
@@ -73,7 +73,34 @@ public:
         if (s_.duty == Duty::starts) start();
     }
 
+    /// Whether nothing is over its limit, not even what merely cautions. What is worked out is as
+    /// after `all` where that is so; where it is not, nothing is looked at any further.
+    bool meets_all() {
+        const auto in =
+            ledger_.stated({"In", "rating of the circuit's device", n_}, device_.rating, "scheme");
+        against(Matter::carries, s_.ib, in);
+        rating(in);
+        if (over(Matter::carries) || over(Matter::rating)) return false;
+        breaking();
+        if (over(Matter::breaking)) return false;
+        const bool generates = s_.duty == Duty::generates;
+        generates ? rise() : drop();
+        if (over(generates ? Matter::rise : Matter::drop)) return false;
+        disconnect();
+        const bool residual_alone = out_.by_residual && out_.at(Matter::disconnect).applies;
+        if (residual_alone || over(Matter::disconnect)) return false;
+        heat();
+        if (over(Matter::heat)) return false;
+        if (s_.duty == Duty::starts) start();
+        return !over(Matter::start_trip) && !over(Matter::start_dip);
+    }
+
 private:
+    bool over(Matter matter) const {
+        const Judged<L>& j = out_.at(matter);
+        return j.applies && !within(plain(j.use), 1.0);
+    }
+
     template <class V, class W>
     void against(Matter matter, const V& value, const W& limit) {
         Judged<L>& j = out_.judged[static_cast<std::size_t>(matter)];
@@ -90,6 +117,11 @@ private:
                 ledger_.table({"Iz.ring", "least rating of a ring's cable", n_, "", "433.1.204"},
                               catalogue_.limits.ring_cable),
                 c_.iz);
+    }
+
+    void breaking() {
+        against(Matter::breaking, feed_.short_most,
+                ledger_.table({"Icn", "breaking capacity of the device", n_}, device_.breaking));
     }
 
     void drop() {
@@ -350,22 +382,41 @@ CircuitSetting<Silent> bare(const CircuitSetting<Recording>& s) {
     return out;
 }
 
-/// Index of the option that serves.
-std::size_t pick(const tables::Catalogue& catalogue, const CircuitSetting<Silent>& s,
-                 const Feed<Silent>& feed) {
+/// Takes back what an earlier look found.
+template <class L>
+void clear(CircuitDesign<L>& d) {
+    d.by_residual = false;
+    for (auto& j : d.judged) j.applies = false;
+}
+
+/// The first option that meets all, worked out in `d`; none where none does.
+std::optional<std::size_t> first_that_serves(const Behind<Silent>& behind,
+                                             CircuitDesign<Silent>& d) {
     Silent silent;
+    const auto& options = behind.setting.options;
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        clear(d);
+        Look<Silent> look(silent, behind, options[i], behind.setting.conductors[i], d);
+        if (look.meets_all()) return i;
+    }
+    return std::nullopt;
+}
+
+/// Index of the option that comes nearest where none meets all.
+std::size_t nearest_option(const Behind<Silent>& behind) {
+    Silent silent;
+    const CircuitSetting<Silent>& s = behind.setting;
+    CircuitDesign<Silent> d;
     std::size_t best = 0;
     Standing nearest{3, std::numeric_limits<double>::infinity()};
     for (std::size_t i = 0; i < s.options.size(); ++i) {
-        CircuitDesign<Silent> d;
-        const Behind<Silent> behind{catalogue, s, feed};
+        clear(d);
         Look<Silent> look(silent, behind, s.options[i], s.conductors[i], d);
         look.all_but_heat();
         // Whatever else is looked at only makes it stand worse.
         if (!nearer(standing_of(d, s.dip_wished), nearest)) continue;
         look.the_rest();
         const Standing found = standing_of(d, s.dip_wished);
-        if (found.tier == 0) return i;
         if (!nearer(found, nearest)) continue;
         nearest = found;
         best = i;
@@ -381,6 +432,13 @@ const Conductors<Silent>& picked(Silent&, const tables::Catalogue&, const Circui
 Conductors<Recording> picked(Recording& ledger, const tables::Catalogue& catalogue,
                              const CircuitSetting<Recording>& s, std::size_t i) {
     return conductors(ledger, laid_for(ledger, catalogue, s, *s.options[i].cable));
+}
+
+/// Where options are looked at: in the design itself, unless that is to have working.
+struct Nowhere {};
+CircuitDesign<Silent>& worked_in(CircuitDesign<Silent>& out, Nowhere&) { return out; }
+CircuitDesign<Silent>& worked_in(CircuitDesign<Recording>&, CircuitDesign<Silent>& aside) {
+    return aside;
 }
 
 }  // namespace
@@ -401,13 +459,18 @@ const Cited<Seconds>& time_allowed(const tables::Limits& limits, const site::Cir
 template <class L>
 void design(L& ledger, const tables::Catalogue& catalogue, const CircuitSetting<L>& s,
             const Feed<L>& feed, CircuitDesign<L>& out) {
-    const std::size_t i = pick(catalogue, bare(s), bare(feed));
+    const CircuitSetting<Silent>& bare_setting = bare(s);
+    const Feed<Silent>& bare_feed = bare(feed);
+    const Behind<Silent> behind{catalogue, bare_setting, bare_feed};
+    std::conditional_t<L::records, CircuitDesign<Silent>, Nowhere> aside;
+    const auto serves = first_that_serves(behind, worked_in(out, aside));
+    const std::size_t i = serves ? *serves : nearest_option(behind);
     out.place = s.place;
     out.option = s.options[i];
     out.wired = plain(s.length) * (s.ring ? 4.0 : 1.0);
-    out.by_residual = false;
-    for (auto& j : out.judged) j.applies = false;
     out.conductors = picked(ledger, catalogue, s, i);
+    if (serves && !L::records) return;  // all is worked out already
+    clear(out);
     Look<L>(ledger, {catalogue, s, feed}, out.option, out.conductors, out).all();
 }
 

@@ -1,12 +1,11 @@
 #include "circuit/setting.h"
 
+#include "base/order.h"
 #include "cable/harmonics.h"
 #include "circuit/design.h"
 #include "circuit/laying.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace toft::circuit {
 
@@ -257,11 +256,10 @@ private:
                 if (!c_.device && d.rating < from) continue;
                 of_curve.push_back(&d);
             }
-            std::stable_sort(of_curve.begin(), of_curve.end(),
-                             [](const tables::Device* a, const tables::Device* b) {
-                                 return std::make_pair(a->rating, a->breaking.value) <
-                                        std::make_pair(b->rating, b->breaking.value);
-                             });
+            put_in_order(of_curve, [](const tables::Device* a, const tables::Device* b) {
+                return std::make_pair(a->rating, a->breaking.value) <
+                       std::make_pair(b->rating, b->breaking.value);
+            });
             for (const tables::Device* d : of_curve) {
                 if (d->rating != last) ++ratings;
                 last = d->rating;

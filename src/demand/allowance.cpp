@@ -1,10 +1,10 @@
 #include "demand/allowance.h"
 
+#include "base/order.h"
 #include "base/text.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 
 namespace toft::demand {
 
@@ -52,8 +52,7 @@ std::string percent(double share) { return significant(100 * share, 3) + " %"; }
 template <class L>
 ValueIn<L, Amperes> allowed(L& ledger, const tables::Allowance& row,
                             std::vector<ValueIn<L, Amperes>> currents, const AllowedAt<L>& at) {
-    std::stable_sort(currents.begin(), currents.end(),
-                     [](const auto& a, const auto& b) { return plain(b) < plain(a); });
+    put_in_order(currents, [](const auto& a, const auto& b) { return plain(b) < plain(a); });
     const char* of = row.cell.c_str();
     auto sum = row.first.value > amperes(0) ? by_amount<L>(ledger, row, sum_of<L>(currents, 0), of)
                                             : by_rank<L>(ledger, row, currents, of);

@@ -1,6 +1,7 @@
 #include "demand/lines.h"
 
-#include <algorithm>
+#include "base/order.h"
+
 
 namespace toft::demand {
 
@@ -30,7 +31,7 @@ std::vector<int> spread(const std::vector<Spread>& circuits, int phases) {
     for (std::size_t i = 0; i < circuits.size(); ++i) {
         if (circuits[i].phases == 1) singles.push_back(i);
     }
-    std::stable_sort(singles.begin(), singles.end(), [&](std::size_t a, std::size_t b) {
+    put_in_order(singles, [&](std::size_t a, std::size_t b) {
         if (circuits[a].later != circuits[b].later) return circuits[b].later;
         return circuits[b].full < circuits[a].full;
     });

@@ -1,6 +1,7 @@
 #include "demand/notice.h"
 
 #include "base/limit.h"
+#include "base/order.h"
 #include "base/text.h"
 #include "demand/scenario.h"
 
@@ -30,8 +31,7 @@ public:
         agreement();
         process();
         generation();
-        std::stable_sort(out_.begin(), out_.end(),
-                         [](const Notice& x, const Notice& y) { return y.when < x.when; });
+        put_in_order(out_, [](const Notice& x, const Notice& y) { return y.when < x.when; });
         return std::move(out_);
     }
 

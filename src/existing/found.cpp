@@ -27,7 +27,6 @@ struct Place {
 
 void take(const std::vector<tables::FoundRow>& rows, const Place& place, const RunScheme& scheme,
           std::vector<FoundWrong>& out) {
-    if (place.found.empty()) return;
     for (const tables::FoundRow& row : rows) {
         if (row.at != place.at || !speaks_of(row, scheme)) continue;
         if (std::find(place.found.begin(), place.found.end(), row.found) == place.found.end()) {
@@ -45,9 +44,15 @@ std::vector<FoundWrong> found_for(const Setting<L>& s, const RunScheme& scheme) 
     const auto& rows = s.catalogue->found;
     const site::Building& from = *site::find_building(*s.job, s.run->from);
     const site::Building& to = *s.building_facts;
-    if (from.origin) take(rows, {from.found, "house", "the house"}, scheme, out);
-    take(rows, {s.run->found, "run", "run " + s.run->id}, scheme, out);
-    take(rows, {to.found, "building", to.name.empty() ? to.id : to.name}, scheme, out);
+    if (from.origin && !from.found.empty()) {
+        take(rows, {from.found, "house", "the house"}, scheme, out);
+    }
+    if (!s.run->found.empty()) {
+        take(rows, {s.run->found, "run", "run " + s.run->id}, scheme, out);
+    }
+    if (!to.found.empty()) {
+        take(rows, {to.found, "building", to.name.empty() ? to.id : to.name}, scheme, out);
+    }
     return out;
 }
 

@@ -1,12 +1,11 @@
 #include "request/bench.h"
 
 #include "price/offer.h"
-#include "tables/embedded.h"
 
 namespace toft::request {
 
-Outcome<Stock> stock_of(std::string_view name, std::string_view prices) {
-    auto catalogue = tables::load_catalogue(tables::embedded_files());
+Outcome<Stock> Bench::stock_of(std::string_view name, std::string_view prices) const {
+    auto catalogue = load_(tables::embedded_files());
     if (!catalogue) return failed(catalogue.error());
     auto book = price::read_book(name, prices, *catalogue);
     if (!book) return failed(book.error());
@@ -14,14 +13,10 @@ Outcome<Stock> stock_of(std::string_view name, std::string_view prices) {
     return Stock{std::move(*catalogue), std::move(*book)};
 }
 
-Outcome<Stock> own_stock() {
-    return stock_of("demo price book", tables::embedded_text("price/demo.csv"));
-}
-
-Outcome<Bench> Bench::load() {
-    auto stock = own_stock();
+Outcome<Bench> Bench::load(Load read) {
+    Bench bench(read);
+    auto stock = bench.stock_of("demo price book", tables::embedded_text("price/demo.csv"));
     if (!stock) return failed(stock.error());
-    Bench bench;
     bench.own_ = std::make_unique<Stock>(std::move(*stock));
     return bench;
 }

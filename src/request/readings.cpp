@@ -1,3 +1,4 @@
+#include "answer/first.h"
 #include "codec/scheme.h"
 #include "paper/expected.h"
 #include "request/verbs.h"

@@ -2,6 +2,7 @@
 
 #include "base/nearest.h"
 #include "request/body.h"
+#include "request/elsewhere.h"
 
 #include <exception>
 
@@ -32,6 +33,8 @@ std::string answer(const std::vector<Verb>& verbs, Bench& bench, std::string_vie
     if (!found) return unknown_verb(verbs, verb);
     try {
         return found->work(bench, body, asked);
+    } catch (const Elsewhere&) {
+        return fault_text("elsewhere", "", "this job is worked out by the whole engine only");
     } catch (const std::exception& error) {
         return fault_text("program", "", error.what());
     } catch (...) {

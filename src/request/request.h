@@ -42,8 +42,7 @@ struct Verb {
 /// All of them.
 const std::vector<Verb>& verbs();
 
-/// Those a page needs while a job is being drawn up. The others draw, write papers or solve a job
-/// many times over.
+/// Those of the module that a page loads first.
 const std::vector<Verb>& first_verbs();
 
 /// Null when none has that name.

@@ -8,16 +8,23 @@
 
 namespace toft::rules {
 
-/// A rule with its judgement at both depths.
-struct Rule {
+/// A rule with its judgement at one depth.
+template <class L>
+struct RuleAt {
     const RuleInfo* info;
-    Finding<Silent> (*judge)(Silent&, const Case<Silent>&);
-    Finding<Recording> (*record)(Recording&, const Case<Recording>&);
+    Finding<L> (*judge)(L&, const Case<L>&);
 };
+
+using Rule = RuleAt<Silent>;
 
 inline constexpr std::size_t rule_count = 27;
 static_assert(rule_count <= most_rules);
 
+/// All rules at that depth, always in the same order.
+template <class L>
+const std::array<RuleAt<L>, rule_count>& rulebook_at();
+
+/// … without working.
 const std::array<Rule, rule_count>& rulebook();
 
 /// The rule of that name, or null.

@@ -7,11 +7,26 @@ namespace toft::search {
 
 namespace {
 
+using study::BuildingEarthing;
+using study::Protective;
+
 rules::Finding<Silent> judge(const rules::Rule& rule, const study::Setting<Silent>& setting,
                              const study::RunScheme& scheme, study::Figures<Silent>& figures) {
     Silent silent;
     study::work_out(silent, setting, scheme, rule.info->needs, figures);
     return rule.judge(silent, rules::Case<Silent>{setting, scheme, figures});
+}
+
+double rank_of(const tables::Catalogue& catalogue, BuildingEarthing earthing,
+               Protective protective) {
+    double rank = 0;
+    for (const tables::Dependability& row : catalogue.dependability) {
+        if (row.earthing == study::earthing_word(earthing) &&
+            row.protective == study::protective_word(protective)) {
+            rank = row.rank.value;
+        }
+    }
+    return rank;
 }
 
 }  // namespace
@@ -22,17 +37,30 @@ void add_item(std::string_view word, std::vector<price::Item>& items) {
     if (found && std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
 }
 
+Ranks ranks_of(const tables::Catalogue& catalogue) {
+    Ranks ranks{};
+    for (std::size_t e = 0; e < ranks.size(); ++e) {
+        for (std::size_t p = 0; p < ranks[e].size(); ++p) {
+            ranks[e][p] =
+                rank_of(catalogue, static_cast<BuildingEarthing>(e), static_cast<Protective>(p));
+        }
+    }
+    return ranks;
+}
+
+double dependability(const Ranks& ranks, const study::RunScheme& scheme) {
+    const auto& of_earthing = ranks[static_cast<std::size_t>(scheme.earthing)];
+    double least = std::numeric_limits<double>::max();
+    for (const study::Stretch& laid : scheme.laid()) {
+        least = std::min(least, of_earthing[static_cast<std::size_t>(laid.protective)]);
+    }
+    return least;
+}
+
 double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme) {
     double least = std::numeric_limits<double>::max();
     for (const study::Stretch& laid : scheme.laid()) {
-        double rank = 0;
-        for (const tables::Dependability& row : catalogue.dependability) {
-            if (row.earthing == study::earthing_word(scheme.earthing) &&
-                row.protective == study::protective_word(laid.protective)) {
-                rank = row.rank.value;
-            }
-        }
-        least = std::min(least, rank);
+        least = std::min(least, rank_of(catalogue, scheme.earthing, laid.protective));
     }
     return least;
 }

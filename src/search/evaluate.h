@@ -19,7 +19,13 @@ struct Evaluation {
     const rules::RuleInfo* governed_by = nullptr;  ///< that rule
 };
 
-/// As dependable as the least dependable stretch: rank of the table, 0 where it has none.
+/// Rank of the table by earthing and what protects, 0 where it has none.
+using Ranks = std::array<std::array<double, 5>, 3>;
+
+Ranks ranks_of(const tables::Catalogue& catalogue);
+
+/// As dependable as the least dependable stretch.
+double dependability(const Ranks& ranks, const study::RunScheme& scheme);
 double dependability(const tables::Catalogue& catalogue, const study::RunScheme& scheme);
 
 /// Adds that item of the price book, if there is one and it is not among `items` already.

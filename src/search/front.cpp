@@ -1,6 +1,7 @@
 #include "search/front.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace toft::search {
 
@@ -24,6 +25,18 @@ bool Front::beats(double total, double most_headroom, double dependability) cons
         if (at != steps.begin() && std::prev(at)->headroom >= most_headroom) return true;
     }
     return false;
+}
+
+double Front::beaten_above(double most_headroom, double dependability) const {
+    double least = std::numeric_limits<double>::infinity();
+    for (const auto& [level, steps] : levels_) {
+        if (level < dependability) break;
+        const auto at =
+            std::lower_bound(steps.begin(), steps.end(), most_headroom,
+                             [](const Step& s, double wanted) { return s.headroom < wanted; });
+        if (at != steps.end()) least = std::min(least, at->total);
+    }
+    return least;
 }
 
 }  // namespace toft::search

@@ -18,6 +18,10 @@ public:
     /// then any scheme of that price and at most that headroom is beaten.
     bool beats(double total, double most_headroom, double dependability) const;
 
+    /// The price above which `beats` says yes of that headroom and dependability; infinite where
+    /// it never does.
+    double beaten_above(double most_headroom, double dependability) const;
+
 private:
     struct Step {
         double total;

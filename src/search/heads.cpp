@@ -53,16 +53,21 @@ Span span_of_route(const Judge& judge, const price::Book& book, const study::Run
 HeadList::HeadList(const Judge& judge, const price::Book& book, const std::vector<Head>& heads,
                    const std::vector<Route>& routes) {
     if (routes.empty()) return;
+    heads_.reserve(heads.size());
+    PartJudgement part;
     for (const Head& head : heads) {
-        PartJudgement part;
         const study::RunScheme scheme = scheme_of(routes.front(), head);
-        judge.judge_part(Sees::head, scheme, part);
-        JudgedHead judged;
+        judge.judge_fate(Sees::head, scheme, nullptr, part);
+        JudgedHead& judged = heads_.emplace_back();
         judged.head = head;
+        if (part.first_hard != rule_count) {
+            judged.miss = part.findings[part.first_hard];
+            judged.finding.first_hard = part.first_hard;
+            judged.finding.failures = part.failures;
+            continue;
+        }
         judged.finding = finding_of(judge, book, scheme, part);
         judged.finding.span = head_span(book, judged.finding.price);
-        if (part.first_hard != rule_count) judged.miss = part.findings[part.first_hard];
-        heads_.push_back(judged);
     }
     build_ladders();
     sort();
@@ -75,15 +80,6 @@ price::Price<Silent> together(const price::Price<Silent>& run, const price::Pric
     p.remedies = run.remedies + head.remedies;
     price::add_up(p, book);
     return p;
-}
-
-double least_together(const price::Price<Silent>& run, const price::Price<Silent>& head,
-                      const price::Book& book) {
-    // Two roundings to the penny, and one of dust.
-    constexpr double rounding = 0.02;
-    const double net = (run.run + run.ground + run.far_end + run.test_and_paper).number() +
-                       (run.remedies + head.remedies + head.house_end).number();
-    return net * (1 + book.amount(price::Item::vat_percent) / 100) - rounding;
 }
 
 /// Devices of one make stand together in the catalogue, by rising rating.

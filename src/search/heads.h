@@ -26,21 +26,24 @@ PartFinding finding_of(const Judge& judge, const price::Book& book, const study:
 price::Price<Silent> together(const price::Price<Silent>& run, const price::Price<Silent>& head,
                               const price::Book& book);
 
-/// Pounds with tax that it surely comes to, at hardly any work: what rounding to the penny may add
-/// or take is taken off.
-double least_together(const price::Price<Silent>& run, const price::Price<Silent>& head,
-                      const price::Book& book);
-
 /// Span of a route's part of the price, from its finding.
 Span span_of_route(const Judge& judge, const price::Book& book, const study::RunScheme& scheme,
                    const PartFinding& finding);
 
 struct JudgedHead {
     Head head;
-    PartFinding finding;
+    PartFinding finding;          ///< of one that fell only which rule, and how many
     rules::Finding<Silent> miss;  ///< of the rule it fell to
     std::size_t ladder = 0;       ///< heads of one make and place that differ in rating only …
     std::size_t rung = 0;         ///< … and its place there, by rising rating
+};
+
+/// A route with what was found of it without a head.
+struct JudgedRoute {
+    const Route* route = nullptr;
+    PartFinding finding;
+    double dependability = 0;
+    double lost = 0;  ///< worth of the energy lost over the years
 };
 
 class HeadList {

@@ -1,5 +1,7 @@
 #include "search/judge.h"
 
+#include <cmath>
+
 namespace toft::search {
 
 namespace {
@@ -25,7 +27,22 @@ bool any_open(const study::Setting<Silent>& setting, const Corner& corner) {
     return false;
 }
 
+bool worked_out(const study::Figures<Silent>& figures, study::Stage stage) {
+    using study::Stage;
+    if (stage == Stage::circuits) return figures.done >= Stage::current && figures.circuits_done;
+    return figures.done >= stage;
+}
+
 }  // namespace
+
+void forget(KinderFigures& kept) {
+    for (auto& figures : kept) figures.done = study::Stage::none;
+}
+
+bool comes_nearer(const rules::Finding<Silent>& finding, double nearest) {
+    return finding.limited && std::isfinite(finding.use) && finding.use > 1 &&
+           finding.use < nearest;
+}
 
 Judge::Judge(const tables::Catalogue& catalogue, const site::Job& job, study::RunAt at,
              const Corner& corner)
@@ -44,13 +61,17 @@ rules::Finding<Silent> Judge::judge(std::size_t index, const study::RunScheme& s
                                     study::Figures<Silent>& figures) const {
     Silent silent;
     const rules::Rule& rule = rules::rulebook()[index];
-    study::work_out(silent, worse_, scheme, rule.info->needs, figures);
+    if (!worked_out(figures, rule.info->needs)) {
+        study::work_out(silent, worse_, scheme, rule.info->needs, figures);
+    }
     return rule.judge(silent, rules::Case<Silent>{worse_, scheme, figures});
 }
 
-void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const {
+template <class Enough>
+void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out,
+                       const Enough& enough) const {
     const auto& rules = rules::rulebook();
-    KinderFigures kinder;
+    forget(out.kinder);
     out.first_hard = rule_count;
     out.failures = 0;
     out.figures.done = study::Stage::none;
@@ -60,8 +81,22 @@ void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJud
         out.findings[i] = judge(i, scheme, out.figures);
         if (out.findings[i].verdict != Verdict::fails) continue;
         ++out.failures;
-        if (out.first_hard == rule_count && !may_meet(i, scheme, kinder)) out.first_hard = i;
+        if (out.first_hard == rule_count && !may_meet(i, scheme, out.kinder)) out.first_hard = i;
+        if (out.first_hard != rule_count && enough()) return;
     }
+}
+
+void Judge::judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const {
+    judge_part(sees, scheme, out, [] { return false; });
+}
+
+void Judge::judge_fate(rules::Sees sees, const study::RunScheme& scheme, const Nearest* nearest,
+                       PartJudgement& out) const {
+    judge_part(sees, scheme, out, [&] {
+        const std::size_t fallen_to = out.first_hard;
+        return out.failures > 1 ||
+               (nearest && !comes_nearer(out.findings[fallen_to], (*nearest)[fallen_to]));
+    });
 }
 
 bool Judge::may_meet(std::size_t index, const study::RunScheme& scheme, KinderFigures& kept) const {
@@ -82,10 +117,10 @@ std::vector<std::string> Judge::hangs_on(const study::RunScheme& scheme,
                                          const Verdicts& verdicts) const {
     std::vector<std::size_t> unsure;
     for (std::size_t i = 0; i < rule_count; ++i) {
+        if (verdicts[i] != Verdict::not_known) continue;
         // What nobody said leaves a rule not known without breaking it: setting.unsaid tells.
-        if (verdicts[i] == Verdict::not_known && judge_one(worse_, scheme, i) == Verdict::fails) {
-            unsure.push_back(i);
-        }
+        const bool said = worse_.unsaid.empty();
+        if (said || judge_one(worse_, scheme, i) == Verdict::fails) unsure.push_back(i);
     }
     std::vector<std::string> facts;
     if (unsure.empty()) return facts;

@@ -6,13 +6,26 @@
 
 namespace toft::search {
 
+/// Figures of one route at the kinder ends, kept from head to head.
+using KinderFigures = std::vector<study::Figures<Silent>>;
+
+/// What follows is another route.
+void forget(KinderFigures& kept);
+
 /// Findings of the rules that look at one part of a scheme, each part judged once.
 struct PartJudgement {
     std::array<rules::Finding<Silent>, rules::rule_count> findings;
     study::Figures<Silent> figures;              ///< as far as no head is needed
     std::size_t first_hard = rules::rule_count;  ///< first rule that fails at every end
     std::size_t failures = 0;                    ///< rules that fail at the worse end
+    KinderFigures kinder;                        ///< room for what is looked at at kinder ends
 };
+
+/// The least use of each rule that a scheme which fails it alone has had so far.
+using Nearest = std::array<double, rules::rule_count>;
+
+/// Whether a scheme that falls to that finding comes nearer to meeting its rule.
+bool comes_nearer(const rules::Finding<Silent>& finding, double nearest);
 
 class Judge {
 public:
@@ -30,12 +43,14 @@ public:
     /// Judges the rules that look only at `sees` on `scheme`.
     void judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out) const;
 
+    /// … no further than its fate is open: once it has fallen, only while it may fail no other rule
+    /// and come nearer to being met than `nearest`; null: however far it is from that.
+    void judge_fate(rules::Sees sees, const study::RunScheme& scheme, const Nearest* nearest,
+                    PartJudgement& out) const;
+
     /// Rule `index` on `scheme`, with figures already worked out as far as they go.
     rules::Finding<Silent> judge(std::size_t index, const study::RunScheme& scheme,
                                  study::Figures<Silent>& figures) const;
-
-    /// Figures of one route at the kinder ends, kept from head to head.
-    using KinderFigures = std::vector<study::Figures<Silent>>;
 
     /// Whether rule `index`, which fails at the worse end, is met at some kinder end. `kept` holds
     /// figures of the same route from earlier calls, or is empty; figures that hang on the head are
@@ -47,6 +62,9 @@ public:
                                       const Verdicts& verdicts) const;
 
 private:
+    template <class Enough>
+    void judge_part(rules::Sees sees, const study::RunScheme& scheme, PartJudgement& out,
+                    const Enough& enough) const;
     bool breaks(const study::RunScheme& scheme, const std::vector<std::size_t>& unsure,
                 const std::string& pointer) const;
 

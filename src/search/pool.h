@@ -13,6 +13,9 @@ namespace toft::search {
 /// Before any scheme of its combination, that price and at most that headroom, whatever its key.
 bool surely_before(const Sound& a, double total, double most_headroom, site::Prefer prefer);
 
+/// The price above which that is so; plus or minus infinity where the price does not tell.
+double before_above(const Sound& a, double most_headroom, site::Prefer prefer);
+
 /// What a scheme is known to have before it is judged: its price, the most headroom it may have.
 struct Hoped {
     double total = 0;
@@ -22,6 +25,9 @@ struct Hoped {
 
 /// Before any scheme of which that is known, whatever its combination and its key.
 bool surely_first(const Sound& a, const Hoped& b, site::Prefer prefer);
+
+/// The price above which that is so, whatever price `b` names.
+double first_above(const Sound& a, const Hoped& b, site::Prefer prefer);
 
 /// Less for price and energy over the years together; of equal sums the one that comes first.
 bool thriftier(const Sound& a, const Sound& b, site::Prefer prefer);

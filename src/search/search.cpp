@@ -5,6 +5,7 @@
 #include "search/judge.h"
 #include "search/keep.h"
 #include "search/pool.h"
+#include "search/sieve.h"
 #include "study/ground_memo.h"
 
 #include <algorithm>
@@ -22,20 +23,13 @@ using rules::Sees;
 using rules::Verdict;
 using study::RunScheme;
 
-/// A route with what was found of it without a head.
-struct JudgedRoute {
-    const Route* route = nullptr;
-    PartFinding finding;
-    double dependability = 0;
-    double lost = 0;  ///< worth of the energy lost over the years
-};
-
 class Searcher {
 public:
     Searcher(const tables::Catalogue& catalogue, const price::Book& book, const site::Job& job,
              std::size_t run_index, const Options& options)
-        : catalogue_(catalogue), book_(book), prefer_(job.wishes.prefer), options_(options) {
+        : book_(book), ranks_(ranks_of(catalogue)), prefer_(job.wishes.prefer), options_(options) {
         collects_ = options.possible && prefer_ != site::Prefer::headroom;
+        nearest_.fill(std::numeric_limits<double>::infinity());
         result_.all_possible = collects_;
         for (const int phases : study::phase_choices(job, run_index)) {
             judges_.emplace_back(
@@ -54,6 +48,8 @@ public:
             const Shop shop = shop_for(judge.setting());
             const std::vector<Route> routes = routes_of(shop, judge.setting());
             heads_ = HeadList(judge, book_, heads_of(shop, judge.setting()), routes);
+            sieve_ = Sieve(heads_, book_);
+            near_misses_ = heads_.near_misses();
             result_.candidates += static_cast<long>(routes.size() * heads_.all().size());
             if (!routes.empty() && !heads_.all().empty()) search_routes(routes);
         }
@@ -69,13 +65,13 @@ private:
         for (const Route& route : routes) {
             if (!goes_on()) return;
             RunScheme scheme = scheme_of(route, heads_.all().front().head);
-            judge_->judge_part(Sees::run, scheme, part_);
+            judge_->judge_fate(Sees::run, scheme, &nearest_, part_);
             if (part_.first_hard != rule_count) {
                 fall(scheme);
                 continue;
             }
             live.push_back({&route, finding_of(*judge_, book_, scheme, part_),
-                            dependability(catalogue_, scheme), lost_over_years(scheme, year)});
+                            dependability(ranks_, scheme), lost_over_years(scheme, year)});
             PartFinding& found = live.back().finding;
             if (collects_) found.span = span_of_route(*judge_, book_, scheme, found);
         }
@@ -125,23 +121,35 @@ private:
         }
         Sound s = promised(route);
         worked_out_ = false;
-        kinder_figures_.clear();
+        forget(kinder_figures_);
         if (route.finding.failures == 0) look_at_near_misses(s.scheme);
         blocked_.assign(heads_.ladders(), std::numeric_limits<std::size_t>::max());
         best_ = best_like(s);
         const auto& live = heads_.live();
-        const std::size_t hopeless = first_hopeless(route);
+        sieve_.take_up(route.finding);
+        const auto ceiling = [&](double headroom) { return set_aside_above(route, headroom); };
+        const std::size_t hopeless = sieve_.first_hopeless(ceiling);
         result_.set_aside += static_cast<long>(live.size() - hopeless);
         for (std::size_t i = 0; i < hopeless; ++i) {
-            const JudgedHead* head = live[i];
-            if (surely_set_aside(route, *head) || set_aside(promise_with(route, *head))) {
-                ++result_.set_aside;
-            } else if (head->rung >= blocked_[head->ladder]) {
-                ++result_.dropped[first_moving_].count;
-                ++result_.fallen;
-            } else {
-                pair(s, route, *head);
-            }
+            const std::size_t from = i;
+            i = collects_ ? i : sieve_.next(i, hopeless, ceiling);
+            result_.set_aside += static_cast<long>(i - from);
+            if (i < hopeless) look_at_pair(s, route, i);
+        }
+    }
+
+    /// The pair with live head `i`, unless it is set aside or a smaller device fell already.
+    void look_at_pair(Sound& s, const JudgedRoute& route, std::size_t i) {
+        const JudgedHead& head = *heads_.live()[i];
+        const auto ceiling = [&](double headroom) { return set_aside_above(route, headroom); };
+        const bool open = collects_ || sieve_.sift(i, ceiling) == Sifted::open;
+        if (open && set_aside(promise_with(route, head))) {
+            ++result_.set_aside;
+        } else if (head.rung >= blocked_[head.ladder]) {
+            ++result_.dropped[first_moving_].count;
+            ++result_.fallen;
+        } else {
+            pair(s, route, head);
         }
     }
 
@@ -167,15 +175,6 @@ private:
                 route.finding.span + head.finding.span};
     }
 
-    /// The same as set_aside, seen without adding up every part of the price; false where that
-    /// has to be done. Nothing is set aside at a price and let through at a higher one.
-    bool surely_set_aside(const JudgedRoute& route, const JudgedHead& head) const {
-        if (collects_) return false;
-        const double least = least_together(route.finding.price, head.finding.price, book_);
-        const double headroom = std::min(route.finding.headroom, head.finding.headroom);
-        return set_aside({{least, headroom, route.dependability}, route.lost, {}});
-    }
-
     /// The best sound scheme of that combination, or null.
     const Sound* best_like(const Sound& s) const {
         const auto best = sound_.best.find(combination(s));
@@ -191,18 +190,18 @@ private:
                sound_.front.beats(p.total, p.headroom, p.dependability);
     }
 
-    /// Place of the first live head from which on all are set aside on that route, even if they
-    /// left it all the headroom it has itself: heads stand by rising price. Where open facts may
-    /// turn their order round there is none.
-    std::size_t first_hopeless(const JudgedRoute& route) const {
-        const auto& live = heads_.live();
-        if (collects_) return live.size();
-        const auto at = std::partition_point(live.begin(), live.end(), [&](const auto* head) {
-            Promise promise = promise_with(route, *head);
-            promise.headroom = route.finding.headroom;
-            return !set_aside(promise);
-        });
-        return static_cast<std::size_t>(at - live.begin());
+    /// The price above which a scheme of that route and at most that headroom is set aside.
+    double set_aside_above(const JudgedRoute& route, double headroom) const {
+        constexpr double unlimited = std::numeric_limits<double>::infinity();
+        if (collects_) return unlimited;
+        if (options_.first_only) {
+            const Hoped hoped{0, headroom, route.dependability};
+            return sound_.first ? first_above(*sound_.first, hoped, prefer_) : unlimited;
+        }
+        if (!best_ || !sound_.thrift) return unlimited;
+        return std::max({before_above(*best_, headroom, prefer_),
+                         sound_.thrift->total + sound_.thrift->lost - route.lost,
+                         sound_.front.beaten_above(headroom, route.dependability)});
     }
 
     bool may_be_thrift(const Promise& p) const {
@@ -241,15 +240,19 @@ private:
                   all.end());
     }
 
-    /// Of the heads that fail one rule only, the nearest that would do with this route.
+    /// Of the heads that fail one rule only, the nearest that would do with this route. What is no
+    /// nearer than another was will not be again.
     void look_at_near_misses(const RunScheme& route) {
-        for (const JudgedHead* head : heads_.near_misses()) {
-            Dropped& dropped = result_.dropped[head->finding.first_hard];
-            if (!nearer(dropped, head->miss)) continue;
+        const auto passed = [&](const JudgedHead* head) {
+            const std::size_t rule = head->finding.first_hard;
+            if (!comes_nearer(head->miss, nearest_[rule])) return true;
             RunScheme scheme = route;
             take(scheme, head->head);
-            if (fits(scheme)) come_near(dropped, scheme, head->miss);
-        }
+            if (fits(scheme)) come_near(rule, scheme, head->miss);
+            return false;
+        };
+        near_misses_.erase(std::remove_if(near_misses_.begin(), near_misses_.end(), passed),
+                           near_misses_.end());
     }
 
     /// All schemes of a route that fails a rule however it is fed.
@@ -259,30 +262,24 @@ private:
         result_.fallen += static_cast<long>(heads_.all().size());
         const auto& finding = part_.findings[part_.first_hard];
         if (!*dropped.says) dropped.says = finding.says;
-        if (part_.failures > 1 || !nearer(dropped, finding)) return;
+        if (part_.failures > 1 || !comes_nearer(finding, nearest_[part_.first_hard])) return;
         worked_out_ = false;
         for (const JudgedHead* head : heads_.live()) {
             if (head->finding.failures > 0) continue;
             take(scheme, head->head);
             if (!fits(scheme)) continue;
-            come_near(dropped, scheme, finding);
+            come_near(part_.first_hard, scheme, finding);
             return;
         }
     }
 
-    static bool nearer(const Dropped& dropped, const rules::Finding<Silent>& finding) {
-        if (!finding.limited || !std::isfinite(finding.use) || finding.use <= 1) return false;
-        return !dropped.nearest || finding.use < dropped.nearest_use;
+    void come_near(std::size_t rule, const RunScheme& scheme,
+                   const rules::Finding<Silent>& finding) {
+        result_.dropped[rule].nearest = scheme;
+        result_.dropped[rule].nearest_use = nearest_[rule] = finding.use;
     }
 
-    static void come_near(Dropped& dropped, const RunScheme& scheme,
-                          const rules::Finding<Silent>& finding) {
-        dropped.nearest = scheme;
-        dropped.nearest_use = finding.use;
-    }
-
-    /// Figures of the route stay from head to head; those that hang on the head are worked out
-    /// anew.
+    /// Figures of the route stay from head to head, those that hang on the head are made anew.
     void begin_pair(const RunScheme& scheme) {
         if (!worked_out_) work_out_route(scheme);
         worked_out_ = true;
@@ -303,7 +300,7 @@ private:
     void pair(Sound& s, const JudgedRoute& route, const JudgedHead& head) {
         take(s.scheme, head.head);
         begin_pair(s.scheme);
-        Promise promise = promise_with(route, head);
+        std::optional<Promise> promise;
         std::size_t failures = 0;
         for (const std::size_t i : on_both_) {
             const auto& finding = pair_findings_[i] = judge_->judge(i, s.scheme, figures_);
@@ -313,13 +310,14 @@ private:
                     return fall_to(i, s.scheme, route, head);
             }
             if (!finding.limited || !finding.rule->graded) continue;
-            promise.headroom = std::min(promise.headroom, 1 - finding.use);
-            if (set_aside(promise)) {
+            if (!promise) promise = promise_with(route, head);
+            promise->headroom = std::min(promise->headroom, 1 - finding.use);
+            if (set_aside(*promise)) {
                 ++result_.set_aside;
                 return;
             }
         }
-        keep(s, route, head, promise, failures);
+        keep(s, route, head, promise ? *promise : promise_with(route, head), failures);
     }
 
     /// A pair that fails rule `index` at every end. It is a near miss if it fails no other.
@@ -330,9 +328,9 @@ private:
         ++dropped.count;
         ++result_.evaluated;
         if (!*dropped.says) dropped.says = finding.says;
-        if (route.finding.failures + head.finding.failures == 0 && nearer(dropped, finding) &&
-            fits(scheme, index)) {
-            come_near(dropped, scheme, finding);
+        if (route.finding.failures + head.finding.failures == 0 &&
+            comes_nearer(finding, nearest_[index]) && fits(scheme, index)) {
+            come_near(index, scheme, finding);
         }
         // A larger device of the same make only makes worse what declares so.
         const bool worse = rules::rulebook()[index].info->larger == rules::Trend::worse;
@@ -360,6 +358,7 @@ private:
         add_to(sure ? sound_ : unsure_, s);
         collect(s, promise.span, sure);
         best_ = best_like(s);
+        sieve_.forget();
     }
 
     /// Keeps the scheme unless one like it already found is shown rather.
@@ -395,14 +394,13 @@ private:
     }
 
     void order_by_key() {
-        std::vector<std::pair<std::string, Sound*>> keys;
         for (auto* found : {&sound_.found, &unsure_.found}) {
-            for (Sound& s : *found) keys.emplace_back(study::scheme_key(s.scheme), &s);
+            for (Sound& s : *found) keys_.emplace_back(study::scheme_key(s.scheme), &s);
         }
-        std::sort(keys.begin(), keys.end(),
+        std::sort(keys_.begin(), keys_.end(),
                   [](const auto& a, const auto& b) { return a.first < b.first; });
         long place = 0;
-        for (auto& [key, s] : keys) s->order = place++;
+        for (auto& [key, s] : keys_) s->order = place++;
     }
 
     void show(const std::vector<Sound>& found) {
@@ -422,8 +420,8 @@ private:
         auto& shown = result_.contenders;
         Sound thrift = *sound_.thrift;
         const std::string key = study::scheme_key(thrift.scheme);
-        for (const Sound& s : sound_.found) {
-            if (study::scheme_key(s.scheme) == key) thrift.order = s.order;
+        for (const auto& [known, s] : keys_) {
+            if (known == key) thrift.order = s->order;
         }
         auto at = std::find_if(shown.begin(), shown.end(),
                                [&](const Contender& c) { return c.key == key; });
@@ -441,7 +439,7 @@ private:
     Contender contender(const Sound& s) {
         Contender c;
         static_cast<Sound&>(c) = s;
-        c.key = study::scheme_key(s.scheme);
+        c.key = keys_[static_cast<std::size_t>(s.order)].first;
         const Judge& judge = judge_for(s.scheme);
         Evaluation evaluation;
         evaluate(judge.setting(), s.scheme, evaluation);
@@ -464,26 +462,30 @@ private:
         return judges_.front();
     }
 
-    const tables::Catalogue& catalogue_;
     const price::Book& book_;
+    Ranks ranks_;
     site::Prefer prefer_;
     Options options_;
     std::vector<Judge> judges_;  ///< one for each number of phases
     const Judge* judge_ = nullptr;
     HeadList heads_;
+    Sieve sieve_;
+    std::vector<const JudgedHead*> near_misses_;  ///< of the heads, those that may come nearer yet
+    Nearest nearest_;
     PartJudgement part_;
     const Sound* best_ = nullptr;  ///< sound, of the combination of the route in hand
     const std::vector<std::size_t> on_both_ = rules_on_both();
     const std::size_t first_moving_ = first_that_moves();
     std::vector<std::size_t> blocked_;  ///< by ladder: the rung from which on all fall
     study::Figures<Silent> figures_;
-    Judge::KinderFigures kinder_figures_;
+    KinderFigures kinder_figures_;
     bool collects_ = false;           ///< what may come first at other corners
     std::optional<Possible> spared_;  ///< sound as things stand, by which those are measured
     bool worked_out_ = false;         ///< figures_ are those of the route in hand
     std::array<rules::Finding<Silent>, rule_count> pair_findings_;
     Pool sound_;
     Pool unsure_;
+    std::vector<std::pair<std::string, Sound*>> keys_;  ///< of both, in order
     Result result_;
 };
 

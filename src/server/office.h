@@ -30,7 +30,9 @@ struct OfficeParts {
 
 struct Office {
     explicit Office(OfficeParts given)
-        : parts(std::move(given)), stores(parts.open_store), benches(request::Bench::load) {}
+        : parts(std::move(given)),
+          stores(parts.open_store),
+          benches([] { return request::Bench::load(); }) {}
 
     OfficeParts parts;
     Shelf<store::Store> stores;

@@ -23,6 +23,8 @@ struct ConductorNames {
     }
 };
 
+constexpr ConductorNames no_names{};
+
 #define TOFT_NAMES(tag, state, what, when)                                         \
     ConductorNames {                                                               \
         {"r20." tag, "resistance of the " what " per metre at 20 °C"},             \
@@ -108,20 +110,20 @@ public:
           at_(at) {}
 
     ImpedanceIn<L> line() {
-        return conductor(live_names(at_.heat),
+        return conductor(named<live_names>(),
                          {constants_.material(make_.metal), make_.live, stretch_.cable->r20});
     }
     ImpedanceIn<L> core() {
-        return conductor(core_names(at_.heat),
+        return conductor(named<core_names>(),
                          {constants_.material(make_.metal), make_.core, stretch_.cable->cpc_r20});
     }
     ImpedanceIn<L> separate() {
-        return conductor(separate_names(at_.heat),
+        return conductor(named<separate_names>(),
                          {constants_.copper, constants_.separate, stretch_.separate->r20});
     }
 
     ImpedanceIn<L> armour() {
-        const ConductorNames names = armour_names(at_.heat).numbered(at_.part);
+        const ConductorNames& names = named<armour_names>();
         const auto r = per_metre(
             names, {constants_.steel, make_.armour, stretch_.cable->armour_r20}, at_.heat);
         const auto x = ledger_.table({"x.arm", "reactance of armour per metre", at_.part},
@@ -145,6 +147,17 @@ public:
     }
 
 private:
+    /// Nobody reads them where nothing is written down.
+    template <ConductorNames (*names)(Heat)>
+    const ConductorNames& named() {
+        if constexpr (L::records) {
+            names_ = names(at_.heat).numbered(at_.part);
+            return names_;
+        } else {
+            return no_names;
+        }
+    }
+
     ValueIn<L, OhmsPerMetre> per_metre(const ConductorNames& names, const Conducting& c,
                                        Heat heat) {
         const auto r20 = ledger_.table(names.r20, c.r20);
@@ -155,8 +168,7 @@ private:
         return cable::resistance_at(ledger_, names.r, r20, rise);
     }
 
-    ImpedanceIn<L> conductor(const ConductorNames& plain_names, const Conducting& c) {
-        const ConductorNames names = plain_names.numbered(at_.part);
+    ImpedanceIn<L> conductor(const ConductorNames& names, const Conducting& c) {
         const auto r = per_metre(names, c, at_.heat);
         const auto x =
             ledger_.table({"x", "reactance of a core per metre", at_.part}, stretch_.cable->x);
@@ -175,6 +187,8 @@ private:
     const tables::Make& make_;
     const Stretch& stretch_;
     PathAt<L> at_;
+    struct Unnamed {};
+    std::conditional_t<L::records, ConductorNames, Unnamed> names_{};  ///< of the conductor in hand
 };
 
 /// What a reading finds beyond the length is taken as in series with whatever serves.

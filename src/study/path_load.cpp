@@ -1,5 +1,7 @@
 #include "study/path_load.h"
 
+#include "base/order.h"
+
 #include <algorithm>
 
 namespace toft::study {
@@ -54,7 +56,7 @@ private:
             const int phases = phases_in_tree(*s_.job, i);
             fed.push_back({&run, phases, behind(i, phases, run.to.c_str())});
         }
-        std::stable_sort(fed.begin(), fed.end(), [](const Fed& a, const Fed& b) {
+        put_in_order(fed, [](const Fed& a, const Fed& b) {
             return plain(b.carries.load.total) < plain(a.carries.load.total);
         });
         return fed;

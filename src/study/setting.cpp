@@ -48,6 +48,22 @@ Setting<L> prepare(L& ledger, const tables::Catalogue& catalogue, const site::Jo
     return setting;
 }
 
+void lay_anew(Setting<Silent>& s, const site::Job& job, const Corner& corner) {
+    const auto run = static_cast<std::size_t>(s.run - s.job->runs.data());
+    s.job = &job;
+    s.run = &job.runs[run];
+    s.building_facts = site::find_building(job, s.run->to);
+    s.legs.clear();
+    s.stretches.clear();
+    s.open.clear();
+    s.assumed.clear();
+    Silent silent;
+    GroundMemo unused;
+    Settler settler(*s.catalogue, corner, s.open, unused);
+    prepare_legs(silent, settler, s, run);
+    prepare_existing(silent, settler, s, run);
+}
+
 template Setting<Silent> prepare(Silent&, const tables::Catalogue&, const site::Job&, RunAt,
                                  const Corner&);
 template Setting<Recording> prepare(Recording&, const tables::Catalogue&, const site::Job&, RunAt,

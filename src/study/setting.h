@@ -214,11 +214,27 @@ bool lacks(const Setting<L>& setting, Unsaid what) {
     return false;
 }
 
+/// Adds the pointers of what was left unsaid to those that a scheme hangs on, each once: a rule
+/// that reads one is not known, whatever is built. Page: docs/methods/open-facts.md.
+template <class L>
+void add_unsaid(const Setting<L>& setting, std::vector<std::string>& facts) {
+    for (const UnsaidFact& fact : setting.unsaid) {
+        bool known = false;
+        for (const std::string& pointer : facts) known = known || pointer == fact.pointer;
+        if (!known) facts.push_back(fact.pointer);
+    }
+}
+
 /// The load the run is sized for.
 site::Scenario wanted_scenario(const site::Job& job);
 
 /// The phases that run may take: what it states, else what its loads need, else all the supply has.
 std::vector<int> phase_choices(const site::Job& job, std::size_t run);
+
+/// Lays the run anew as `job` has it, which differs from the setting's in the lengths of its legs
+/// alone and must outlive it too: what comes of them is as if prepared for `job`. Of open facts and
+/// of what was taken for granted only those of the legs are left.
+void lay_anew(Setting<Silent>& setting, const site::Job& job, const Corner& corner);
 
 /// Prepares a run of `job`. Job and catalogue must outlive the setting.
 template <class L>

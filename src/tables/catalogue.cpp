@@ -19,18 +19,13 @@ void read_sources(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     }
 }
 
-}  // namespace
-
-Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
-    Catalogue catalogue;
-    Faults faults;
+void read_for_answers(EmbeddedFiles files, Catalogue& catalogue, Faults& faults) {
     for (std::size_t i = 0; i < files.count; ++i) {
         if (files.first[i].name == "VERSION") catalogue.version = first_line(files.first[i].text);
     }
     if (catalogue.version.empty()) {
         faults.push_back({"data", "VERSION", "the data have no version", "", {}});
     }
-    read_sources(files, catalogue, faults);
     read_cable_constants(files, catalogue, faults);
     read_makes(files, catalogue, faults);
     read_cables(files, catalogue, faults);
@@ -40,13 +35,30 @@ Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
     read_earth(files, catalogue, faults);
     read_shock(files, catalogue, faults);
     read_guard(files, catalogue, faults);
-    read_ask(files, catalogue, faults);
     read_found(files, catalogue, faults);
+}
+
+}  // namespace
+
+Outcome<Catalogue> load_catalogue(EmbeddedFiles files) {
+    Catalogue catalogue;
+    Faults faults;
+    read_sources(files, catalogue, faults);
+    read_for_answers(files, catalogue, faults);
+    read_ask(files, catalogue, faults);
     read_levers(files, catalogue, faults);
     read_tolerances(files, catalogue, faults);
     read_additions(files, catalogue, faults);
     read_handover(files, catalogue, faults);
     read_ground_and_ware(files, catalogue, faults);
+    if (!faults.empty()) return failed(std::move(faults));
+    return catalogue;
+}
+
+Outcome<Catalogue> load_for_answers(EmbeddedFiles files) {
+    Catalogue catalogue;
+    Faults faults;
+    read_for_answers(files, catalogue, faults);
     if (!faults.empty()) return failed(std::move(faults));
     return catalogue;
 }

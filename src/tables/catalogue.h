@@ -87,6 +87,10 @@ struct Catalogue {
 /// Builds the catalogue from files by name; all faults of all files at once.
 Outcome<Catalogue> load_catalogue(EmbeddedFiles files);
 
+/// … of what schemes are found, judged and told with alone: no titles of sources, no questions,
+/// levers, tolerances, additions, words of papers, trench or ware.
+Outcome<Catalogue> load_for_answers(EmbeddedFiles files);
+
 /// What all sizes of the cable's family share.
 inline const Make& make_of(const Catalogue& catalogue, const Cable& cable) {
     return catalogue.makes[static_cast<std::size_t>(cable.family)];

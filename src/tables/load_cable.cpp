@@ -1,5 +1,7 @@
 #include "tables/sheet.h"
 
+#include "base/order.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -58,10 +60,9 @@ private:
                 {*metal, square_millimetres(sheet.number(i, "section_mm2")),
                  sheet.cited(i, milliohms_per_metre(sheet.number(i, "r20_mohm_per_m")))});
         }
-        std::stable_sort(catalogue_.conductors.begin(), catalogue_.conductors.end(),
-                         [](const Conductor& a, const Conductor& b) {
-                             return a.metal != b.metal ? a.metal < b.metal : a.section < b.section;
-                         });
+        put_in_order(catalogue_.conductors, [](const Conductor& a, const Conductor& b) {
+            return a.metal != b.metal ? a.metal < b.metal : a.section < b.section;
+        });
     }
 
     std::optional<Family> family(Sheet& sheet, std::size_t row) {
@@ -83,11 +84,10 @@ private:
             cable.listed = sheet.cite(i);
             catalogue_.cables.push_back(cable);
         }
-        std::stable_sort(catalogue_.cables.begin(), catalogue_.cables.end(),
-                         [](const Cable& a, const Cable& b) {
-                             return std::make_tuple(a.family, a.cores, a.section.number()) <
-                                    std::make_tuple(b.family, b.cores, b.section.number());
-                         });
+        put_in_order(catalogue_.cables, [](const Cable& a, const Cable& b) {
+            return std::make_tuple(a.family, a.cores, a.section.number()) <
+                   std::make_tuple(b.family, b.cores, b.section.number());
+        });
     }
 
     bool sized(Family wanted) const {

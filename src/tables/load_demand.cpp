@@ -1,5 +1,7 @@
 #include "tables/sheet.h"
 
+#include "base/order.h"
+
 #include <algorithm>
 
 namespace toft::tables {
@@ -73,9 +75,8 @@ void read_demand(EmbeddedFiles files, Catalogue& c, Faults& faults) {
         c.demand.tails.push_back({square_millimetres(tails.number(i, "section_mm2")),
                                   tails.cited(i, amperes(tails.number(i, "carries_a")))});
     }
-    std::stable_sort(
-        c.demand.tails.begin(), c.demand.tails.end(),
-        [](const TailsRating& a, const TailsRating& b) { return a.section < b.section; });
+    put_in_order(c.demand.tails,
+                 [](const TailsRating& a, const TailsRating& b) { return a.section < b.section; });
 }
 
 const Allowance* find_allowance(const Demand& demand, std::string_view load,

@@ -1,5 +1,7 @@
 #include "tables/sheet.h"
 
+#include "base/order.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -44,8 +46,7 @@ Band one_of(Sheet& sheet, std::size_t row) {
 }
 
 void longest_first(std::vector<CurvePoint>& points) {
-    std::stable_sort(points.begin(), points.end(),
-                     [](const CurvePoint& a, const CurvePoint& b) { return b.time < a.time; });
+    put_in_order(points, [](const CurvePoint& a, const CurvePoint& b) { return b.time < a.time; });
 }
 
 class DeviceReader {
@@ -241,8 +242,9 @@ private:
             }
         }
         for (Device& device : devices()) {
-            std::sort(device.let_through_at.begin(), device.let_through_at.end(),
-                      [](const LetThrough& a, const LetThrough& b) { return a.up_to < b.up_to; });
+            put_in_order(device.let_through_at, [](const LetThrough& a, const LetThrough& b) {
+                return a.up_to < b.up_to;
+            });
         }
     }
 

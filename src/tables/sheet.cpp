@@ -1,8 +1,9 @@
 #include "tables/sheet.h"
 
+#include "base/order.h"
+
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
@@ -75,8 +76,7 @@ void Sheet::fault(std::size_t row, std::string says) {
 }
 
 void sort_points(std::vector<TablePoint>& points) {
-    std::stable_sort(points.begin(), points.end(),
-                     [](const TablePoint& a, const TablePoint& b) { return a.x < b.x; });
+    put_in_order(points, [](const TablePoint& a, const TablePoint& b) { return a.x < b.x; });
 }
 
 }  // namespace toft::tables

@@ -3,6 +3,7 @@
 // Page: docs/requests.md.
 
 #include "codec/answer.h"
+#include "request/bench.h"
 #include "request/request.h"
 
 #include <optional>
@@ -24,16 +25,16 @@ std::string& result() {
     return text;
 }
 
-const std::vector<request::Verb>& verbs() {
 #ifdef TOFT_ALL_VERBS
-    return request::verbs();
+const auto verbs = request::verbs;
+const auto tables_read = tables::load_catalogue;
 #else
-    return request::first_verbs();
+const auto verbs = request::first_verbs;
+const auto tables_read = tables::load_for_answers;
 #endif
-}
 
 std::string worked(std::string_view verb, std::string_view body) {
-    static Outcome<request::Bench> bench = request::Bench::load();
+    static Outcome<request::Bench> bench = request::Bench::load(tables_read);
     if (!bench) return codec::write_faults(bench.error());
     return request::answer(verbs(), *bench, verb, body);
 }

@@ -76,8 +76,6 @@ TEST(First, AnySchemeShownCanBeTheOneWrittenWhole) {
         const SchemeAnswer& chosen = quick.answer.schemes[*quick.chosen];
         expect_same(chosen, scheme);
         EXPECT_EQ(chosen.over_years.least, scheme.over_years.least);
-        EXPECT_EQ(chosen.run.figures.longest_m, scheme.run.figures.longest_m);
-        EXPECT_EQ(chosen.bill.size(), scheme.bill.size());
         ASSERT_EQ(chosen.findings.size(), scheme.findings.size());
         for (std::size_t i = 0; i < scheme.findings.size(); ++i) {
             EXPECT_EQ(chosen.findings[i].says, scheme.findings[i].says);

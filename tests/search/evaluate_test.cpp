@@ -103,5 +103,27 @@ TEST(Evaluate, AHouseOfUnknownDemandSurelyMeetsNothingAboutItsIntake) {
     EXPECT_FALSE(met()) << "nobody knows what the house draws";
 }
 
+TEST(Evaluate, RanksLookedUpOnceAreThoseOfTheTable) {
+    const Ranks ranks = ranks_of(support::catalogue());
+    bool some = false;
+    study::RunScheme scheme =
+        support::scheme(support::cable(3, 10), study::Protective::armour, support::fuse(32));
+    for (const auto earthing :
+         {study::BuildingEarthing::supply_earth, study::BuildingEarthing::shared_electrode,
+          study::BuildingEarthing::own_electrode}) {
+        for (const auto protective :
+             {study::Protective::armour, study::Protective::core,
+              study::Protective::core_and_armour, study::Protective::separate,
+              study::Protective::armour_and_separate}) {
+            scheme.earthing = earthing;
+            scheme.first().protective = protective;
+            const double rank = dependability(support::catalogue(), scheme);
+            EXPECT_EQ(dependability(ranks, scheme), rank);
+            some = some || rank > 0;
+        }
+    }
+    EXPECT_TRUE(some);
+}
+
 }  // namespace
 }  // namespace toft::search

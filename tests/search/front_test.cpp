@@ -45,6 +45,8 @@ RC_GTEST_PROP(Front, AgreesWithAPlainScanWhateverTheOrder, ()) {
                    s.dependability >= asked.dependability;
         });
         RC_ASSERT(front.beats(asked.total, asked.headroom, asked.dependability) == beaten);
+        const double above = front.beaten_above(asked.headroom, asked.dependability);
+        RC_ASSERT((asked.total > above) == beaten);
     }
 }
 

@@ -110,22 +110,5 @@ TEST(HeadList, WhatAHeadIsJudgedByDoesNotSeeTheRoute) {
     }
 }
 
-TEST(HeadList, WhatAPairSurelyComesToIsNeverMoreThanItsPriceAndAtMostPenniesLess) {
-    const site::Job job = support::example_job("demo", support::catalogue());
-    const Listed listed(job);
-    const price::Book& book = support::demo_book();
-    const auto& all = listed.list.all();
-    ASSERT_GT(all.size(), 10u);
-    for (const JudgedHead& run : all) {
-        for (const JudgedHead& head : {all.front(), all[all.size() / 2], all.back()}) {
-            const double exact =
-                together(run.finding.price, head.finding.price, book).total.number();
-            const double least = least_together(run.finding.price, head.finding.price, book);
-            EXPECT_LE(least, exact);
-            EXPECT_LT(exact - least, 0.05);
-        }
-    }
-}
-
 }  // namespace
 }  // namespace toft::search

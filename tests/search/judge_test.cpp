@@ -13,7 +13,7 @@ namespace {
 
 /// With nothing kept from earlier calls.
 bool may_meet(const Judge& judge, std::size_t index, const study::RunScheme& scheme) {
-    Judge::KinderFigures kept;
+    KinderFigures kept;
     return judge.may_meet(index, scheme, kept);
 }
 
@@ -102,6 +102,33 @@ RC_GTEST_PROP(Judge, APartIsItsRulesJudgedOneByOne, ()) {
         RC_ASSERT(part.failures == failures);
         RC_ASSERT(part.first_hard == first_hard);
     }
+}
+
+RC_GTEST_PROP(Judge, AFateIsThatOfThePartAndIsLeftOffOnceItIsTold, ()) {
+    const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
+    const Judge judge = judge_of(job);
+    const Shop shop = shop_for(judge.setting());
+    const auto routes = routes_of(shop, judge.setting());
+    const auto heads = heads_of(shop, judge.setting());
+    if (routes.empty() || heads.empty()) return;
+    const auto scheme =
+        scheme_of(routes[*rc::gen::inRange<std::size_t>(0, routes.size())], heads.front());
+    Nearest nearest;
+    nearest.fill(*rc::gen::element(0.0, 1.2, 5.0, 1e9));
+    PartJudgement whole;
+    judge.judge_part(rules::Sees::run, scheme, whole);
+    PartJudgement fate;
+    judge.judge_fate(rules::Sees::run, scheme, &nearest, fate);
+    RC_ASSERT(fate.first_hard == whole.first_hard);
+    const std::size_t rule = whole.first_hard;
+    if (rule == rules::rule_count) {
+        RC_ASSERT(fate.failures == whole.failures);
+        return;
+    }
+    const bool near = comes_nearer(whole.findings[rule], nearest[rule]);
+    RC_ASSERT((near && whole.failures == 1) == (near && fate.failures == 1));
+    judge.judge_fate(rules::Sees::run, scheme, nullptr, fate);
+    RC_ASSERT((fate.failures == 1) == (whole.failures == 1));
 }
 
 }  // namespace

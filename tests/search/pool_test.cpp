@@ -52,5 +52,21 @@ TEST(Pool, WhoPrefersHeadroomIsSureOnlyOfMoreHeadroom) {
     EXPECT_TRUE(surely_before(s, 101, 0.9, by_price));
 }
 
+TEST(Pool, APriceIsAboveWhatComesBeforeItExactlyWhereItSurelyDoes) {
+    for (const auto prefer : {by_price, site::Prefer::headroom, site::Prefer::dependability}) {
+        for (const double headroom : {0.1, 0.3, 0.5}) {
+            for (const double dependability : {2.0, 3.0, 4.0}) {
+                for (const double total : {90.0, 100.0, 101.0}) {
+                    const Sound s = pooled(100, 0.3, 0);
+                    EXPECT_EQ(total > before_above(s, headroom, prefer),
+                              surely_before(s, total, headroom, prefer));
+                    const Hoped b{total, headroom, dependability};
+                    EXPECT_EQ(total > first_above(s, b, prefer), surely_first(s, b, prefer));
+                }
+            }
+        }
+    }
+}
+
 }  // namespace
 }  // namespace toft::search

@@ -1,8 +1,10 @@
 #include "study/setting.h"
 
+#include "study/figures.h"
 #include "support/catalogue.h"
 #include "support/draws.h"
 #include "support/jobs.h"
+#include "support/random_jobs.h"
 #include "support/working.h"
 
 #include <gtest/gtest.h>
@@ -83,6 +85,39 @@ RC_GTEST_PROP(Setting, PreparingWritesWorkingThatHoldsWhateverIsMissing, ()) {
     Recording ledger;
     prepare(ledger, support::catalogue(), job, 0, {});
     for (const std::string& wrong : support::wrong_lines(ledger.lines())) RC_FAIL(wrong);
+}
+
+RC_GTEST_PROP(Setting, LaidAnewIsAsIfPreparedAtThoseLengths, ()) {
+    const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
+    site::Job longer = job;
+    for (site::Leg& leg : longer.runs[0].legs) {
+        leg.length.low = leg.length.low * 1.7;
+        leg.length.high = leg.length.high * 1.7;
+    }
+    auto laid = support::prepared(job);
+    lay_anew(laid, longer, Corner{});
+    const auto fresh = support::prepared(longer);
+    RC_ASSERT(laid.job == &longer);
+    RC_ASSERT(laid.run == &longer.runs[0]);
+    RC_ASSERT(laid.length_most == fresh.length_most);
+    RC_ASSERT(laid.length_least == fresh.length_least);
+    RC_ASSERT(laid.legs.size() == fresh.legs.size());
+    RC_ASSERT(laid.stretches.size() == fresh.stretches.size());
+    for (std::size_t i = 0; i < fresh.legs.size(); ++i) {
+        RC_ASSERT(laid.legs[i].length == fresh.legs[i].length);
+        RC_ASSERT(laid.legs[i].stretch == fresh.legs[i].stretch);
+        RC_ASSERT(laid.legs[i].surroundings == fresh.legs[i].surroundings);
+    }
+    const auto scheme =
+        support::scheme(support::cable(3, 10), Protective::core_and_armour, support::fuse(32));
+    Silent silent;
+    Figures<Silent> a;
+    Figures<Silent> b;
+    work_out(silent, laid, scheme, Stage::heat, a);
+    work_out(silent, fresh, scheme, Stage::heat, b);
+    RC_ASSERT(a.drop_path == b.drop_path);
+    RC_ASSERT(a.zs_far == b.zs_far);
+    RC_ASSERT(a.heat == b.heat);
 }
 
 }  // namespace

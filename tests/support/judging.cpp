@@ -37,7 +37,10 @@ bool recorded_alike(const std::string& name, const site::Job& job, const study::
     study::Figures<Recording> figures;
     study::work_out(ledger, setting, scheme, study::Stage::heat, figures);
     study::work_out(ledger, setting, scheme, study::Stage::circuits, figures);
-    const auto recorded = rule.record(ledger, rules::Case<Recording>{setting, scheme, figures});
+    const auto place = static_cast<std::size_t>(&rule - rules::rulebook().data());
+    const auto& with_working = rules::rulebook_at<Recording>()[place];
+    const auto recorded =
+        with_working.judge(ledger, rules::Case<Recording>{setting, scheme, figures});
     const auto silent = finding_of(name, job, scheme);
     return recorded.rule == silent.rule && recorded.verdict == silent.verdict &&
            recorded.limited == silent.limited && recorded.at_least == silent.at_least &&

@@ -6,23 +6,12 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { load } from "./engine.mjs";
-
-function must(holds, what) {
-    if (holds) return;
-    console.error(`verbs: ${what}`);
-    process.exit(1);
-}
+import { must, refuses } from "./refusals.mjs";
 
 const [wasm, out, ...files] = process.argv.slice(2);
 must(files.length > 0, "node verbs.mjs TOFT.wasm OUT JOB.json…");
 const engine = await load(wasm);
 mkdirSync(out, { recursive: true });
-const ask = (verb, body) => JSON.parse(engine.work(verb, body));
-const faults = (verb, body) => {
-    const answer = ask(verb, body);
-    must(answer.format === "toft-faults/1", `${verb} took ${JSON.stringify(body).slice(0, 80)}`);
-    return answer.faults.map((fault) => `${fault.pointer} ${fault.code}`).join();
-};
 
 for (const file of files) {
     const body = { job: JSON.parse(readFileSync(file, "utf8")) };
@@ -44,17 +33,8 @@ for (const file of files) {
 }
 
 const job = JSON.parse(readFileSync(files[0], "utf8"));
-const before = engine.work("first", { job });
-must(faults("first", "{") === " not-json", "half a body");
-must(faults("first", "[1]") === " wrong-kind", "a list");
-must(faults("first", "[".repeat(5000)) === " too-deep", "a deep one");
-must(faults("first", " ".repeat(5 << 20)) === " too-large", "a large one");
-must(faults("first", {}) === "/job missing", "no job");
-must(faults("frist", { job }) === " unknown-verb", "no verb");
-must(faults("", "") === " unknown-verb", "nothing");
-must(faults("check", { job: { ...job, odd: 1 } }) === "/odd unknown-key", "an odd key");
-must(faults("prices", { prices: "item\n" }) !== "", "no price book");
-const bytes = JSON.parse(engine.workBytes(Buffer.from([0xff, 0, 0xfe]), Buffer.from([0xff, 0])));
-must(bytes.faults[0].code === "unknown-verb", "bytes that are no text");
-must(ask("check", { job }) && ask("about", {}).program === "toft", "what it is");
-must(engine.work("first", { job }) === before, "the same job, another answer");
+refuses(engine, job);
+must(
+  JSON.parse(engine.work("prices", { prices: "item\n" })).format === "toft-faults/1",
+  "no price book",
+);

@@ -1,4 +1,4 @@
-#include "answer/longest.h"
+#include "worked/longest.h"
 
 #include "support/jobs.h"
 #include "support/judging.h"
@@ -8,7 +8,7 @@
 
 #include <map>
 
-namespace toft::answer {
+namespace toft::worked {
 namespace {
 
 using rules::Verdict;
@@ -23,7 +23,8 @@ site::Job long_job(double factor, const site::Job& job) {
 }
 
 std::map<std::string, double> longest(const site::Job& job, const study::RunScheme& scheme) {
-    const auto list = longest_by_rule(support::question_of(job), scheme);
+    const Subject subject{support::catalogue(), support::demo_book(), job, {0, scheme.phases}};
+    const auto list = longest_by_rule(subject, support::prepared(job), scheme);
     return {list.begin(), list.end()};
 }
 
@@ -92,4 +93,4 @@ TEST(Longest, ALoadOfNothingMayGoAHundredTimesAsFar) {
 }
 
 }  // namespace
-}  // namespace toft::answer
+}  // namespace toft::worked

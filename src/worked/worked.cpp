@@ -107,7 +107,7 @@ void Worked<L>::figures_of_run() {
 template <class L>
 void Worked<L>::figures_of_faults() {
     const auto& f = figures_;
-    const auto range = [this](const char* name, const char* title, const auto& smallest,
+    const auto range = [&](const char* name, const char* title, const auto& smallest,
                               const auto& largest) {
         const std::string base = std::string("fault_currents_a.") + name;
         figure(base + ".smallest", title, smallest, 1, "A");

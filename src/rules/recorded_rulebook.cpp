@@ -2,9 +2,6 @@
 
 namespace toft::rules {
 
-template <>
-const std::array<RuleAt<Recording>, rule_count>& rulebook_at() {
-    return all_rules<Recording>;
-}
+template const std::array<RuleAt<Recording>, rule_count>& rulebook_at();
 
 }  // namespace toft::rules

@@ -4,10 +4,7 @@
 
 namespace toft::rules {
 
-template <>
-const std::array<Rule, rule_count>& rulebook_at() {
-    return all_rules<Silent>;
-}
+template const std::array<Rule, rule_count>& rulebook_at();
 
 const std::array<Rule, rule_count>& rulebook() { return all_rules<Silent>; }
 

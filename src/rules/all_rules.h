@@ -57,9 +57,4 @@ constexpr std::array<RuleAt<L>, rule_count> all_rules{{
     {&selectivity_rule, selectivity<L>},
 }};
 
-template <class L>
-const std::array<RuleAt<L>, rule_count>& rulebook_at() {
-    return all_rules<L>;
-}
-
 }  // namespace toft::rules

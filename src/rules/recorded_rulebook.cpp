@@ -2,6 +2,9 @@
 
 namespace toft::rules {
 
-template const std::array<RuleAt<Recording>, rule_count>& rulebook_at();
+template <>
+const std::array<RuleAt<Recording>, rule_count>& rulebook_at<Recording>() {
+    return all_rules<Recording>;
+}
 
 }  // namespace toft::rules

@@ -4,7 +4,10 @@
 
 namespace toft::rules {
 
-template const std::array<Rule, rule_count>& rulebook_at();
+template <>
+const std::array<Rule, rule_count>& rulebook_at<Silent>() {
+    return all_rules<Silent>;
+}
 
 const std::array<Rule, rule_count>& rulebook() { return all_rules<Silent>; }
 

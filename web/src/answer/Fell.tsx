@@ -3,6 +3,7 @@
 import { useId, useState } from "preact/hooks";
 import { behind, first, levers } from "../bench";
 import type { Dropped, Lever } from "../contract";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { count, money, percent } from "./figure";
 import { priceOf } from "./Headline";
@@ -106,7 +107,7 @@ export function Levers() {
   return (
     <section class="levers" aria-labelledby="levers-title" aria-busy={behind.value}>
       <h3 id="levers-title">{say("answer.levers")}</h3>
-      {!told && <p class="quiet">{say("answer.levers_waiting")}</p>}
+      {!told && <p class="quiet">{awaited("answer.levers_waiting")}</p>}
       {told && behind.value && <p class="quiet">{say("answer.behind")}</p>}
       {told?.levers.length === 0 && (
         <p class="quiet">

@@ -2,6 +2,7 @@
 
 import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { figure, percent } from "./figure";
 import { useWork } from "./fetch";
@@ -81,7 +82,7 @@ export function Working({ figure: name, keyOf, run }: Explained) {
     return <p class="quiet">{say("answer.unexplained", { why: faultWords(asked.failed) })}</p>;
   }
   const told = asked.answer as unknown as Told | null;
-  if (!told) return <p class="quiet">{say("answer.explaining")}</p>;
+  if (!told) return <p class="quiet">{awaited("answer.explaining")}</p>;
   const share = told.value !== null && told.unit === "of the limit";
   return (
     <div class="working" aria-busy={asked.waiting}>

@@ -1,8 +1,9 @@
 // The answer: a sentence first, then how close it is to its limits, what else would do, what fell.
 
-import { faults, first, jobId, working } from "../bench";
+import { faults, first, firstHeld, jobId, working } from "../bench";
 import { useState } from "preact/hooks";
 import type { Fault, First, Scheme } from "../contract";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import "./answer.css";
 import { Bars } from "./Bars";
@@ -131,7 +132,8 @@ export function Answer() {
       </h2>
       <Faulty />
       {!answer && faults.value.length === 0 && (
-        <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>
+        <p class="quiet">{firstHeld.value ? awaited("answer.waiting")
+            : say(working.value ? "answer.waiting" : "answer.empty")}</p>
       )}
       {answer && faults.value.length === 0 && <Told answer={answer} />}
       {answer && faults.value.length > 0 && <Before answer={answer} />}

@@ -24,7 +24,10 @@ export const levers = signal<Levers | null>(null);
 /** Codes of faults that are the page's own: its engine did not come, or did not answer. */
 export const NOT_LOADED = "program-not-loaded";
 export const BROKE_OFF = "program-broke-off";
-export const ofProgram = ({ code }: Fault): boolean => code === NOT_LOADED || code === BROKE_OFF;
+/** This job needs the whole engine, and only its first module is here. */
+export const NOT_WHOLE = "program-not-whole";
+export const ofProgram = ({ code }: Fault): boolean =>
+  code === NOT_LOADED || code === BROKE_OFF || code === NOT_WHOLE;
 
 /** What the engine finds wrong with the job; the answer before it stays, as one of before. */
 export const faults = signal<Fault[]>([]);

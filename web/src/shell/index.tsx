@@ -1,24 +1,28 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Answer } from "../answer";
 import {
-  blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, ofProgram, refused, revision, working,
+  blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, NOT_WHOLE, ofProgram, refused, revision, working,
 } from "../bench";
-import { ClashView } from "../clash";
-import { History } from "../history";
-import { Jobs } from "../jobs";
 import { outdated, renew } from "../offline";
-import { Papers } from "../papers";
 import { Place } from "../place";
-import { Prices } from "../prices";
 import { Questions } from "../questions";
-import { Readings } from "../readings";
-import { say } from "../words";
+import { say, type WordKey } from "../words";
 import { exampleTitle } from "./example";
 import { Head, Settings } from "./head";
-import { Keys } from "./keys";
-import { Pair } from "./pair";
+import { helpOpen } from "./keys";
+import { later } from "./later";
+import { RestNotice } from "./rest";
 import { place } from "./route";
 import { Spoken, Strip } from "./strip";
+
+const Readings = later(async () => (await import("../readings")).Readings);
+const Papers = later(async () => (await import("../papers")).Papers);
+const Prices = later(async () => (await import("../prices")).Prices);
+const History = later(async () => (await import("../history")).History);
+const Jobs = later(async () => (await import("../jobs")).Jobs);
+const ClashView = later(async () => (await import("../clash")).ClashView);
+const Pair = later(async () => (await import("./pair")).Pair);
+const Keys = later(async () => (await import("./help")).Keys, true);
 
 /** What a printed survey must say of itself: which state of which job, and when. */
 function OnPaper() {
@@ -41,11 +45,11 @@ function OnPaper() {
 /** The job that comes with the page is an example, and the way to one of one's own stands by it. */
 function Example() {
   if (job.value?.title !== exampleTitle) return null;
-  const begin = () => void newJob(blankJob(say("jobs.new_title"))).then(() => scrollTo(0, 0));
+  const begin = () => void newJob(blankJob(say("shell.new_job"))).then(() => scrollTo(0, 0));
   return (
     <p class="example">
       <span>{say("shell.example")}</span>{" "}
-      <button type="button" class="main" onClick={begin}>{say("jobs.begin")}</button>
+      <button type="button" class="main" onClick={begin}>{say("shell.begin")}</button>
     </p>
   );
 }
@@ -79,6 +83,10 @@ function Room() {
   }
 }
 
+const programWords: Record<string, WordKey> = {
+  [NOT_LOADED]: "shell.engine_missing", [NOT_WHOLE]: "shell.rest_needed",
+};
+
 /** What has to be said before anything else. */
 function Notices() {
   const program = faults.value.find(ofProgram);
@@ -101,9 +109,10 @@ function Notices() {
       )}
       {program && (
         <p class="notice" role="alert">
-          {say(program.code === NOT_LOADED ? "shell.engine_missing" : "shell.engine_broke")}
+          {say(programWords[program.code] ?? "shell.engine_broke")}
         </p>
       )}
+      <RestNotice />
       {outdated.value && (
         <p class="notice" role="alert">
           {say("shell.outdated")}{" "}
@@ -146,7 +155,7 @@ export function Shell() {
         <Settings />
         <Spoken />
       </footer>
-      <Keys />
+      {helpOpen.value && <Keys />}
     </>
   );
 }

@@ -22,22 +22,24 @@ const { openBrowser, openPage, root, servePageAlone, serveProgram } =
 /** Notes when a `first` goes to a worker, when its answer comes, and how long the engine took. */
 function watchWorkers() {
     globalThis.noted = {};
-    const asked = new WeakMap();
-    const post = Worker.prototype.postMessage;
-    Worker.prototype.postMessage = function send(message, ...more) {
-        if (message?.verb === "first") {
-            asked.set(this, message.id);
-            globalThis.noted.sent = performance.now();
-            if (!this.isWatched) {
-                this.isWatched = true;
-                this.addEventListener("message", ({ data }) => {
-                    if (data.id === asked.get(this)) note(data);
-                });
-            }
+    const OwnWorker = globalThis.Worker;
+    globalThis.Worker = class extends OwnWorker {
+        constructor(...how) {
+            super(...how);
+            this.addEventListener("message", ({ data }) => {  // before the page hears of it
+                if (data.id !== this.askedFirst) return;
+                Object.assign(globalThis.noted, { came: performance.now(), took: data.took });
+            });
         }
-        return post.call(this, message, ...more);
+
+        postMessage(message, ...more) {
+            if (message?.verb === "first") {
+                this.askedFirst = message.id;
+                globalThis.noted.sent = performance.now();
+            }
+            super.postMessage(message, ...more);
+        }
     };
-    const note = ({ took }) => Object.assign(globalThis.noted, { came: performance.now(), took });
 }
 
 /** One change after the other, each waited for until it is painted. */

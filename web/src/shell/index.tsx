@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { Answer } from "../answer";
 import {
   blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, NOT_WHOLE, ofProgram, refused, revision, working,
@@ -32,7 +32,8 @@ function OnPaper() {
     addEventListener("beforeprint", now);
     return () => removeEventListener("beforeprint", now);
   }, []);
-  const date = day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  const date = useMemo(() =>
+    day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" }), [day]);
   const state = say(revision.value > 0 ? "shell.paper_state" : "shell.paper_unsent", { number: revision.value });
   return (
     <p class="on-paper">

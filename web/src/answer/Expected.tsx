@@ -3,13 +3,14 @@
 import type { Scheme } from "../contract";
 import { say } from "../words";
 import { beside, figure } from "./figure";
+import { Fold } from "./Fold";
 import { RunChoice } from "./Bars";
 import { run, runAsked, runs } from "./look";
 import { numberAt, type BuildingScheme, type Circuit, type RunScheme, type Use } from "./shapes";
 import { Sign } from "./Sign";
 import { buildingWords } from "./speak";
 import { Live } from "./Was";
-import { Opens } from "./Working";
+import { Opens } from "./Opens";
 import { job } from "../bench";
 
 /** Figures shown, with the unit their name in the answer ends with. */
@@ -108,8 +109,8 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
   });
   return (
     <li>
-      <details>
-        <summary>
+      <Fold
+        summary={
           <span>
             <strong>
               {circuit.number} {circuit.name}
@@ -123,7 +124,8 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
                 })}`}
             </span>
           </span>
-        </summary>
+        }
+      >
         <ul class="figure-list">
           {figuresOf(circuit).map((f) => (
             <li key={f.name}>
@@ -139,7 +141,7 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
             </li>
           ))}
         </ul>
-      </details>
+      </Fold>
     </li>
   );
 }

@@ -1,20 +1,14 @@
 // The working of a figure, opened in place.
 
-import type { ComponentChildren } from "preact";
-import { useId, useState } from "preact/hooks";
 import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { figure, percent } from "./figure";
 import { useWork } from "./fetch";
+import type { Explained } from "./Opens";
 import { Sign } from "./Sign";
 import { faultWords } from "./speak";
+import "./words";
 import { ending, figuresPutIn, origin, pieces, type Working as Told } from "./working";
-
-export interface Explained {
-  figure: string;
-  keyOf?: string | null | undefined;
-  run?: string | undefined;
-}
 
 function Formula({ told, index }: { told: Told; index: number }) {
   const known = new Set(told.lines.map((l) => l.symbol));
@@ -92,37 +86,5 @@ export function Working({ figure: name, keyOf, run }: Explained) {
       </p>
       <Lines told={told} />
     </div>
-  );
-}
-
-interface OpensProps extends Explained {
-  class?: string;
-  /** What stands under the working: clause, basis, a remark. */
-  foot?: ComponentChildren;
-  children: ComponentChildren;
-}
-
-/** A figure that opens its working underneath when touched. */
-export function Opens({ children, class: name = "", foot, ...explained }: OpensProps) {
-  const [open, setOpen] = useState(false);
-  const id = useId();
-  return (
-    <>
-      <button
-        type="button"
-        class={`opens ${name}`}
-        aria-expanded={open}
-        aria-controls={id}
-        onClick={() => setOpen(!open)}
-      >
-        {children}
-      </button>
-      {open && (
-        <div id={id} class="opened">
-          {foot}
-          <Working {...explained} />
-        </div>
-      )}
-    </>
   );
 }

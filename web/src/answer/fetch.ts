@@ -1,9 +1,10 @@
 // What the engine is asked for when something is opened. What was there stays until the new comes.
 
 import { useEffect, useState } from "preact/hooks";
-import { first, job, jobId, ownPrices, rest } from "../bench";
+import { job, jobId, ownPrices, rest } from "../bench";
 import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
 import { Overtaken, RestAway, work } from "../engine";
+import { first } from "./told";
 
 export interface Asked<T> {
   answer: T | null;

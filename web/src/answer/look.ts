@@ -1,8 +1,9 @@
 // Which scheme and which run are looked at.
 
 import { computed, signal } from "@preact/signals";
-import { first, job } from "../bench";
+import { job } from "../bench";
 import { governed } from "./sentence";
+import { first } from "./told";
 
 const wanted = signal<string | null>(null);
 

@@ -42,8 +42,8 @@ export function isUnstated(finding: Finding): boolean {
 }
 
 /** How many rules could not be judged over all runs, for want of a circuit's length. */
-export function openRuleCount(findings: Finding[]): number {
-  const byRun = findingsByRun(findings, runs.value);
+export function openRuleCount(findings: Finding[], of = runs.value): number {
+  const byRun = findingsByRun(findings, of);
   return [...byRun].reduce((sum, [run, mine]) => {
     const kinds = lengthless(run).map(({ circuit }) => circuit.kind);
     return sum + sortBars(mine, kinds).open.length;

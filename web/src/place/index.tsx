@@ -8,10 +8,10 @@ import { nextStep } from "./next";
 import { Plan } from "./Plan";
 import "./place.css";
 import { rest } from "./hand";
-import { Section } from "./Section";
 import { chosenThing, hand, section, surveyed } from "./state";
 import { nameOf } from "./job";
 
+const Section = later(async () => (await import("./Section")).Section);
 const Facts = later(async () => (await import("./Facts")).Facts, true);
 
 /** To the first field of what is chosen or put down. */

@@ -8,3 +8,4 @@ import "../prices/words";
 import "../readings/words";
 import "../shell/words";
 import "./facts";
+import "../answer/words";

@@ -7,6 +7,7 @@ import fact from "./en/fact.json";
 import place from "./en/place.json";
 import questions from "./en/questions.json";
 import shell from "./en/shell.json";
+import type answerLater from "./en/answer.later.json";
 import type factLater from "./en/fact.later.json";
 import type placeLater from "./en/place.later.json";
 import type questionsLater from "./en/questions.later.json";
@@ -22,6 +23,7 @@ import type readings from "./en/readings.json";
 const begun = { answer, fact, place, questions, shell };
 
 interface Later {
+  answer: typeof answerLater;
   fact: typeof factLater;
   place: typeof placeLater;
   questions: typeof questionsLater;

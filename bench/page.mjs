@@ -106,25 +106,28 @@ try {
     await page.waitForFunction(() => globalThis.toft.levers.value, undefined, { timeout: 60_000 });
     await page.waitForTimeout(1000);
     const cold = await page.evaluate(measure, 5);
-    await page.evaluate(measure, 20);
-    const rows = await page.evaluate(measure, changes);
+    console.log(`after it came to rest: ${cold.map(({ all }) => all.toFixed(0)).join(", ")} ms`);
+    for (const [scene, place] of [["at the picture", "#page"], ["at the answer", "#answer"]]) {
+        await page.evaluate((at) => document.querySelector(at).scrollIntoView(), place);
+        await page.waitForTimeout(800);
+        await page.evaluate(measure, 20);
+        print(scene, await page.evaluate(measure, changes));
+    }
     if (values.trace) await traced(page, values.trace, () => page.evaluate(measure, 40));
-    print(rows, cold);
 } finally {
     await browser.close();
     await served.close();
 }
 
-function print(rows, cold) {
+function print(scene, rows) {
     const at = (name, share) => {
         const sorted = rows.map((row) => row[name]).sort((a, b) => a - b);
         return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))].toFixed(1);
     };
-    console.log(`${rows.length} changes, load ${loadavg()[0].toFixed(1)}, milliseconds`);
+    console.log(`${scene}: ${rows.length} changes, load ${loadavg()[0].toFixed(1)}, milliseconds`);
     console.log(["", "median", "p95", "most"].map((word) => word.padStart(9)).join(""));
     for (const name of Object.keys(rows[0])) {
         const figures = [name, at(name, 0.5), at(name, 0.95), at(name, 1)];
         console.log(figures.map((word) => word.padStart(9)).join(""));
     }
-    console.log(`the first changes after it came to rest: ${cold.map(({ all }) => all.toFixed(0)).join(", ")}`);
 }

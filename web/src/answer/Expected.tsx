@@ -11,7 +11,7 @@ import { Sign } from "./Sign";
 import { buildingWords } from "./speak";
 import { Live } from "./Was";
 import { Opens } from "./Opens";
-import { job } from "../bench";
+import { read } from "./read";
 
 /** Figures shown, with the unit their name in the answer ends with. */
 const shown = [
@@ -148,9 +148,7 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
 
 /** The building that the looked-at run feeds. */
 export function buildingOfRun(): string | undefined {
-  return (job.value?.runs as Array<{ id: string; to: string }> | undefined)?.find(
-    (r) => r.id === run.value,
-  )?.to;
+  return read.value.runs.find((r) => r.id === run.value)?.to;
 }
 
 export function Circuits({ scheme }: { scheme: Scheme }) {

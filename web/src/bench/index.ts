@@ -1,7 +1,7 @@
 // The bench as the rooms see it.
 export {
   ask, author, behind, BROKE_OFF, canRedo, canUndo, chosenKey, clash, faults, first, job, jobId,
-  levers, NOT_LOADED, NOT_WHOLE, ofProgram, ownPrices, refused, revision, revisionShown, said, sync, working, type Sync,
+  hasJob, levers, NOT_LOADED, NOT_WHOLE, ofProgram, ownPrices, refused, revision, revisionShown, said, sync, title, working, type Sync,
 } from "./state";
 export { change, get, redo, set, undo, type Pace } from "./change";
 export { choose } from "./answer";

@@ -1,13 +1,15 @@
 // What is on the bench: one job, what is known of it, and how it is kept. Signals only; what
 // changes them stands beside (change.ts, answer.ts, keep.ts).
 
-import { signal } from "@preact/signals";
+import { computed, signal } from "@preact/signals";
 import type { Ask, ClashProblem, Fault, First, Job, Levers, Problem } from "../contract";
 
 /** "offline": kept on this device; "unkept": neither server nor device holds it. */
 export type Sync = "saved" | "saving" | "offline" | "clash" | "unkept";
 
 export const job = signal<Job | null>(null);
+export const title = computed(() => job.value?.title ?? "");
+export const hasJob = computed(() => job.value !== null);
 export const jobId = signal<string | null>(null);
 /** Revision that the keeper acknowledged last; 0 before the first. */
 export const revision = signal(0);

@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { Answer } from "../answer";
 import {
-  blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, NOT_WHOLE, ofProgram, refused, revision, working,
+  blankJob, clash, faults, hasJob, mustPair, newJob, NOT_LOADED, NOT_WHOLE, ofProgram, refused, revision,
+  title, working,
 } from "../bench";
 import { outdated, renew } from "../offline";
 import { Place } from "../place";
@@ -37,7 +38,7 @@ function OnPaper() {
   const state = say(revision.value > 0 ? "shell.paper_state" : "shell.paper_unsent", { number: revision.value });
   return (
     <p class="on-paper">
-      {say("shell.on_paper", { title: job.value?.title || say("shell.job_title_missing"), date, state })}
+      {say("shell.on_paper", { title: title.value || say("shell.job_title_missing"), date, state })}
       {faults.value.length > 0 && ` ${say("shell.paper_faulty")}`}
     </p>
   );
@@ -45,7 +46,7 @@ function OnPaper() {
 
 /** The job that comes with the page is an example, and the way to one of one's own stands by it. */
 function Example() {
-  if (job.value?.title !== exampleTitle) return null;
+  if (title.value !== exampleTitle) return null;
   const begin = () => void newJob(blankJob(say("shell.new_job"))).then(() => scrollTo(0, 0));
   return (
     <p class="example">
@@ -58,7 +59,7 @@ function Example() {
 function Survey() {
   return (
     <div class="survey">
-      <h1 class="unseen">{job.value?.title || say("shell.survey")}</h1>
+      <h1 class="unseen">{title.value || say("shell.survey")}</h1>
       <OnPaper />
       <Example />
       <div class="survey-place"><Place /></div>
@@ -73,7 +74,7 @@ function Room() {
   const name = place.value;
   if (name === "pair") return <Pair />;
   if (name === "jobs") return <Jobs />;
-  if (!job.value) return <p class="sheet" role="status">{say("shell.loading")}</p>;
+  if (!hasJob.value) return <p class="sheet" role="status">{say("shell.loading")}</p>;
   switch (name) {
     case "readings": return <Readings />;
     case "papers": return <Papers />;
@@ -128,8 +129,7 @@ function Notices() {
 function useArrival(): void {
   const before = useRef(place.value);
   useEffect(() => {
-    const title = job.value?.title;
-    document.title = [say(`shell.${place.value}`), title, say("shell.program")]
+    document.title = [say(`shell.${place.value}`), title.value, say("shell.program")]
       .filter(Boolean).join(" – ");
     if (before.current === place.value) return;
     before.current = place.value;

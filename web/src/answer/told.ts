@@ -10,20 +10,30 @@ export const first = signal<First | null>(null);
 /** False while the answer's room is known to be off the screen. */
 export const inSight = signal(true);
 
-let shown = { of: jobId.peek(), sound: true };
+interface Came { answer: First | null; of: string | null; sound: boolean }
+
+let came: Came = { answer: null, of: null, sound: true };
+let shown = came;
 let waiting = false;
 
 effect(() => {
   const answer = newest.value;
-  const now = { of: jobId.value, sound: faults.value.length === 0 };
-  const same = now.of === shown.of && now.sound && shown.sound;
-  shown = now;
+  const id = jobId.value;
+  const of = answer === came.answer ? came.of : id;
+  const sound = faults.value.length === 0;
+  const steady = sound && came.sound && of === shown.of;
+  came = { answer, of, sound };
   untracked(() => {
-    if (same && answer && first.peek() && !inSight.peek()) return afterPaint();
-    waiting = false;
-    first.value = answer;
+    if (steady && answer && shown.answer && !inSight.peek()) afterPaint();
+    else show();
   });
 });
+
+function show(): void {
+  waiting = false;
+  shown = came;
+  first.value = came.answer;
+}
 
 const LONGEST_MS = 100;  // a page in the background paints nothing
 
@@ -32,9 +42,7 @@ function afterPaint(): void {
   waiting = true;
   const go = () => {
     clearTimeout(late);
-    if (!waiting) return;
-    waiting = false;
-    first.value = newest.peek();
+    if (waiting) show();
   };
   const late = setTimeout(go, LONGEST_MS);
   requestAnimationFrame(() => setTimeout(go));

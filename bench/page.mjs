@@ -1,7 +1,7 @@
 // How long from a changed fact to the painted answer, in Chromium, and where the time goes.
 //   node bench/page.mjs [--changes N] [--trace FILE] [FOLDER | PROGRAM]
-// FOLDER holds a built page (web/dist), PROGRAM is toft itself, which then serves. Run by hand, on a
-// machine that does nothing else: it judges nothing. bench/README.md says what the columns are.
+// FOLDER holds a built page (web/dist), PROGRAM is toft itself, which then serves. Run by hand, on
+// a machine that does nothing else: it judges nothing. bench/README.md says what the columns are.
 
 import { statSync, writeFileSync } from "node:fs";
 import { loadavg } from "node:os";

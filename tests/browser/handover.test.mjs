@@ -19,6 +19,8 @@ after(async () => {
 const whole = "**/toft.wasm";
 const restIs = (page, word) =>
     page.waitForFunction((rest) => globalThis.toft.rest.value === rest, word, { timeout: 60_000 });
+const leversCome = (page) =>
+    page.waitForFunction(() => globalThis.toft.levers.value, undefined, { timeout: 60_000 });
 const changeLength = (page, metres) => page.evaluate(async (length) => {
     const bench = globalThis.toft;
     const before = bench.first.value;
@@ -27,7 +29,7 @@ const changeLength = (page, metres) => page.evaluate(async (length) => {
     return bench.first.value.schemes[0].price.total;
 }, metres);
 
-test("the small module answers first; the whole one takes over and the small one is let go", async () => {
+test("the small module answers first; then the whole one takes over from it", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
     const asked = [];
     context.on("request", (request) => {
@@ -42,16 +44,17 @@ test("the small module answers first; the whole one takes over and the small one
     });
     const page = await openPage(browser, alone.url, { context });
     assert.match(await sentence(page), /^Feed it with 3-core 10 mm² armoured cable/);
-    await page.waitForFunction(() => globalThis.toft.levers.value, undefined, { timeout: 60_000 });
+    await leversCome(page);
     assert.deepEqual(asked, ["toft-first.wasm", "toft.wasm"]);
     assert.deepEqual(before, [true], "the answer was there before more was fetched");
-    assert.equal(page.workers().length, 2, "one for what follows a touch, one for what takes seconds");
+    assert.equal(page.workers().length, 2, "one for what follows a touch, one for what takes long");
     assert.ok(await changeLength(page, 60) > 0);
     assert.deepEqual(page.wrong, []);
 });
 
 for (const [size, theme] of [["phone", "light"], ["desk", "dark"]]) {
-    test(`without the whole module changes are answered, and the page says what waits: ${size}`, async () => {
+    const title = `without the whole module changes are answered, and what waits is told: ${size}`;
+    test(title, async () => {
         const context = await browser.newContext({
             serviceWorkers: "block", colorScheme: theme,
             viewport: size === "phone" ? { width: 360, height: 740 } : { width: 1280, height: 800 },
@@ -65,8 +68,7 @@ for (const [size, theme] of [["phone", "light"], ["desk", "dark"]]) {
         await picture(page, `rest-away-${size}-${theme}`);
         assert.deepEqual(await axe(page), []);
         await page.goto(`${alone.url}#/papers`);
-        await page.locator("button").filter({ hasText: "Look" }).first()
-            .click();
+        await page.locator("button").filter({ hasText: "Look" }).first().click();
         await page.locator(".preview", { hasText: "Not there yet" }).waitFor();
         await picture(page, `rest-away-papers-${size}-${theme}`);
         await context.unroute(whole);
@@ -74,7 +76,7 @@ for (const [size, theme] of [["phone", "light"], ["desk", "dark"]]) {
         await page.waitForSelector("img.page-sheet", { timeout: 60_000 });
         assert.equal(await page.locator(".notices .notice").count(), 0);
         await page.goto(`${alone.url}#/survey`);
-        await page.waitForFunction(() => globalThis.toft.levers.value, undefined, { timeout: 60_000 });
+        await leversCome(page);
         assert.deepEqual(page.wrong, []);
     });
 }
@@ -114,7 +116,7 @@ test("where only the small module does not come, the whole one answers", async (
     assert.match(await sentence(page), /^Feed it with 3-core 10 mm² armoured cable/);
 });
 
-test("once both are kept, the page opens, answers and lays out papers without a network", async () => {
+test("once both are kept it opens, answers and lays out papers without a network", async () => {
     const page = await openPage(browser, alone.url);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.context().setOffline(true);
@@ -123,8 +125,9 @@ test("once both are kept, the page opens, answers and lays out papers without a 
     await restIs(page, "here");
     for (const place of ["readings", "prices", "history", "jobs", "papers"]) {
         await page.goto(`${alone.url}#/${place}`);
-        await page.waitForSelector("h1");
-        assert.doesNotMatch(await page.textContent("main"), /\b[a-z]+\.[a-z]+_[a-z_]+\b|could not be/);
+        await page.waitForSelector(".sheet h1");
+        const shown = await page.textContent("main");
+        assert.doesNotMatch(shown, /\b[a-z]+\.[a-z]+_[a-z_]+\b|could not be/, "words are missing");
     }
     await page.locator("button").filter({ hasText: "Look" }).first().click();
     await page.waitForSelector("img.page-sheet", { timeout: 60_000 });

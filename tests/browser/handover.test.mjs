@@ -125,7 +125,7 @@ test("once both are kept it opens, answers and lays out papers without a network
     await restIs(page, "here");
     for (const place of ["readings", "prices", "history", "jobs", "papers"]) {
         await page.goto(`${alone.url}#/${place}`);
-        await page.waitForSelector(".sheet h1");
+        await page.waitForSelector("main h1:not(.unseen)");
         const shown = await page.textContent("main");
         assert.doesNotMatch(shown, /\b[a-z]+\.[a-z]+_[a-z_]+\b|could not be/, "words are missing");
     }

@@ -7,7 +7,7 @@ import {
 import { outdated, renew } from "../offline";
 import { Place } from "../place";
 import { Questions } from "../questions";
-import { say, type WordKey } from "../words";
+import { say } from "../words";
 import { exampleTitle } from "./example";
 import { Head, Settings } from "./head";
 import { helpOpen } from "./keys";
@@ -85,13 +85,9 @@ function Room() {
   }
 }
 
-const programWords: Record<string, WordKey> = {
-  [NOT_LOADED]: "shell.engine_missing", [NOT_WHOLE]: "shell.rest_needed",
-};
-
 /** What has to be said before anything else. */
 function Notices() {
-  const program = faults.value.find(ofProgram);
+  const program = faults.value.find((fault) => ofProgram(fault) && fault.code !== NOT_WHOLE);
   return (
     <div class="notices">
       {clash.value && place.value !== "clash" && (
@@ -111,7 +107,7 @@ function Notices() {
       )}
       {program && (
         <p class="notice" role="alert">
-          {say(programWords[program.code] ?? "shell.engine_broke")}
+          {say(program.code === NOT_LOADED ? "shell.engine_missing" : "shell.engine_broke")}
         </p>
       )}
       <RestNotice />

@@ -34,7 +34,7 @@ set_source_files_properties(${slim_source} PROPERTIES
 # The rooms that the first answer is worked out in, compiled once more, for size. What they call of
 # the others stands in src/wasm/elsewhere.cpp.
 set(first_rooms base tables network cable device earth shock site demand circuit study earthing walk
-  finding finals existing rules price guard special loss search answer codec)
+  finding finals existing rules price guard special loss search worked answer codec)
 set(first_sources ${slim_source} cmake/fmt_library.cpp src/field/electrode_shape.cpp)
 foreach(verb IN ITEMS about body bench check first first_verbs request told)
   list(APPEND first_sources src/request/${verb}.cpp)

@@ -39,9 +39,11 @@ export default defineConfig(({ mode }) => {
     test: {
       projects: [
         { extends: true as const, test: {
-          name: "plain", environment: "node", include: ["src/**/*.test.ts"] } },
+          name: "plain", environment: "node", include: ["src/**/*.test.ts"],
+          setupFiles: ["src/words/all.ts"] } },
         { extends: true as const, test: {
-          name: "drawn", environment: "happy-dom", include: ["src/**/*.test.tsx"] } },
+          name: "drawn", environment: "happy-dom", include: ["src/**/*.test.tsx"],
+          setupFiles: ["src/words/all.ts"] } },
       ],
     },
   };

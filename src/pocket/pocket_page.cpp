@@ -64,7 +64,7 @@ std::string pocket_page(const server::PageFiles& files, std::string_view job) {
     out += fmt::format(
         "<script type=\"application/json\" id=\"toft-job\">{{\"id\":\"{}\",\"job\":{}}}</script>\n",
         id_of(job), in_script(job));
-    out += engine + module_inside(files, "toft-papers.wasm");
+    out += engine;
     out += page.substr(place + mark.size());
     return out;
 }

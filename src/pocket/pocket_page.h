@@ -12,8 +12,8 @@ namespace toft::pocket {
 /// job: in the shape of a UUID, the same for the same text.
 std::string id_of(std::string_view job);
 
-/// The page's single file with the job (JSON) and the engine's modules at its mark. Empty where
-/// `files` have no such page or no engine.
+/// The page's single file with the job (JSON) and the engine's whole module at its mark. Empty
+/// where `files` have no such page or no engine.
 std::string pocket_page(const server::PageFiles& files, std::string_view job);
 
 }  // namespace toft::pocket

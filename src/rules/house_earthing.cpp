@@ -1,7 +1,7 @@
 #include "rules/house_earthing.h"
 
-#include "finding/judge.h"
 #include "earthing/main_bonding.h"
+#include "finding/judge.h"
 
 namespace toft::rules {
 

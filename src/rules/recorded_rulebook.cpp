@@ -3,7 +3,7 @@
 namespace toft::rules {
 
 template <>
-const std::array<RuleAt<Recording>, rule_count>& rulebook_at() {
+const std::array<RuleAt<Recording>, rule_count>& rulebook_at<Recording>() {
     return all_rules<Recording>;
 }
 

@@ -5,7 +5,7 @@
 namespace toft::rules {
 
 template <>
-const std::array<Rule, rule_count>& rulebook_at() {
+const std::array<Rule, rule_count>& rulebook_at<Silent>() {
     return all_rules<Silent>;
 }
 

@@ -23,6 +23,10 @@ static_assert(rule_count <= most_rules);
 /// All rules at that depth, always in the same order.
 template <class L>
 const std::array<RuleAt<L>, rule_count>& rulebook_at();
+template <>
+const std::array<RuleAt<Silent>, rule_count>& rulebook_at();
+template <>
+const std::array<RuleAt<Recording>, rule_count>& rulebook_at();
 
 /// … without working.
 const std::array<Rule, rule_count>& rulebook();

@@ -33,7 +33,7 @@ const auto verbs = request::first_verbs;
 const auto tables_read = tables::load_for_answers;
 #endif
 
-std::string worked(std::string_view verb, std::string_view body) {
+std::string answered(std::string_view verb, std::string_view body) {
     static Outcome<request::Bench> bench = request::Bench::load(tables_read);
     if (!bench) return codec::write_faults(bench.error());
     return request::answer(verbs(), *bench, verb, body);
@@ -52,7 +52,7 @@ extern "C" {
 TOFT_EXPORT const char* toft_work(const char* verb, int verb_length, const char* body,
                                   int body_length) {
     try {
-        result() = worked(text_at(verb, verb_length), text_at(body, body_length));
+        result() = answered(text_at(verb, verb_length), text_at(body, body_length));
     } catch (...) {
         result() = R"({"format":"toft-faults/1","faults":[{"code":"program","pointer":"",)"
                    R"("says":"the program failed","nearest":null,"allowed":[]}]})";

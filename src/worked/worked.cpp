@@ -107,11 +107,11 @@ void Worked<L>::figures_of_run() {
 template <class L>
 void Worked<L>::figures_of_faults() {
     const auto& f = figures_;
-    const auto range = [this](const char* name, const char* title, const auto& smallest,
+    const auto range = [&](const char* name, const char* title, const auto& smallest,
                               const auto& largest) {
         const std::string base = std::string("fault_currents_a.") + name;
-        figure(base + ".smallest", title, smallest, 1, "A");
-        figure(base + ".largest", title, largest, 1, "A");
+        this->figure(base + ".smallest", title, smallest, 1, "A");
+        this->figure(base + ".largest", title, largest, 1, "A");
     };
     range("near.line_neutral", "line-neutral fault, near end", f.ln_near_least, f.ln_near);
     range("near.line_earth", "earth fault, near end", f.le_near_least, f.le_near);

@@ -14,11 +14,19 @@ namespace {
 
 using codec::Json;
 
-/// What the one may leave out.
+/// Takes out what the one may leave out: lengths by rule, and words for how well figures are known.
+void leave_out(Json& json) {
+    if (json.is_object()) {
+        json.erase("longest_m");
+        if (json.contains("verdict") && json.contains("basis")) json.erase("basis");
+    }
+    if (!json.is_structured()) return;
+    for (Json& part : json) leave_out(part);
+}
+
 Json shared(const SchemeAnswer& scheme) {
     Json json = codec::scheme_json(scheme);
-    json["run"]["figures"].erase("longest_m");
-    for (Json& finding : json["findings"]) finding.erase("basis");
+    leave_out(json);
     return json;
 }
 

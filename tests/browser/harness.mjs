@@ -150,11 +150,14 @@ export async function openPage(browser, url, { size = "phone", theme = "light", 
     return page;
 }
 
-/** Waits until an answer (or what is at fault) is there and nothing is being worked out. */
+/** Waits until an answer (or what is at fault) is there, what stands below it too. */
 export async function answered(page) {
     await page.waitForFunction(() => {
         const bench = globalThis.toft;
-        return bench?.job.value && (bench.first.value || bench.faults.value.length > 0);
+        if (!bench?.job.value) return false;
+        if (bench.faults.value.length > 0) return true;
+        const lower = document.querySelector(".levers") || !document.querySelector(".survey");
+        return bench.first.value && lower;
     }, undefined, { timeout: 60_000 });
 }
 

@@ -108,8 +108,11 @@ RC_GTEST_PROP(Setting, LaidAnewIsAsIfPreparedAtThoseLengths, ()) {
         RC_ASSERT(laid.legs[i].stretch == fresh.legs[i].stretch);
         RC_ASSERT(laid.legs[i].surroundings == fresh.legs[i].surroundings);
     }
-    const auto scheme =
+    RC_PRE(fresh.phases == 1);
+    auto scheme =
         support::scheme(support::cable(3, 10), Protective::core_and_armour, support::fuse(32));
+    scheme.stretches = fresh.stretches.size();
+    scheme.stretch.fill(scheme.first());
     Silent silent;
     Figures<Silent> a;
     Figures<Silent> b;

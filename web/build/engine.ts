@@ -4,7 +4,7 @@
 import { existsSync } from "node:fs";
 import type { Plugin } from "vite";
 
-export const modules = ["toft.wasm", "toft-papers.wasm"];
+export const modules = ["toft-first.wasm", "toft.wasm"];
 
 export function engine(): Plugin {
   return {

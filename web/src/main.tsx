@@ -1,9 +1,10 @@
 import { render } from "preact";
 import * as bench from "./bench";
-import { begin } from "./bench/begin";
+import { begin, whenAnswered } from "./bench/begin";
 import { Shell } from "./shell";
 import { keepPage } from "./offline";
 import { keepBook } from "./prices/book";
+import { fetchParts } from "./shell/later";
 import { followKeys } from "./shell/keys";
 import { followHash } from "./shell/route";
 import { followTheme } from "./shell/settings";
@@ -17,6 +18,7 @@ followHash();
 followKeys();
 render(<Shell />, document.getElementById("page")!);
 void begin().then(keepBook).then(keepPage);
+whenAnswered(() => void fetchParts());
 
 // For the console and the browser tests: what the rooms have, no more.
 Object.assign(globalThis, { toft: bench });

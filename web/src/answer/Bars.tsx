@@ -15,7 +15,7 @@ import { Sign } from "./Sign";
 import { ruleSymbol, ruleWords, runWords, sayOr } from "./speak";
 import { Live } from "./Was";
 import { useWas } from "./was";
-import { Opens } from "./Working";
+import { Opens } from "./Opens";
 
 /** Of an answer that a fault has overtaken no verdict is known to hold. */
 const verdictNow = ({ verdict }: Finding): string =>

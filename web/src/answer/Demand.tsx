@@ -1,13 +1,13 @@
 // What the buildings draw, and what the house's intake has left.
 
-import { first } from "../bench";
 import { say } from "../words";
 import { figure } from "./figure";
 import { runAsked, runs } from "./look";
 import { numberAt, type Demand as Told } from "./shapes";
 import { buildingWords } from "./speak";
+import { first } from "./told";
 import { Live } from "./Was";
-import { Opens } from "./Working";
+import { Opens } from "./Opens";
 
 const scenarios = ["today", "likely", "everything"] as const;
 

@@ -1,6 +1,7 @@
 // How each building should be earthed, argued step by step.
 
 import { useState } from "preact/hooks";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { useWork } from "./fetch";
 import type { Choice, Step, Walk } from "./shapes";
@@ -71,7 +72,7 @@ function Walks() {
   const asked = useWork("why", {});
   if (asked.failed) return <p>{say("answer.unexplained", { why: faultWords(asked.failed) })}</p>;
   const walks = (asked.answer as { walks?: Walk[] } | null)?.walks;
-  if (!walks) return <p class="quiet">{say("answer.waiting")}</p>;
+  if (!walks) return <p class="quiet">{awaited("answer.waiting")}</p>;
   return (
     <div aria-busy={asked.waiting}>
       {walks.map((w) => (

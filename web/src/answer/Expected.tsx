@@ -3,14 +3,15 @@
 import type { Scheme } from "../contract";
 import { say } from "../words";
 import { beside, figure } from "./figure";
+import { Fold } from "./Fold";
 import { RunChoice } from "./Bars";
 import { run, runAsked, runs } from "./look";
 import { numberAt, type BuildingScheme, type Circuit, type RunScheme, type Use } from "./shapes";
 import { Sign } from "./Sign";
 import { buildingWords } from "./speak";
 import { Live } from "./Was";
-import { Opens } from "./Working";
-import { job } from "../bench";
+import { Opens } from "./Opens";
+import { read } from "./read";
 
 /** Figures shown, with the unit their name in the answer ends with. */
 const shown = [
@@ -108,8 +109,8 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
   });
   return (
     <li>
-      <details>
-        <summary>
+      <Fold
+        summary={
           <span>
             <strong>
               {circuit.number} {circuit.name}
@@ -123,7 +124,8 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
                 })}`}
             </span>
           </span>
-        </summary>
+        }
+      >
         <ul class="figure-list">
           {figuresOf(circuit).map((f) => (
             <li key={f.name}>
@@ -139,16 +141,14 @@ function CircuitRow({ circuit, scheme }: { circuit: Circuit; scheme: Scheme }) {
             </li>
           ))}
         </ul>
-      </details>
+      </Fold>
     </li>
   );
 }
 
 /** The building that the looked-at run feeds. */
 export function buildingOfRun(): string | undefined {
-  return (job.value?.runs as Array<{ id: string; to: string }> | undefined)?.find(
-    (r) => r.id === run.value,
-  )?.to;
+  return read.value.runs.find((r) => r.id === run.value)?.to;
 }
 
 export function Circuits({ scheme }: { scheme: Scheme }) {

@@ -1,14 +1,17 @@
 // What fell and why; what one change would bring.
 
 import { useId, useState } from "preact/hooks";
-import { behind, first, levers } from "../bench";
+import { behind, levers } from "../bench";
 import type { Dropped, Lever } from "../contract";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { count, money, percent } from "./figure";
+import { Fold } from "./Fold";
 import { priceOf } from "./Headline";
 import { runAsked } from "./look";
 import type { Nearest } from "./shapes";
 import { keyWords, ruleWords, schemeWords } from "./speak";
+import { first } from "./told";
 import { Working } from "./Working";
 
 function NearestMiss({ rule, nearest }: { rule: string; nearest: Nearest }) {
@@ -65,12 +68,9 @@ export function Fell() {
     </ul>
   );
   return answer.chosen ? (
-    <details class="part">
-      <summary>
-        <h3>{say("answer.fell")}</h3>
-      </summary>
+    <Fold class="part" summary={<h3>{say("answer.fell")}</h3>}>
       {list}
-    </details>
+    </Fold>
   ) : (
     <section class="part" aria-labelledby="fell-title">
       <h3 id="fell-title">{say("answer.fell")}</h3>
@@ -106,7 +106,7 @@ export function Levers() {
   return (
     <section class="levers" aria-labelledby="levers-title" aria-busy={behind.value}>
       <h3 id="levers-title">{say("answer.levers")}</h3>
-      {!told && <p class="quiet">{say("answer.levers_waiting")}</p>}
+      {!told && <p class="quiet">{awaited("answer.levers_waiting")}</p>}
       {told && behind.value && <p class="quiet">{say("answer.behind")}</p>}
       {told?.levers.length === 0 && (
         <p class="quiet">

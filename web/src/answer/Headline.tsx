@@ -1,9 +1,10 @@
 // What to do, as a sentence; what it hangs on; what it costs.
 
-import { ask, choose, faults, first } from "../bench";
+import { ask, choose, faults } from "../bench";
 import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count, figure, headroomShare, money, unbroken } from "./figure";
+import { Fold } from "./Fold";
 import { isIdle } from "./bars";
 import { astray, runs } from "./look";
 import { openRuleCount } from "./open";
@@ -11,6 +12,7 @@ import { Shape } from "./Mark";
 import { governed, tasks } from "./sentence";
 import type { OverYears, Price } from "./shapes";
 import { factWords, ruleWords, runWords } from "./speak";
+import { first } from "./told";
 import { Live } from "./Was";
 
 /** Headroom in words. */
@@ -167,8 +169,7 @@ function PriceParts({ scheme }: { scheme: Scheme }) {
   const parts = Object.entries(price.parts ?? {}).filter(([, sum]) => sum !== 0);
   const years = scheme["over_years"] as OverYears | undefined;
   return (
-    <details class="price-parts">
-      <summary>{say("answer.price_opens")}</summary>
+    <Fold class="price-parts" summary={say("answer.price_opens")}>
       <table class="sums">
         <tbody>
           {parts.map(([part, sum]) => row(say(`answer.part ${part}` as "answer.part run"), sum))}
@@ -179,7 +180,7 @@ function PriceParts({ scheme }: { scheme: Scheme }) {
       </table>
       <p class="quiet">{say("answer.price_book", { book: price.basis })}</p>
       {years && <Lost years={years} currency={price.currency} />}
-    </details>
+    </Fold>
   );
 }
 

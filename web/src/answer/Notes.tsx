@@ -1,10 +1,12 @@
 // What must be said with the scheme: what is done first, whom to tell, cautions; and what the
 // answer takes for granted and rests on.
 
-import { ask, first } from "../bench";
+import { ask } from "../bench";
 import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count } from "./figure";
+import { Fold } from "./Fold";
+import { first } from "./told";
 
 function Listed({ title, items }: { title: string; items: string[] }) {
   if (items.length === 0) return null;
@@ -69,28 +71,22 @@ export function Grounds() {
   const open = [...(ask.value?.find_out ?? []), ...(ask.value?.leave ?? [])];
   return (
     <section class="grounds">
-      <details class="part" id="answer-assumed">
-        <summary>
-          <h3>{say("answer.assumed")}</h3>
-        </summary>
+      <Fold class="part" id="answer-assumed" summary={<h3>{say("answer.assumed")}</h3>}>
         {answer.assumed.length === 0 && <p>{say("answer.assumed_none")}</p>}
         <ul class="plain-list">
           {answer.assumed.map((a) => (
             <li key={a}>{a}</li>
           ))}
         </ul>
-      </details>
+      </Fold>
       {open.length > 0 && (
-        <details class="part">
-          <summary>
-            <h3>{say("answer.open_facts")}</h3>
-          </summary>
+        <Fold class="part" summary={<h3>{say("answer.open_facts")}</h3>}>
           <ul class="plain-list">
             {open.map((f) => (
               <OpenFact key={f.fact} fact={f} />
             ))}
           </ul>
-        </details>
+        </Fold>
       )}
       <Sources />
     </section>
@@ -108,10 +104,7 @@ function Sources() {
   const sources = (answer as unknown as { sources?: Source[] }).sources ?? [];
   const search = answer.search;
   return (
-    <details class="part">
-      <summary>
-        <h3>{say("answer.sources")}</h3>
-      </summary>
+    <Fold class="part" summary={<h3>{say("answer.sources")}</h3>}>
       {answer.rulebook && (
         <p>
           {say("answer.edition", {
@@ -134,6 +127,6 @@ function Sources() {
           </li>
         ))}
       </ul>
-    </details>
+    </Fold>
   );
 }

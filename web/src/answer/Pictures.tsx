@@ -1,6 +1,7 @@
 // The engine's pictures of the scheme: single-line diagram, board, conductors, curves.
 
 import { useEffect, useRef, useState } from "preact/hooks";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { useWork } from "./fetch";
 import { lookedKey, runAsked } from "./look";
@@ -23,7 +24,7 @@ function Drawn({ name, width }: { name: Name; width: number }) {
   if (asked.failed) {
     return <p class="quiet">{say("answer.picture_failed", { why: faultWords(asked.failed) })}</p>;
   }
-  if (!asked.answer) return <p class="quiet">{say("answer.picture_waiting")}</p>;
+  if (!asked.answer) return <p class="quiet">{awaited("answer.picture_waiting")}</p>;
   return (
     <Sheet
       class={inLine.includes(name) ? "is-line" : ""}

@@ -1,14 +1,16 @@
 // What else would do: price against headroom, and the same as a list.
 
 import { useEffect, useRef, useState } from "preact/hooks";
-import { choose, first } from "../bench";
+import { choose } from "../bench";
 import type { SchemeLine } from "../contract";
 import { say } from "../words";
 import { digits, money } from "./figure";
+import { Fold } from "./Fold";
 import { priceOf, roomOf } from "./Headline";
 import { lookedKey, recommendedKey } from "./look";
 import { layoutPlot, nearest, touched, type Layout, type Mark } from "./plot";
 import { sayOr, schemeWords } from "./speak";
+import { first } from "./told";
 
 /** How a scheme earths, where it does so everywhere alike. */
 export function earthingOf(scheme: SchemeLine): string {
@@ -244,8 +246,7 @@ export function Others() {
       </p>
       {schemes.length > 1 && <Picture schemes={schemes} />}
       {schemes.length > 1 && <Key schemes={schemes} />}
-      <details class="scheme-list" open={schemes.length <= 4}>
-        <summary>{say("answer.list_of")}</summary>
+      <Fold class="scheme-list" open={schemes.length <= 4} summary={say("answer.list_of")}>
         <p class="scheme-head" aria-hidden="true">
           <span>{say("answer.col_rank")}</span>
           <span>{say("answer.col_price")}</span>
@@ -257,7 +258,7 @@ export function Others() {
             <SchemeRow key={s.key} scheme={s} />
           ))}
         </ol>
-      </details>
+      </Fold>
     </section>
   );
 }

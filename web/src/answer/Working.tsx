@@ -1,19 +1,14 @@
 // The working of a figure, opened in place.
 
-import type { ComponentChildren } from "preact";
-import { useId, useState } from "preact/hooks";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { figure, percent } from "./figure";
 import { useWork } from "./fetch";
+import type { Explained } from "./Opens";
 import { Sign } from "./Sign";
 import { faultWords } from "./speak";
+import "./words";
 import { ending, figuresPutIn, origin, pieces, type Working as Told } from "./working";
-
-export interface Explained {
-  figure: string;
-  keyOf?: string | null | undefined;
-  run?: string | undefined;
-}
 
 function Formula({ told, index }: { told: Told; index: number }) {
   const known = new Set(told.lines.map((l) => l.symbol));
@@ -81,7 +76,7 @@ export function Working({ figure: name, keyOf, run }: Explained) {
     return <p class="quiet">{say("answer.unexplained", { why: faultWords(asked.failed) })}</p>;
   }
   const told = asked.answer as unknown as Told | null;
-  if (!told) return <p class="quiet">{say("answer.explaining")}</p>;
+  if (!told) return <p class="quiet">{awaited("answer.explaining")}</p>;
   const share = told.value !== null && told.unit === "of the limit";
   return (
     <div class="working" aria-busy={asked.waiting}>
@@ -91,37 +86,5 @@ export function Working({ figure: name, keyOf, run }: Explained) {
       </p>
       <Lines told={told} />
     </div>
-  );
-}
-
-interface OpensProps extends Explained {
-  class?: string;
-  /** What stands under the working: clause, basis, a remark. */
-  foot?: ComponentChildren;
-  children: ComponentChildren;
-}
-
-/** A figure that opens its working underneath when touched. */
-export function Opens({ children, class: name = "", foot, ...explained }: OpensProps) {
-  const [open, setOpen] = useState(false);
-  const id = useId();
-  return (
-    <>
-      <button
-        type="button"
-        class={`opens ${name}`}
-        aria-expanded={open}
-        aria-controls={id}
-        onClick={() => setOpen(!open)}
-      >
-        {children}
-      </button>
-      {open && (
-        <div id={id} class="opened">
-          {foot}
-          <Working {...explained} />
-        </div>
-      )}
-    </>
   );
 }

@@ -1,11 +1,12 @@
 // @vitest-environment happy-dom
 import { render } from "preact";
-import { afterEach, beforeEach, expect, it, vi } from "vitest";
+import { afterEach, beforeAll, beforeEach, expect, it, vi } from "vitest";
 import caravan from "../../../examples/caravan-no-scheme.answer.json";
 import demo from "../../../examples/demo.answer.json";
 import demoJob from "../../../examples/demo.json";
 import { faults, first, job, jobId } from "../bench";
 import type { First, Job } from "../contract";
+import { fetchParts } from "../shell/later";
 import { Answer } from ".";
 import { faultSays } from "./speak";
 
@@ -31,6 +32,8 @@ function quick(stored: { answer: unknown }): First {
     schemes: whole.schemes.map((s) => ({ ...s!, earthing: "supply earth" })),
   } as First;
 }
+
+beforeAll(fetchParts);
 
 let place: HTMLElement;
 beforeEach(() => {

@@ -4,16 +4,18 @@ import { expect, it, vi } from "vitest";
 import type { First, Job } from "../contract";
 
 const asked: Array<{ done: (answer: unknown) => void; failed: (error: Error) => void }> = [];
+const { RestAway } = vi.hoisted(() => ({ RestAway: class extends Error {} }));
 vi.mock("../engine", () => ({
   work: () => new Promise((done, failed) => asked.push({ done, failed })),
   workFirst: () => new Promise(() => {}),
   clearSlow: () => {},
   EngineFaults: class extends Error {},
   NotLoaded: class extends Error {},
+  RestAway,
   Overtaken: class extends Error {},
 }));
 
-const { first, job, jobId } = await import("../bench");
+const { first, job, jobId, rest } = await import("../bench");
 const { useWork } = await import("./fetch");
 
 function Readings() {
@@ -41,4 +43,24 @@ it("never shows under one job what another was answered", async () => {
   await settled();
   expect(place.textContent).not.toContain('"of":"a"');
   expect(place.textContent).toContain("failed");
+  render(null, place);
+});
+
+it("goes on waiting for the rest of the engine, and asks again when it is here", async () => {
+  const place = document.body.appendChild(document.createElement("div"));
+  jobId.value = "c";
+  first.value = { job: "c" } as First;
+  const before = asked.length;
+  render(<Readings />, place);
+  await vi.waitFor(() => expect(asked.length).toBe(before + 1), 5000);
+  rest.value = "away";
+  asked.at(-1)!.failed(new RestAway("toft.wasm: 404"));
+  await settled();
+  expect(place.textContent).not.toContain("failed");
+  expect(asked.length).toBe(before + 1);
+  rest.value = "here";
+  await vi.waitFor(() => expect(asked.length).toBe(before + 2), 5000);
+  asked.at(-1)!.done({ of: "c" });
+  await settled();
+  expect(place.textContent).toContain('"of":"c"');
 });

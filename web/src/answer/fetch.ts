@@ -1,9 +1,10 @@
 // What the engine is asked for when something is opened. What was there stays until the new comes.
 
 import { useEffect, useState } from "preact/hooks";
-import { first, job, jobId, ownPrices } from "../bench";
+import { job, jobId, ownPrices, rest } from "../bench";
 import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
-import { Overtaken, work } from "../engine";
+import { Overtaken, RestAway, work } from "../engine";
+import { first } from "./told";
 
 export interface Asked<T> {
   answer: T | null;
@@ -20,29 +21,31 @@ export function whole(): { job: Job; prices?: string } {
 }
 
 /** Asks `verb` now and again after each answer to a change, as long as it is shown. */
-export function useWork<V extends Verb>(verb: V, rest: Rest<V> | null): Asked<AnswerOf<V>> {
+export function useWork<V extends Verb>(verb: V, body: Rest<V> | null): Asked<AnswerOf<V>> {
   const id = jobId.value;
   const nothing = { answer: null, failed: null, waiting: true, of: id };
   const [state, setState] = useState<Asked<AnswerOf<V>> & { of: string | null }>(nothing);
   const answered = first.value;
-  const asks = rest === null ? "" : JSON.stringify(rest);
+  const asks = body === null ? "" : JSON.stringify(body);
+  const [lacks, setLacks] = useState(false);
+  const again = lacks && rest.value === "here";
   useEffect(() => {
     if (!asks || !job.peek()) return undefined;
     let gone = false;
     setState((was) => (was.of === id ? { ...was, waiting: true } : nothing));
-    const body = { ...whole(), ...JSON.parse(asks) } as BodyOf<V>;
-    work(verb, body).then(
+    work(verb, { ...whole(), ...JSON.parse(asks) } as BodyOf<V>).then(
       (answer) => {
         if (!gone) setState({ answer, failed: null, waiting: false, of: id });
       },
       (failed) => {
         if (gone || failed instanceof Overtaken) return;
+        if (failed instanceof RestAway) return setLacks(true);  // goes on waiting for it
         setState((was) => ({ ...was, failed, waiting: false }));
       },
     );
     return () => {
       gone = true;
     };
-  }, [verb, asks, answered, id]);
+  }, [verb, asks, answered, id, again]);
   return state.of === id ? state : nothing;  // never what another job was answered
 }

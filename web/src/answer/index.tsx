@@ -1,21 +1,28 @@
 // The answer: a sentence first, then how close it is to its limits, what else would do, what fell.
 
-import { faults, first, jobId, working } from "../bench";
+import { faults, firstHeld, jobId, working } from "../bench";
 import { useState } from "preact/hooks";
 import type { Fault, First, Scheme } from "../contract";
+import { awaited } from "../shell/rest";
+import { later } from "../shell/later";
 import { say } from "../words";
 import "./answer.css";
 import { Bars } from "./Bars";
-import { Demand } from "./Demand";
-import { Earth } from "./Earth";
-import { Circuits, Expected } from "./Expected";
-import { Fell, Levers } from "./Fell";
 import { Headline, Looking, Nothing } from "./Headline";
 import { Acts, Grounds, Standing } from "./Notes";
-import { Pictures } from "./Pictures";
-import { Others } from "./Plot";
 import { Shape } from "./Mark";
 import { faultSays, lacksEarthing } from "./speak";
+import { first } from "./told";
+
+const further = () => import("./further");
+const Circuits = later(async () => (await further()).Circuits, true);
+const Demand = later(async () => (await further()).Demand, true);
+const Earth = later(async () => (await further()).Earth, true);
+const Expected = later(async () => (await further()).Expected, true);
+const Fell = later(async () => (await further()).Fell, true);
+const Levers = later(async () => (await further()).Levers, true);
+const Others = later(async () => (await further()).Others, true);
+const Pictures = later(async () => (await further()).Pictures, true);
 
 function Faulty() {
   if (faults.value.length === 0) return null;
@@ -131,7 +138,8 @@ export function Answer() {
       </h2>
       <Faulty />
       {!answer && faults.value.length === 0 && (
-        <p class="quiet">{say(working.value ? "answer.waiting" : "answer.empty")}</p>
+        <p class="quiet">{firstHeld.value ? awaited("answer.waiting")
+            : say(working.value ? "answer.waiting" : "answer.empty")}</p>
       )}
       {answer && faults.value.length === 0 && <Told answer={answer} />}
       {answer && faults.value.length > 0 && <Before answer={answer} />}

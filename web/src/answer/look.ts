@@ -1,8 +1,9 @@
 // Which scheme and which run are looked at.
 
 import { computed, signal } from "@preact/signals";
-import { first, job } from "../bench";
+import { read } from "./read";
 import { governed } from "./sentence";
+import { first } from "./told";
 
 const wanted = signal<string | null>(null);
 
@@ -22,7 +23,7 @@ export function lookAlong(id: string): void {
 
 /** As the verbs take it: only where the job has several runs. */
 export const runAsked = computed(() =>
-  ((job.value?.runs as unknown[] | undefined)?.length ?? 0) > 1 && run.value
+  read.value.runs.length > 1 && run.value
     ? { run: run.value }
     : {},
 );

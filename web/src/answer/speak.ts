@@ -6,6 +6,7 @@ import { called } from "../fact/words";
 import { say, type WordKey } from "../words";
 import { valueAt } from "../bench/pointer";
 import { unbroken } from "./figure";
+import { read } from "./read";
 
 /** The words of a key made at run time, or `otherwise` where there are none. */
 export function sayOr(key: string, otherwise: string): string {
@@ -21,29 +22,19 @@ export function ruleSymbol(rule: string): string {
   return sayOr(`answer.symbol ${rule}`, "");
 }
 
-interface Named {
-  id: string;
-  name?: string;
-  at?: string;
-}
-
 export function buildingWords(id: string): string {
-  const found = (job.value?.buildings as Named[] | undefined)?.find((b) => b.id === id);
-  return found?.name ?? id;
+  return read.value.buildings.find((b) => b.id === id)?.name ?? id;
 }
 
 export function runWords(run: string): string {
-  const found = (job.value?.runs as Array<{ id: string; to: string }> | undefined)?.find(
-    (r) => r.id === run,
-  );
+  const found = read.value.runs.find((r) => r.id === run);
   return found ? buildingWords(found.to) : run;
 }
 
 /** The engine's words of a scheme, with each run named by the building it leads to. */
 export function schemeWords(words: string): string {
-  const runs = (job.value?.runs as Array<{ id: string }> | undefined) ?? [];
   let said = words;
-  for (const { id } of runs) {
+  for (const { id } of read.value.runs) {
     if (said.startsWith(`${id}: `)) said = `${runWords(id)}: ${said.slice(id.length + 2)}`;
     said = said.split(`; ${id}: `).join(`; ${runWords(id)}: `);
   }

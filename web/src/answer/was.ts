@@ -1,7 +1,7 @@
 // What a figure was before the last answer, so that a change is seen without anything jumping.
 
 import { useRef } from "preact/hooks";
-import { first } from "../bench";
+import { first } from "./told";
 
 /** The former words of a figure if the last answer changed them. */
 export function useWas(now: string): string | undefined {

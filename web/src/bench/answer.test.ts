@@ -6,16 +6,18 @@ vi.mock("../engine", () => {
   class EngineFaults extends Error {}
   class Overtaken extends Error {}
   class NotLoaded extends Error {}
+  class RestAway extends NotLoaded {}
   return {
-    EngineFaults, Overtaken, NotLoaded, clearSlow: () => {},
+    EngineFaults, Overtaken, NotLoaded, RestAway, fetchRest: async () => {}, takeOver: () => {},
+    practiseFor: async () => ({}), clearSlow: () => {},
     work: () => new Promise(() => {}),
     workFirst: () => new Promise((done, failed) => waiting.push({ done, failed })),
   };
 });
 
 const { answerNow } = await import("./answer");
-const { NotLoaded } = await import("../engine");
-const { BROKE_OFF, faults, first, job, jobId, NOT_LOADED } = await import("./state");
+const { NotLoaded, RestAway } = await import("../engine");
+const { BROKE_OFF, faults, first, job, jobId, NOT_LOADED, NOT_WHOLE } = await import("./state");
 const answer = (of: string) => ({ job: of }) as First;
 
 beforeEach(() => {
@@ -55,4 +57,8 @@ test("an engine that breaks off is told apart from one that did not come", async
   waiting[1]!.failed(new NotLoaded("toft.wasm: 404"));
   await away;
   expect(faults.value[0]!.code).toBe(NOT_LOADED);
+  const part = answerNow();
+  waiting[2]!.failed(new RestAway("toft.wasm: 404"));
+  await part;
+  expect(faults.value[0]!.code).toBe(NOT_WHOLE);
 });

@@ -1,11 +1,14 @@
 // After each change: `first` at once, then what is open, then what one change would bring. The old
 // answer stays on screen until the new one is there.
 
-import { clearSlow, EngineFaults, NotLoaded, Overtaken, work, workFirst } from "../engine";
+import {
+  clearSlow, EngineFaults, fetchRest, NotLoaded, Overtaken, practiseFor, RestAway, takeOver, work,
+  workFirst,
+} from "../engine";
 import type { Fault, Job } from "../contract";
 import {
-  ask, behind, BROKE_OFF, chosenKey, faults, first, job, jobId, levers, NOT_LOADED, ownPrices,
-  working,
+  ask, behind, BROKE_OFF, chosenKey, faults, first, job, jobId, levers, NOT_LOADED, NOT_WHOLE,
+  ownPrices, working,
 } from "./state";
 
 const TYPING_MS = 120;
@@ -54,13 +57,21 @@ export async function answerNow(): Promise<void> {
   idle = setTimeout(() => void answerRest(), IDLE_MS);
 }
 
+function programCode(error: unknown): string {
+  if (error instanceof RestAway) return NOT_WHOLE;
+  return error instanceof NotLoaded ? NOT_LOADED : BROKE_OFF;
+}
+
 const programFault = (error: unknown): Fault => ({
-  code: error instanceof NotLoaded ? NOT_LOADED : BROKE_OFF,
+  code: programCode(error),
   pointer: "", says: String(error), nearest: null, allowed: [],
 });
 
-/** Browsers compile better what runs often: the first changes are then as quick as later ones. */
-const PRACTICE = 4;
+/**
+ * Browsers compile better what runs often: the whole module practises while the small one still
+ * answers, and takes over when a change is as quick as it will be.
+ */
+const PRACTICE = 6;
 const PRACTICE_PAUSE_MS = 60;
 const LONGEST_PRACTICE_MS = 500;
 let practised = 0;
@@ -68,17 +79,20 @@ let practised = 0;
 async function practise(asked: Omit<Body, "key">): Promise<void> {
   for (; practised < PRACTICE; practised += 1) {
     const begun = performance.now();
-    await work("first", asked);
-    if (performance.now() - begun > LONGEST_PRACTICE_MS) return;  // a change would wait for it
+    await practiseFor("first", asked);
+    if (performance.now() - begun > LONGEST_PRACTICE_MS) break;  // a change would wait for it
     await new Promise((done) => setTimeout(done, PRACTICE_PAUSE_MS));
   }
+  takeOver();
 }
 
-async function answerRest(): Promise<void> {
-  if (faults.peek().length > 0) return;
-  const { key: _, ...asked } = body();
+/** What the whole module is asked once the page is quiet; it is fetched for that. */
+export async function answerRest(): Promise<void> {
   const id = jobId.peek();
   try {
+    await fetchRest();
+    if (jobId.peek() !== id || faults.peek().length > 0) return;
+    const { key: _, ...asked } = body();
     const open = await work("ask", asked);
     if (jobId.peek() !== id) return;
     ask.value = open;
@@ -88,7 +102,7 @@ async function answerRest(): Promise<void> {
     levers.value = changes;
     behind.value = false;
   } catch (error) {
-    if (!(error instanceof Overtaken)) console.warn(error);
+    if (!(error instanceof Overtaken) && !(error instanceof RestAway)) console.warn(error);
   }
 }
 

@@ -1,8 +1,10 @@
+import { effect } from "@preact/signals";
 import { warmEngine } from "../engine";
 import { openFirst, serverBack } from "./open";
 import { tryAtSigns, whenBack } from "./reach";
+import { keepTryingRest } from "./rest";
 import { noteUnwritten, save } from "./save";
-import { author } from "./state";
+import { author, faults, first } from "./state";
 
 const NAME = "toft/author";
 
@@ -28,5 +30,21 @@ export async function begin(): Promise<void> {
   });
   await openFirst();
   tryAtSigns();
+  keepTryingRest();
   whenBack(() => void serverBack());
 }
+
+/** Runs `task` once, when the first answer (or what is at fault) is on screen and the page idles. */
+export function whenAnswered(task: () => void): void {
+  let done = false;
+  effect(() => {
+    if (done || (!first.value && faults.value.length === 0)) return;
+    done = true;
+    idle(task);
+  });
+}
+
+const idle = (task: () => void): void => {
+  if (typeof requestIdleCallback === "undefined") setTimeout(task, 300);  // Safari
+  else requestIdleCallback(task, { timeout: 3000 });
+};

@@ -1,13 +1,15 @@
 // What is on the bench: one job, what is known of it, and how it is kept. Signals only; what
 // changes them stands beside (change.ts, answer.ts, keep.ts).
 
-import { signal } from "@preact/signals";
+import { computed, signal } from "@preact/signals";
 import type { Ask, ClashProblem, Fault, First, Job, Levers, Problem } from "../contract";
 
 /** "offline": kept on this device; "unkept": neither server nor device holds it. */
 export type Sync = "saved" | "saving" | "offline" | "clash" | "unkept";
 
 export const job = signal<Job | null>(null);
+export const title = computed(() => job.value?.title ?? "");
+export const hasJob = computed(() => job.value !== null);
 export const jobId = signal<string | null>(null);
 /** Revision that the keeper acknowledged last; 0 before the first. */
 export const revision = signal(0);
@@ -24,7 +26,10 @@ export const levers = signal<Levers | null>(null);
 /** Codes of faults that are the page's own: its engine did not come, or did not answer. */
 export const NOT_LOADED = "program-not-loaded";
 export const BROKE_OFF = "program-broke-off";
-export const ofProgram = ({ code }: Fault): boolean => code === NOT_LOADED || code === BROKE_OFF;
+/** This job needs the whole engine, and only its first module is here. */
+export const NOT_WHOLE = "program-not-whole";
+export const ofProgram = ({ code }: Fault): boolean =>
+  code === NOT_LOADED || code === BROKE_OFF || code === NOT_WHOLE;
 
 /** What the engine finds wrong with the job; the answer before it stays, as one of before. */
 export const faults = signal<Fault[]>([]);

@@ -8,6 +8,7 @@ import { goTo } from "../shell/route";
 import { say } from "../words";
 import { decided, undecided, type Choices, type Side } from "./choices";
 import "./clash.css";
+import "./words";
 
 interface OneProps { one: Clash; chosen: Side | undefined; choose: (side: Side) => void }
 

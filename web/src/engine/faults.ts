@@ -10,6 +10,9 @@ export class EngineFaults extends Error {
 /** The engine's module did not come. */
 export class NotLoaded extends Error {}
 
+/** What is asked needs the whole module, which has not come. */
+export class RestAway extends NotLoaded {}
+
 /** A call that a newer one has made idle. */
 export class Overtaken extends Error {
   constructor() {

@@ -1,6 +1,6 @@
 // Where the engine's modules come from: files beside the page, or text inside it (a pocket page).
 
-export type ModuleName = "toft" | "toft-papers";
+export type ModuleName = "toft-first" | "toft";
 
 const compiled = new Map<ModuleName, Promise<WebAssembly.Module>>();
 
@@ -13,6 +13,10 @@ export function moduleFile(name: ModuleName): Promise<WebAssembly.Module> {
   }
   return module;
 }
+
+/** Whether a module comes inside the page (a pocket page). */
+export const isInside = (name: ModuleName): boolean =>
+  typeof document !== "undefined" && document.getElementById(`${name}.wasm.gz`) !== null;
 
 async function compile(name: ModuleName): Promise<WebAssembly.Module> {
   const inside = document.getElementById(`${name}.wasm.gz`);

@@ -1,32 +1,42 @@
-// The engine as the page calls it: work(verb, body). Three lanes, so that a change on screen never
-// waits for what takes seconds: `quick` for what follows a touch, `slow` for what may be cleared
-// when the job changes, `paper` for what is drawn (its module is fetched when first needed).
+// The engine as the page calls it: work(verb, body). The small module answers first, then the whole
+// one in three lanes, so that a change on screen never waits for what takes seconds: `quick` for what
+// follows a touch, `slow` for what may be cleared when the job changes, `paper` for what is drawn.
 
-import type { AnswerOf, BodyOf, Faults, Verb } from "../contract";
-import { EngineFaults } from "./faults";
+import type { BodyOf, Verb } from "../contract";
+import { isInside, moduleFile } from "./files";
+import { HandOver } from "./handover";
 import { Lane, type WorkerLike } from "./lane";
 import { latestWins } from "./latest";
-import { moduleFile } from "./files";
+import { firstHeld, rest } from "./rest";
 import EngineWorker from "./start";
 
-export { EngineFaults, NotLoaded, Overtaken } from "./faults";
+export { EngineFaults, NotLoaded, Overtaken, RestAway } from "./faults";
 
 const start = (): WorkerLike => EngineWorker() as unknown as WorkerLike;
-const quick = new Lane(start, () => moduleFile("toft"));
-const slow = new Lane(start, () => moduleFile("toft"));
-const paper = new Lane(start, () => moduleFile("toft-papers"));
+const whole = () => moduleFile("toft");
+const quick = new Lane(start, whole);
+const slow = new Lane(start, whole);
+const paper = new Lane(start, whole);
 
 const lanes: Record<Verb, Lane> = {
   first: quick, explain: quick, why: quick, readings: quick, prices: quick, check: quick,
   about: quick, design: slow, ask: slow, levers: slow, picture: paper, paper,
 };
 
+const engine = new HandOver({
+  early: isInside("toft") ? null : new Lane(start, () => moduleFile("toft-first")),
+  lanes,
+  fetchWhole: whole,
+  tell: (now) => { rest.value = now; },
+  hold: (held) => { firstHeld.value = held; },
+});
+
 /** Lets the engine do one thing. Throws EngineFaults, or Overtaken when it was cleared. */
-export async function work<V extends Verb>(verb: V, body: BodyOf<V>): Promise<AnswerOf<V>> {
-  const answer = JSON.parse(await lanes[verb].call(verb, JSON.stringify(body)));
-  if ((answer as Faults).format === "toft-faults/1") throw new EngineFaults(answer.faults);
-  return answer as AnswerOf<V>;
-}
+export const work = engine.work.bind(engine) as typeof engine.work;
+export const practiseFor = engine.practise.bind(engine) as typeof engine.practise;
+export const fetchRest = () => engine.fetchRest();
+export const takeOver = () => engine.takeOver();
+export const warmEngine = () => engine.warm();
 
 /** `first`, of which only the newest call counts. */
 export const workFirst = latestWins((body: BodyOf<"first">) => work("first", body));
@@ -34,8 +44,4 @@ export const workFirst = latestWins((body: BodyOf<"first">) => work("first", bod
 /** Ends what is being worked out in the background; its callers see Overtaken. */
 export function clearSlow(): void {
   slow.clear();
-}
-
-export async function warmEngine(): Promise<void> {
-  await quick.warm();
 }

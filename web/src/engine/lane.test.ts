@@ -16,7 +16,7 @@ class SlowWorker implements WorkerLike {
   terminate(): void { this.ended = true; }
   answer(text: string): void {
     const { id } = this.asked.at(-1)!;
-    this.onmessage?.({ data: { id, text } } as MessageEvent<Answered>);
+    this.onmessage?.({ data: { id, text, took: 1 } } as MessageEvent<Answered>);
   }
 }
 
@@ -101,4 +101,27 @@ test("of many changes the first and the newest are worked out, the others are ov
   ends[1]!();
   expect(await results[2]).toBe(3);
   expect(begun).toEqual([1, 3]);
+});
+
+test("a lane that is let go ends its worker when nothing runs in it any more", async () => {
+  const { made, workers } = lane();
+  const one = made.call("first", "1");
+  const two = made.call("first", "2");
+  await soon();
+  made.retire();
+  workers[0]!.answer("one");
+  expect(await one).toBe("one");
+  expect(workers[0]!.ended).toBe(false);
+  workers[0]!.answer("two");
+  expect(await two).toBe("two");
+  expect(workers[0]!.ended).toBe(true);
+});
+
+test("a worker starts while its module is on the way, and is asked at once when it is there", async () => {
+  const { made, workers } = lane();
+  const warm = made.warm();
+  expect(workers.length).toBe(1);
+  await warm;
+  void made.call("first", "1");
+  expect(workers[0]!.asked.length).toBe(1);
 });

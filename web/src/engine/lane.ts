@@ -4,7 +4,10 @@
 import { NotLoaded, Overtaken } from "./faults";
 
 export type Asked = { module: WebAssembly.Module } | { id: number; verb: string; body: string };
-export type Answered = { id: number; text: string } | { id: number; failed: string };
+/** `took`: milliseconds that the engine was at it. */
+export type Answered =
+  | { id: number; text: string; took: number }
+  | { id: number; failed: string };
 
 export interface WorkerLike {
   postMessage(message: Asked): void;
@@ -23,8 +26,10 @@ interface Call {
 
 export class Lane {
   #worker: WorkerLike | undefined;
+  #spare: WorkerLike | undefined;
   #running: Call | undefined;
   #waiting: Call[] = [];
+  #retired = false;
   #next = 1;
 
   constructor(
@@ -52,8 +57,10 @@ export class Lane {
     for (const call of idle) call.failed(new Overtaken());
   }
 
-  get busy(): boolean {
-    return this.#running !== undefined;
+  /** Ends the worker once nothing runs or waits in it. */
+  retire(): void {
+    this.#retired = true;
+    if (!this.#running) this.#end();
   }
 
   #end(): void {
@@ -62,12 +69,17 @@ export class Lane {
     this.#running = undefined;
   }
 
+  /** The worker starts while its module is still on the way. */
   async #ready(): Promise<WorkerLike> {
+    if (!this.#worker) this.#spare ??= this.start();
     const module = await this.module().catch((error) => {
+      this.#spare?.terminate();
+      this.#spare = undefined;
       throw new NotLoaded(String(error));
     });
     if (!this.#worker) {
-      const worker = this.start();
+      const worker = this.#spare ?? this.start();
+      this.#spare = undefined;
       worker.onmessage = ({ data }) => this.#answered(data);
       worker.onerror = (event) => this.#broke(new Error(event.message || "the worker broke"));
       worker.postMessage({ module });
@@ -79,11 +91,16 @@ export class Lane {
   #go(): void {
     if (this.#running) return;
     const call = this.#waiting.shift();
-    if (!call) return;
+    if (!call) {
+      if (this.#retired) this.#end();
+      return;
+    }
     this.#running = call;
+    const { id, verb, body } = call;
+    // A worker that is there is asked at once: the page goes on drawing while it works.
+    if (this.#worker) return this.#worker.postMessage({ id, verb, body });
     this.#ready().then((worker) => {
-      if (this.#running !== call) return;
-      worker.postMessage({ id: call.id, verb: call.verb, body: call.body });
+      if (this.#running === call) worker.postMessage({ id, verb, body });
     }, (error: Error) => this.#broke(error));
   }
 

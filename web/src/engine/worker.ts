@@ -18,7 +18,10 @@ scope.onmessage = async ({ data }) => {
   }
   try {
     if (!work) throw new Error("no module");
-    scope.postMessage({ id: data.id, text: (await work)(data.verb, data.body) });
+    const engine = await work;
+    const begun = performance.now();
+    const text = engine(data.verb, data.body);
+    scope.postMessage({ id: data.id, text, took: performance.now() - begun });
   } catch (error) {
     scope.postMessage({ id: data.id, failed: String(error) });
   }

@@ -1,7 +1,7 @@
 import { useId, useState } from "preact/hooks";
 import { get, set } from "../bench";
 import { say } from "../words";
-import { rowOf } from "./kinds";
+import { rowOf } from "./rows";
 import { did } from "./did";
 import { called, toldOf } from "./words";
 

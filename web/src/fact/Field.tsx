@@ -6,7 +6,7 @@ import { say } from "../words";
 import { Choice, open } from "./Choice";
 import { DeviceField } from "./DeviceField";
 import { FigureField } from "./FigureField";
-import { rowOf } from "./kinds";
+import { rowOf } from "./rows";
 import { Symbol } from "./Symbol";
 import { did } from "./did";
 import { called, symbolOf, toldOf, wordSaid, wordTold } from "./words";

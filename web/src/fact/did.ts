@@ -4,7 +4,8 @@ import { factWords } from "../answer/speak";
 import { figureSaid } from "../place/telling";
 import type { Figure } from "../place/job";
 import { say } from "../words";
-import { rowOf, shownPer } from "./kinds";
+import { shownPer } from "./kinds";
+import { rowOf } from "./rows";
 import { wordSaid } from "./words";
 
 function valueSaid(pointer: string, value: unknown): string {

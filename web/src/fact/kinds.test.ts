@@ -2,7 +2,8 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { hasWords } from "../words";
-import { patternOf, rowOf, shownPer, unitOf, usualBasis, wordKey } from "./kinds";
+import { patternOf, shownPer, unitOf, usualBasis, wordKey } from "./kinds";
+import { rowOf } from "./rows";
 import { table } from "./table";
 import { shrunkSize } from "./shrink";
 

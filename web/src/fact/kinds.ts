@@ -1,7 +1,6 @@
-// What kinds of fact a job has, and which one stands at a pointer.
+// What kinds of fact a job has, and how each is written. Which one stands where: rows.ts.
 
 import type { Basis } from "../place/job";
-import { table } from "./table";
 
 export type FactKind =
   | "figure" | "number" | "word" | "words" | "yes or no" | "text" | "device" | "list" | "object";
@@ -20,10 +19,6 @@ export interface FactRow {
 /** The pointer with a star for each number of an entry of a list. */
 export function patternOf(pointer: string): string {
   return pointer.replace(/\/\d+(?=\/|$)/g, "/*");
-}
-
-export function rowOf(pointer: string): FactRow | undefined {
-  return table[patternOf(pointer)];
 }
 
 /** Under which its words stand: "buildings.metalwork.what". */

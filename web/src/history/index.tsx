@@ -7,6 +7,7 @@ import { placeWords, valueWords, when } from "../shell/format";
 import { say } from "../words";
 import { differences } from "./differences";
 import "./history.css";
+import "./words";
 
 const atServer = (): boolean => serverThere.value === true && revision.value > 0;
 

@@ -11,6 +11,7 @@ import { say } from "../words";
 import { Devices } from "./Devices";
 import { BadFile, fileName, readFile, saveFile } from "./files";
 import "./jobs.css";
+import "./words";
 
 interface LineProps { line: JobLine; done: (task: () => Promise<void>) => void }
 
@@ -85,7 +86,7 @@ export function Jobs() {
     }).finally(() => { again.value += 1; });
   };
   const begin = () => done(async () => {
-    await newJob(blankJob(say("jobs.new_title")));
+    await newJob(blankJob(say("shell.new_job")));
     goTo("survey");
   });
   const demo = () => done(async () => {
@@ -115,7 +116,7 @@ export function Jobs() {
     <section class="sheet jobs" aria-labelledby="jobs-title">
       <h1 id="jobs-title">{say("jobs.title")}</h1>
       <p class="actions">
-        <button type="button" class="main" onClick={begin}>{say("jobs.begin")}</button>
+        <button type="button" class="main" onClick={begin}>{say("shell.begin")}</button>
         <button type="button" onClick={() => picker.current?.click()}>{say("jobs.open_file")}</button>
         <button type="button" disabled={!job.value}
           onClick={() => job.value && saveFile(fileName(job.value), job.value)}>

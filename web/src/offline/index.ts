@@ -1,7 +1,7 @@
 // The page kept by the browser, and whether it still fits the program behind it.
 
-import { signal } from "@preact/signals";
-import { about, serverThere } from "../bench";
+import { effect, signal } from "@preact/signals";
+import { about, rest, serverThere } from "../bench";
 import type { EngineAbout } from "../contract";
 import { work } from "../engine";
 
@@ -13,6 +13,7 @@ export async function keepPage(): Promise<void> {
   followEdition();
   if (!import.meta.env.PROD || !isSecureContext || !("serviceWorker" in navigator)) return;
   if (location.protocol === "file:") return;
+  await restHere();  // what keeps the page fetches all of it: the first answer goes before
   const before = navigator.serviceWorker.controller;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (before) outdated.value = true;  // another build of the page was fetched meanwhile
@@ -23,6 +24,12 @@ export async function keepPage(): Promise<void> {
     console.warn(error);
   }
 }
+
+const restHere = (): Promise<void> => new Promise((done) => {
+  effect(() => {
+    if (rest.value === "here") done();
+  });
+});
 
 export const sameEdition = (page: EngineAbout, program: EngineAbout): boolean =>
   page.version === program.version && page.data_version === program.data_version

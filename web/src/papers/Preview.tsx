@@ -5,6 +5,7 @@ import { Sheet } from "../answer/Sheet";
 import { faultWords } from "../answer/speak";
 import { useWork } from "../answer/fetch";
 import { chosenKey, job, ownPrices, serverThere } from "../bench";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import type { Kind } from "./kinds";
 import { handOver, pdf } from "./office";
@@ -79,7 +80,7 @@ export function Preview({ kind, date }: Shown) {
       </div>
       {!paper && !asked.failed && (
         <p class="small" role="status">
-          {say("papers.laying_out")}
+          {awaited("papers.laying_out")}
         </p>
       )}
       {asked.failed !== null && (

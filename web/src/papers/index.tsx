@@ -10,6 +10,7 @@ import { dayOf, isDay } from "./day";
 import { Issued } from "./Issued";
 import { kinds, type Kind } from "./kinds";
 import "./papers.css";
+import "./words";
 import { Preview } from "./Preview";
 
 function PaperRow({

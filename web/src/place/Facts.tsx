@@ -1,5 +1,6 @@
 import { Photos } from "../fact/Photos";
 import { say } from "../words";
+import "../words/facts";
 import { remove } from "./edits";
 import { BuildingFacts } from "./facts/Building";
 import { HouseFacts } from "./facts/House";

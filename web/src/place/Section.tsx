@@ -5,6 +5,7 @@ import { useWork } from "../answer/fetch";
 import { lookedKey } from "../answer/look";
 import { Sheet } from "../answer/Sheet";
 import { first, faults } from "../bench";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { chosenThing, surveyed } from "./state";
 
@@ -23,7 +24,7 @@ function Drawn({ width }: { width: number }) {
   const run = runShown();
   const asked = useWork("picture", { picture: "place", width, ...(key ? { key } : {}), ...(run ? { run } : {}) });
   if (asked.failed) return <p>{say("place.section_none")}</p>;
-  if (!asked.answer) return <p class="small">{say("place.section_waiting")}</p>;
+  if (!asked.answer) return <p class="small">{awaited("place.section_waiting")}</p>;
   return <Sheet class="is-line" svg={asked.answer.svg} alt={say("place.section")} busy={asked.waiting} />;
 }
 

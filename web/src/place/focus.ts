@@ -40,8 +40,8 @@ export function showPlan(): void {
   });
 }
 
-/** To the first field of what is chosen or put down. */
-export function openFacts(): void {
+/** To the first field of the panel, which is there with the next frame. */
+export function panelThere(): void {
   requestAnimationFrame(() => {
     focusIn(panel());
     showPanel();

@@ -1,16 +1,21 @@
 import { useEffect } from "preact/hooks";
 import { say } from "../words";
 import "../fact/fact.css";
-import { Facts } from "./Facts";
-import { keepFocus, openFacts } from "./focus";
+import { later } from "../shell/later";
+import { keepFocus, panelThere } from "./focus";
 import { List } from "./List";
 import { nextStep } from "./next";
 import { Plan } from "./Plan";
 import "./place.css";
 import { rest } from "./hand";
-import { Section } from "./Section";
-import { hand, section, surveyed } from "./state";
+import { chosenThing, hand, section, surveyed } from "./state";
 import { nameOf } from "./job";
+
+const Section = later(async () => (await import("./Section")).Section);
+const Facts = later(async () => (await import("./Facts")).Facts, true);
+
+/** To the first field of what is chosen or put down. */
+const openFacts = () => void Facts.fetch().then(panelThere);
 
 export { choose as chooseThing, chosen as chosenThing } from "./state";
 
@@ -85,7 +90,7 @@ export function Place() {
         {!aside && <PutDown />}
       </div>
       <div class="beside">
-        <Facts />
+        {(chosenThing.value || hand.value.does !== "rest") && <Facts />}
         <List openFacts={openFacts} />
       </div>
     </section>

@@ -1,11 +1,14 @@
 // The price book: its rows, a price changed in place, a book of one's own in and out.
 
 import { useEffect, useState } from "preact/hooks";
-import { ownPrices } from "../bench";
+import { ownPrices, rest } from "../bench";
+import { RestAway } from "../engine/faults";
 import { handOver } from "../papers/office";
+import { awaited } from "../shell/rest";
 import { hasWords, say } from "../words";
 import { backToInvented, bookKept, bookName, draft, listed, take } from "./book";
 import "./prices.css";
+import "./words";
 import { PriceRow } from "./PriceRow";
 import {
   bookToBeginWith,
@@ -30,9 +33,9 @@ function useBook(): { csv: string | null; uses: Map<string, string>; failed: str
         setUses(new Map(items.map((item: Item) => [item.item, item.use])));
         if (!own) setBegin(bookToBeginWith(items));
       },
-      (error: Error) => setFailed(error.message),
+      (error: Error) => setFailed(error instanceof RestAway ? "" : error.message),
     );
-  }, [own]);
+  }, [own, rest.value === "here"]);
   return { csv: draft.value?.csv ?? own ?? begin, uses, failed };
 }
 
@@ -173,7 +176,7 @@ export function Prices() {
   if (csv === null) {
     return (
       <p class="sheet" role="status">
-        {failed || say("prices.loading")}
+        {failed || awaited("prices.loading")}
       </p>
     );
   }

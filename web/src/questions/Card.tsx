@@ -11,6 +11,7 @@ import { say, hasWords } from "../words";
 import { AnswerTo } from "./AnswerTo";
 import { answer, left, setAside } from "./queue";
 import { session, type Asked } from "./state";
+import "../words/facts";
 
 function byWhom(by: string): string {
   const key = `questions.by.${by}`;

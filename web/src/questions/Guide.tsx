@@ -11,6 +11,7 @@ import { nextStep, type Step } from "../place/next";
 import { thingOfFact } from "../place/outline";
 import { choose, chosen, edit, hand, shown, surveyed } from "../place/state";
 import { say } from "../words";
+import "../words/facts";
 
 function AddBuilding() {
   return (

@@ -11,6 +11,7 @@ import { say } from "../words";
 import { returnTo } from "./queue";
 import { factSaid } from "./said";
 import { askFor, session } from "./state";
+import "../words/facts";
 
 function questionOf(fact: string): string {
   const all = [...(ask.value?.find_out ?? []), ...(ask.value?.leave ?? [])];

@@ -1,15 +1,18 @@
 import { ask, behind, faults, first } from "../bench";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import "../fact/fact.css";
-import { Card } from "./Card";
-import { Guide } from "./Guide";
-import { Lists } from "./Lists";
+import { later } from "../shell/later";
 import "./questions.css";
 import { current, session } from "./state";
 
+const Card = later(async () => (await import("./Card")).Card);
+const Guide = later(async () => (await import("./Guide")).Guide);
+const Lists = later(async () => (await import("./Lists")).Lists, true);
+
 /** Nothing is left to ask: what that means, said without promising more. */
 function Nothing() {
-  if (!ask.value || behind.value) return <p class="small" role="status">{say("questions.thinking")}</p>;
+  if (!ask.value || behind.value) return <p class="small" role="status">{awaited("questions.thinking")}</p>;
   const open = session.value.aside.length;
   return <p>{say(open > 0 ? "questions.rest_open" : "questions.rest", { n: open })}</p>;
 }

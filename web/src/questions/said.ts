@@ -1,7 +1,8 @@
 // What a job says of a fact, in a few words.
 
 import { get } from "../bench";
-import { rowOf, shownPer } from "../fact/kinds";
+import { shownPer } from "../fact/kinds";
+import { rowOf } from "../fact/rows";
 import { wordSaid } from "../fact/words";
 import { figureSaid } from "../place/telling";
 import type { Figure } from "../place/job";

@@ -7,10 +7,12 @@ import { useWork } from "../answer/fetch";
 import { faultWords, runWords, schemeWords } from "../answer/speak";
 import { author, chosenKey, faults, first, job, jobId, serverThere } from "../bench";
 import { momentWords } from "../papers/day";
+import { awaited } from "../shell/rest";
 import { say } from "../words";
 import { beyondLimit, factOf, steps, unitOf, valueOf, type StepOf, type Test } from "./expected";
 import { keep, letGo, readings, recall, type Kept } from "./keep";
 import "./readings.css";
+import "./words";
 
 /** The engine names runs as the job does; people name buildings. */
 function whereWords(where: string): string {
@@ -299,7 +301,7 @@ export function Readings() {
       {asked.failed !== null && (
         <p role="alert">{say("readings.failed", { why: faultWords(asked.failed) })}</p>
       )}
-      {!asked.answer && !asked.failed && <p role="status">{say("readings.waiting")}</p>}
+      {!asked.answer && !asked.failed && <p role="status">{awaited("readings.waiting")}</p>}
       {asked.answer && tests.length === 0 && (
         <p class="readings-nothing">{say("readings.nothing")}</p>
       )}

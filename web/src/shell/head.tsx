@@ -1,4 +1,4 @@
-import { canRedo, canUndo, job, redo, set, sync, undo, type Sync } from "../bench";
+import { canRedo, canUndo, redo, set, sync, title, undo, type Sync } from "../bench";
 import { say, type WordKey } from "../words";
 import { helpOpen } from "./keys";
 import { place, places } from "./route";
@@ -10,13 +10,12 @@ const syncWords: Record<Sync, WordKey> = {
 };
 
 function Title() {
-  const title = job.value?.title ?? "";
   const write = (event: Event) => {
     const text = (event.currentTarget as HTMLInputElement).value;
     set("/title", text || undefined, say("shell.job_title"), "typing");
   };
   return (
-    <input class="title" type="text" value={title} onInput={write} maxLength={200}
+    <input class="title" type="text" value={title.value} onInput={write} maxLength={200}
       aria-label={say("shell.job_title")} placeholder={say("shell.job_title_missing")} />
   );
 }

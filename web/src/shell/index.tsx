@@ -1,24 +1,29 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { Answer } from "../answer";
 import {
-  blankJob, clash, faults, job, mustPair, newJob, NOT_LOADED, ofProgram, refused, revision, working,
+  blankJob, clash, faults, hasJob, mustPair, newJob, NOT_LOADED, NOT_WHOLE, ofProgram, refused, revision,
+  title, working,
 } from "../bench";
-import { ClashView } from "../clash";
-import { History } from "../history";
-import { Jobs } from "../jobs";
 import { outdated, renew } from "../offline";
-import { Papers } from "../papers";
 import { Place } from "../place";
-import { Prices } from "../prices";
 import { Questions } from "../questions";
-import { Readings } from "../readings";
 import { say } from "../words";
 import { exampleTitle } from "./example";
 import { Head, Settings } from "./head";
-import { Keys } from "./keys";
-import { Pair } from "./pair";
+import { helpOpen } from "./keys";
+import { later } from "./later";
+import { RestNotice } from "./rest";
 import { place } from "./route";
 import { Spoken, Strip } from "./strip";
+
+const Readings = later(async () => (await import("../readings")).Readings);
+const Papers = later(async () => (await import("../papers")).Papers);
+const Prices = later(async () => (await import("../prices")).Prices);
+const History = later(async () => (await import("../history")).History);
+const Jobs = later(async () => (await import("../jobs")).Jobs);
+const ClashView = later(async () => (await import("../clash")).ClashView);
+const Pair = later(async () => (await import("./pair")).Pair);
+const Keys = later(async () => (await import("./help")).Keys, true);
 
 /** What a printed survey must say of itself: which state of which job, and when. */
 function OnPaper() {
@@ -28,11 +33,12 @@ function OnPaper() {
     addEventListener("beforeprint", now);
     return () => removeEventListener("beforeprint", now);
   }, []);
-  const date = day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  const date = useMemo(() =>
+    day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" }), [day]);
   const state = say(revision.value > 0 ? "shell.paper_state" : "shell.paper_unsent", { number: revision.value });
   return (
     <p class="on-paper">
-      {say("shell.on_paper", { title: job.value?.title || say("shell.job_title_missing"), date, state })}
+      {say("shell.on_paper", { title: title.value || say("shell.job_title_missing"), date, state })}
       {faults.value.length > 0 && ` ${say("shell.paper_faulty")}`}
     </p>
   );
@@ -40,12 +46,12 @@ function OnPaper() {
 
 /** The job that comes with the page is an example, and the way to one of one's own stands by it. */
 function Example() {
-  if (job.value?.title !== exampleTitle) return null;
-  const begin = () => void newJob(blankJob(say("jobs.new_title"))).then(() => scrollTo(0, 0));
+  if (title.value !== exampleTitle) return null;
+  const begin = () => void newJob(blankJob(say("shell.new_job"))).then(() => scrollTo(0, 0));
   return (
     <p class="example">
       <span>{say("shell.example")}</span>{" "}
-      <button type="button" class="main" onClick={begin}>{say("jobs.begin")}</button>
+      <button type="button" class="main" onClick={begin}>{say("shell.begin")}</button>
     </p>
   );
 }
@@ -53,7 +59,7 @@ function Example() {
 function Survey() {
   return (
     <div class="survey">
-      <h1 class="unseen">{job.value?.title || say("shell.survey")}</h1>
+      <h1 class="unseen">{title.value || say("shell.survey")}</h1>
       <OnPaper />
       <Example />
       <div class="survey-place"><Place /></div>
@@ -68,7 +74,7 @@ function Room() {
   const name = place.value;
   if (name === "pair") return <Pair />;
   if (name === "jobs") return <Jobs />;
-  if (!job.value) return <p class="sheet" role="status">{say("shell.loading")}</p>;
+  if (!hasJob.value) return <p class="sheet" role="status">{say("shell.loading")}</p>;
   switch (name) {
     case "readings": return <Readings />;
     case "papers": return <Papers />;
@@ -81,7 +87,7 @@ function Room() {
 
 /** What has to be said before anything else. */
 function Notices() {
-  const program = faults.value.find(ofProgram);
+  const program = faults.value.find((fault) => ofProgram(fault) && fault.code !== NOT_WHOLE);
   return (
     <div class="notices">
       {clash.value && place.value !== "clash" && (
@@ -104,6 +110,7 @@ function Notices() {
           {say(program.code === NOT_LOADED ? "shell.engine_missing" : "shell.engine_broke")}
         </p>
       )}
+      <RestNotice />
       {outdated.value && (
         <p class="notice" role="alert">
           {say("shell.outdated")}{" "}
@@ -118,8 +125,7 @@ function Notices() {
 function useArrival(): void {
   const before = useRef(place.value);
   useEffect(() => {
-    const title = job.value?.title;
-    document.title = [say(`shell.${place.value}`), title, say("shell.program")]
+    document.title = [say(`shell.${place.value}`), title.value, say("shell.program")]
       .filter(Boolean).join(" – ");
     if (before.current === place.value) return;
     before.current = place.value;
@@ -146,7 +152,7 @@ export function Shell() {
         <Settings />
         <Spoken />
       </footer>
-      <Keys />
+      {helpOpen.value && <Keys />}
     </>
   );
 }

@@ -2,8 +2,6 @@
 
 import { signal } from "@preact/signals";
 import { redo, undo } from "../bench";
-import { say } from "../words";
-import { Dialog } from "./dialog";
 import { goTo, places } from "./route";
 import { singleKeys } from "./settings";
 
@@ -48,28 +46,4 @@ export function followKeys(): void {
   window.addEventListener("keydown", (event) => {
     if (step(event) || single(event)) event.preventDefault();
   });
-}
-
-export function Keys() {
-  if (!helpOpen.value) return null;
-  const close = () => { helpOpen.value = false; };
-  const flip = () => { singleKeys.value = singleKeys.value === "on" ? "off" : "on"; };
-  return (
-    <Dialog title={say("shell.keys_title")} close={say("shell.keys_close")} onClose={close}>
-      <dl class="keys">
-        <dt><kbd>Ctrl Z</kbd></dt><dd>{say("shell.key_undo")}</dd>
-        <dt><kbd>Ctrl Shift Z</kbd></dt><dd>{say("shell.key_redo")}</dd>
-        <dt><kbd>1</kbd> … <kbd>6</kbd></dt>
-        <dd>{say("shell.key_places", {
-          places: places.map((name) => say(`shell.${name}`)).join(", "),
-        })}</dd>
-        <dt><kbd>Tab</kbd></dt><dd>{say("shell.key_tab")}</dd>
-        <dt><kbd>?</kbd></dt><dd>{say("shell.key_help")}</dd>
-      </dl>
-      <label class="tick">
-        <input type="checkbox" checked={singleKeys.value === "on"} onChange={flip} />
-        {say("shell.keys_single")}
-      </label>
-    </Dialog>
-  );
 }

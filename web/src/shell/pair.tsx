@@ -3,6 +3,7 @@ import { author, tryServer } from "../bench";
 import { NotThere, server } from "../keep/server";
 import { say } from "../words";
 import { goTo } from "./route";
+import "./words";
 
 export function Pair() {
   const code = useSignal("");

@@ -5,6 +5,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { Shape } from "../answer/Mark";
 import { openRuleCount } from "../answer/open";
 import { faultSays } from "../answer/speak";
+import { inSight } from "../answer/told";
 import { faults, first, ofProgram, said, working } from "../bench";
 import type { First } from "../contract";
 import { say, type WordKey } from "../words";
@@ -24,7 +25,8 @@ function verdictOf(answer: First, conditional: boolean): Verdict {
   const verdicts = answer.chosen?.findings.map(({ verdict }) => verdict) ?? [];
   if (verdicts.includes("fails")) return "fails";
   if (conditional || verdicts.includes("not known")) return "not known";
-  if (openRuleCount(answer.chosen?.findings ?? []) > 0) return "not known";
+  const runs = Object.keys(answer.chosen?.runs ?? {});
+  if (openRuleCount(answer.chosen?.findings ?? [], runs) > 0) return "not known";
   const careful = verdicts.includes("caution") || (answer.chosen?.cautions.length ?? 0) > 0;
   return careful ? "caution" : "meets";
 }
@@ -44,7 +46,8 @@ export function inShort(answer: First | null): Short {
   };
 }
 
-/** Whether the sentence of the answer can be seen: then the strip would say it twice. */
+/** Whether the sentence of the answer can be seen: then the strip would say it twice. Also tells the
+    answer whether it is in sight. */
 const sentenceSeen = signal(false);
 
 function useSeen(): void {
@@ -54,8 +57,16 @@ function useSeen(): void {
     const watch = new IntersectionObserver(([entry]) => {
       sentenceSeen.value = !!entry && entry.isIntersecting;
     }, { rootMargin: "0px 0px -120px 0px" });
+    const near = new IntersectionObserver(([entry]) => {
+      inSight.value = !entry || entry.isIntersecting;
+    }, { rootMargin: "100px" });
     watch.observe(target);
-    return () => watch.disconnect();
+    near.observe(target);
+    return () => {
+      watch.disconnect();
+      near.disconnect();
+      inSight.value = true;
+    };
   }, []);
 }
 

@@ -6,7 +6,7 @@ import { say } from "../../words";
 import { hand, choose, shown, surveyed } from "../state";
 import { startRoute, mayFeed } from "../hand";
 import { thingAt, type Spot } from "../outline";
-import { openFacts } from "../focus";
+import { panelThere } from "../focus";
 import { tellOf } from "../telling";
 import { touching } from "../touching";
 import { Loads } from "./Loads";
@@ -49,7 +49,7 @@ function Touching({ building }: { building: string }) {
       <ul class="things-list">
         {things.map((thing) => (
           <li key={thing.pointer}>
-            <button type="button" class="thing-line" onClick={() => { choose(thing.pointer); openFacts(); }}>{tellOf(thing)}</button>
+            <button type="button" class="thing-line" onClick={() => { choose(thing.pointer); panelThere(); }}>{tellOf(thing)}</button>
           </li>
         ))}
       </ul>

@@ -3,7 +3,7 @@ import { faults, get, job, ownPrices, set } from "../../bench";
 import type { First, Job } from "../../contract";
 import { EngineFaults, work } from "../../engine";
 import { Choice } from "../../fact/Choice";
-import { rowOf } from "../../fact/kinds";
+import { rowOf } from "../../fact/rows";
 import { did } from "../../fact/did";
 import { called, wordTold } from "../../fact/words";
 import { say } from "../../words";

@@ -3,7 +3,7 @@ import { get, set } from "../../bench";
 import { Choice } from "../../fact/Choice";
 import { did } from "../../fact/did";
 import { Field } from "../../fact/Field";
-import { rowOf } from "../../fact/kinds";
+import { rowOf } from "../../fact/rows";
 import { powerOf } from "../../fact/power";
 import { wordSaid } from "../../fact/words";
 import { hasWords, say } from "../../words";

@@ -2,7 +2,7 @@
 
 import { useState } from "preact/hooks";
 import { Choice, type Option } from "../../fact/Choice";
-import { rowOf } from "../../fact/kinds";
+import { rowOf } from "../../fact/rows";
 import { wordSaid } from "../../fact/words";
 import { say } from "../../words";
 import {

@@ -1,0 +1,143 @@
+import { beforeEach, expect, test } from "vitest";
+import type { Job, Verb } from "../contract";
+import { EngineFaults, NotLoaded, RestAway } from "./faults";
+import { HandOver } from "./handover";
+import type { Rest } from "./rest";
+
+const elsewhere = JSON.stringify({
+  format: "toft-faults/1",
+  faults: [{ code: "elsewhere", pointer: "", says: "", nearest: null, allowed: [] }],
+});
+
+/** Answers with its name, or what it is told to. */
+function lane(name: string) {
+  const asked: string[] = [];
+  return {
+    asked, retired: 0, warmed: 0, answers: undefined as string | Error | undefined,
+    async call(verb: string) {
+      asked.push(verb);
+      if (this.answers instanceof Error) throw this.answers;
+      return this.answers ?? JSON.stringify({ by: name });
+    },
+    retire() { this.retired += 1; },
+    async warm() { this.warmed += 1; },
+  };
+}
+
+let early = lane("small");
+let whole = lane("whole");
+let told: Rest[] = [];
+let held: boolean[] = [];
+let fetched: Array<{ done: () => void; failed: (error: Error) => void }> = [];
+const body = { job: {} as Job };
+
+function engine(small: typeof early | null = early) {
+  const lanes = new Proxy({}, { get: () => whole }) as Record<Verb, typeof whole>;
+  return new HandOver({
+    early: small, lanes, tell: (rest) => told.push(rest), hold: (yes) => held.push(yes),
+    fetchWhole: () => new Promise<void>((done, failed) => fetched.push({ done, failed })),
+  });
+}
+
+beforeEach(() => {
+  early = lane("small");
+  whole = lane("whole");
+  [told, held, fetched] = [[], [], []];
+});
+
+const soon = () => new Promise((done) => setTimeout(done));
+
+test("the small module answers at once, and nothing else is fetched for it", async () => {
+  const both = engine();
+  expect(await both.work("first", body)).toEqual({ by: "small" });
+  expect(await both.work("about", {})).toEqual({ by: "small" });
+  expect(fetched.length).toBe(0);
+});
+
+test("a verb that the small one does not take waits for the whole module", async () => {
+  const both = engine();
+  const asked = both.work("levers", body);
+  await soon();
+  expect([fetched.length, told, whole.asked]).toEqual([1, ["coming"], []]);
+  fetched[0]!.done();
+  expect(await asked).toEqual({ by: "whole" });
+  expect([early.asked, told]).toEqual([[], ["coming", "here"]]);
+});
+
+test("so does a job that the small one sends elsewhere, and the page can say so", async () => {
+  const both = engine();
+  early.answers = elsewhere;
+  const asked = both.work("first", body);
+  await soon();
+  expect(held).toEqual([true]);
+  fetched[0]!.done();
+  expect(await asked).toEqual({ by: "whole" });
+  expect(held).toEqual([true, false]);
+});
+
+test("and what it breaks off at; faults of the job are told as they are", async () => {
+  const both = engine();
+  early.answers = new Error("unreachable");
+  const asked = both.work("first", body);
+  await soon();
+  fetched[0]!.done();
+  expect(await asked).toEqual({ by: "whole" });
+  early.answers = JSON.stringify({ format: "toft-faults/1", faults: [{ code: "missing" }] });
+  await expect(both.work("first", body)).rejects.toBeInstanceOf(EngineFaults);
+  expect(whole.asked).toEqual(["first"]);
+});
+
+test("until it takes over the whole module only practises; then everything goes to it", async () => {
+  const both = engine();
+  const practice = both.practise("first", body);
+  await soon();
+  fetched[0]!.done();
+  expect(await practice).toEqual({ by: "whole" });
+  expect(await both.work("first", body)).toEqual({ by: "small" });
+  both.takeOver();
+  both.takeOver();
+  expect(early.retired).toBe(1);
+  expect(await both.work("first", body)).toEqual({ by: "whole" });
+});
+
+test("where the whole module cannot be had the small one goes on, and it is tried again", async () => {
+  const both = engine();
+  const asked = both.work("ask", body);
+  const failed = expect(asked).rejects.toBeInstanceOf(RestAway);
+  fetched[0]!.failed(new Error("no network"));
+  await failed;
+  expect(told).toEqual(["coming", "away"]);
+  expect(await both.work("first", body)).toEqual({ by: "small" });
+  early.answers = elsewhere;
+  const needs = expect(both.work("first", body)).rejects.toBeInstanceOf(RestAway);
+  await soon();
+  fetched[1]!.failed(new Error("no network"));
+  await needs;
+  const again = both.work("ask", body);
+  fetched[2]!.done();
+  expect(await again).toEqual({ by: "whole" });
+  expect(told.at(-1)).toBe("here");
+});
+
+test("where neither comes nothing is loaded; where only the small one does not, the whole answers", async () => {
+  const both = engine();
+  early.answers = new NotLoaded("404");
+  const none = both.work("first", body).catch((error: Error) => error);
+  await soon();
+  fetched[0]!.failed(new Error("404"));
+  expect(await none).toBeInstanceOf(NotLoaded);
+  expect(await none).not.toBeInstanceOf(RestAway);
+  const asked = both.work("first", body);
+  await soon();
+  fetched[1]!.done();
+  expect(await asked).toEqual({ by: "whole" });
+});
+
+test("a page that holds the whole module inside begins with it", async () => {
+  const both = engine(null);
+  const warm = both.warm();
+  fetched[0]!.done();
+  await warm;
+  expect([early.warmed, whole.warmed]).toEqual([0, 1]);
+  expect(await both.work("first", body)).toEqual({ by: "whole" });
+});

@@ -1,0 +1,4 @@
+import history from "../words/en/history.json";
+import { learn } from "../words";
+
+learn("history", history);

@@ -1,0 +1,4 @@
+import readings from "../words/en/readings.json";
+import { learn } from "../words";
+
+learn("readings", readings);

@@ -4,6 +4,8 @@
 #include "study/path_load.h"
 #include "study/setting_parts.h"
 
+#include <algorithm>
+
 namespace toft::study {
 
 std::vector<int> phase_choices(const site::Job& job, std::size_t run) {
@@ -57,6 +59,8 @@ void lay_anew(Setting<Silent>& s, const site::Job& job, const Corner& corner) {
     s.stretches.clear();
     s.open.clear();
     s.assumed.clear();
+    const auto of_a_leg = [](const UnsaidFact& fact) { return fact.what == Unsaid::depth; };
+    s.unsaid.erase(std::remove_if(s.unsaid.begin(), s.unsaid.end(), of_a_leg), s.unsaid.end());
     Silent silent;
     GroundMemo unused;
     Settler settler(*s.catalogue, corner, s.open, unused);

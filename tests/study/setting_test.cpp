@@ -103,6 +103,7 @@ RC_GTEST_PROP(Setting, LaidAnewIsAsIfPreparedAtThoseLengths, ()) {
     RC_ASSERT(laid.length_least == fresh.length_least);
     RC_ASSERT(laid.legs.size() == fresh.legs.size());
     RC_ASSERT(laid.stretches.size() == fresh.stretches.size());
+    RC_ASSERT(laid.unsaid.size() == fresh.unsaid.size());
     for (std::size_t i = 0; i < fresh.legs.size(); ++i) {
         RC_ASSERT(laid.legs[i].length == fresh.legs[i].length);
         RC_ASSERT(laid.legs[i].stretch == fresh.legs[i].stretch);

@@ -4,6 +4,8 @@ namespace toft::codec {
 
 Json Field::value() const {
     switch (kind_) {
+        case Kind::nothing:
+            return nullptr;
         case Kind::number:
             return number_;
         case Kind::truth:

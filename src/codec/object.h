@@ -4,6 +4,7 @@
 
 #include "codec/document.h"
 
+#include <cstddef>
 #include <initializer_list>
 #include <string>
 #include <type_traits>
@@ -19,6 +20,7 @@ public:
     template <class T, class = std::enable_if_t<std::is_integral_v<T> && !std::is_same_v<T, bool>>>
     Field(const char* key, T x)
         : key_(key), kind_(Kind::whole), whole_(static_cast<long long>(x)) {}
+    Field(const char* key, std::nullptr_t) : key_(key), kind_(Kind::nothing), at_(nullptr) {}
     Field(const char* key, const char* x) : key_(key), kind_(Kind::word), at_(x) {}
     Field(const char* key, const std::string& x) : key_(key), kind_(Kind::text), at_(&x) {}
     Field(const char* key, const std::vector<std::string>& x)
@@ -30,7 +32,17 @@ private:
     friend Json object(std::initializer_list<Field> fields);
     Json value() const;
 
-    enum class Kind : unsigned char { number, truth, whole, word, text, texts, tree, copy };
+    enum class Kind : unsigned char {
+        nothing,
+        number,
+        truth,
+        whole,
+        word,
+        text,
+        texts,
+        tree,
+        copy
+    };
     const char* key_;
     Kind kind_;
     union {

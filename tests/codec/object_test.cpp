@@ -16,7 +16,8 @@ TEST(Object, HoldsWhatTheLibrarysOwnListHolds) {
                               {"word", "word"},
                               {"text", text},
                               {"texts", texts},
-                              {"nothing", Json()},
+                              {"nothing", nullptr},
+                              {"none", Json()},
                               {"kept", kept},
                               {"inner", object({{"deep", false}})}});
     const Json theirs{{"number", 0.1},
@@ -27,6 +28,7 @@ TEST(Object, HoldsWhatTheLibrarysOwnListHolds) {
                       {"text", text},
                       {"texts", texts},
                       {"nothing", nullptr},
+                      {"none", nullptr},
                       {"kept", kept},
                       {"inner", {{"deep", false}}}};
     EXPECT_EQ(ours.dump(), theirs.dump());

@@ -57,5 +57,6 @@ add_module(toft-first src/wasm/elsewhere.cpp)
 set_source_files_properties(src/wasm/elsewhere.cpp PROPERTIES
   COMPILE_OPTIONS "-fexceptions;-fwasm-exceptions")
 target_compile_options(toft-first.wasm PRIVATE -Oz)
-target_link_options(toft-first.wasm PRIVATE -Oz)
+target_link_options(toft-first.wasm PRIVATE -Oz
+  -sBINARYEN_EXTRA_PASSES=--low-memory-unused,--converge)
 target_link_libraries(toft-first.wasm PRIVATE ${first_libraries} toft_first_rest)

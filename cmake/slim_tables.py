@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """slim_tables.py FROM TO: copies the tables that a first answer is worked out with, without their
-notes and the places in their sources, which only a working shows. The notes of prices stay: they
-say which are invented."""
+notes and the places in their sources, which only a working shows. The notes of prices stay, which
+say what is invented, and the places where RCDs and the choice of an earth are asked for."""
 import csv
 import pathlib
 import shutil
@@ -9,6 +9,7 @@ import sys
 
 LATER = {"ask", "client", "label", "later", "lever", "test", "tolerance", "trench", "ware"}
 UNTOLD = {"note", "locator"}
+TOLD = {"price": {"note"}, "guard": {"locator"}, "rules": {"locator"}}
 
 
 def slim(text, untold):
@@ -25,7 +26,7 @@ def main(source, target):
         inside = path.relative_to(source)
         if inside.parts[0] in LATER or inside.name == "sources.csv":
             continue
-        untold = UNTOLD - {"note"} if inside.parts[0] == "price" else UNTOLD
+        untold = UNTOLD - TOLD.get(inside.parts[0], set())
         copy = target / inside
         copy.parent.mkdir(parents=True, exist_ok=True)
         with path.open(newline="") as table, copy.open("w", newline="") as out:

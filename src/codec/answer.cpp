@@ -1,6 +1,7 @@
 #include "codec/answer.h"
 
 #include "codec/demand.h"
+#include "codec/object.h"
 #include "codec/scheme.h"
 #include "codec/unknowns.h"
 #include "codec/why_tree.h"
@@ -10,9 +11,10 @@ namespace toft::codec {
 namespace {
 
 Json dropped_json(const answer::DroppedAnswer& d) {
-    Json json{{"rule", d.rule}, {"count", d.count}, {"says", d.title}, {"nearest", nullptr}};
+    Json json =
+        object({{"rule", d.rule}, {"count", d.count}, {"says", d.title}, {"nearest", nullptr}});
     if (!d.nearest_key.empty()) {
-        json["nearest"] = {{"key", d.nearest_key}, {"use", rounded(d.nearest_use)}};
+        json["nearest"] = object({{"key", d.nearest_key}, {"use", rounded(d.nearest_use)}});
     }
     return json;
 }
@@ -22,28 +24,28 @@ Json feeds_json(const std::vector<answer::FeedAnswer>& feeds) {
     for (const answer::FeedAnswer& feed : feeds) {
         Json others = Json::array();
         for (const answer::OtherFeedAnswer& other : feed.others) {
-            others.push_back({{"run", other.run},
-                              {"from", other.from},
-                              {"more", other.more ? finite(*other.more) : Json()},
-                              {"proved", other.proved},
-                              {"rank", other.rank > 0 ? Json(other.rank) : Json()}});
+            others.push_back(object({{"run", other.run},
+                                     {"from", other.from},
+                                     {"more", other.more ? finite(*other.more) : Json()},
+                                     {"proved", other.proved},
+                                     {"rank", other.rank > 0 ? Json(other.rank) : Json()}}));
         }
-        all.push_back({{"building", feed.building},
-                       {"run", feed.run},
-                       {"from", feed.from},
-                       {"others", others},
-                       {"says", feed.says}});
+        all.push_back(object({{"building", feed.building},
+                              {"run", feed.run},
+                              {"from", feed.from},
+                              {"others", others},
+                              {"says", feed.says}}));
     }
     return all;
 }
 
 Json advice_json(const special::Advice& a) {
-    return {{"about", a.about},
-            {"asks", a.asks},
-            {"says", a.says},
-            {"clause", a.footing ? a.footing->clause : "no clause"},
-            {"basis", basis_json(a.footing)},
-            {"needs_a_person", a.needs_a_person}};
+    return object({{"about", a.about},
+                   {"asks", a.asks},
+                   {"says", a.says},
+                   {"clause", a.footing ? a.footing->clause : "no clause"},
+                   {"basis", basis_json(a.footing)},
+                   {"needs_a_person", a.needs_a_person}});
 }
 
 std::string text_of(const Json& json, Layout layout = Layout::indented) {
@@ -52,10 +54,10 @@ std::string text_of(const Json& json, Layout layout = Layout::indented) {
 }
 
 Json line_json(const Line& line) {
-    Json json{{"symbol", line.symbol},
-              {"meaning", line.meaning},
-              {"value", finite(line.value)},
-              {"unit", line.unit}};
+    Json json = object({{"symbol", line.symbol},
+                        {"meaning", line.meaning},
+                        {"value", finite(line.value)},
+                        {"unit", line.unit}});
     if (!line.formula.empty()) json["formula"] = line.formula;
     if (!line.from.empty()) json["from"] = line.from;
     if (line.citation) {
@@ -71,7 +73,8 @@ Json head_json(const char* format, const answer::Answer& a) {
     Json json;
     json["format"] = format;
     json["job"] = a.job;
-    json["rulebook"] = {{"id", "uk"}, {"edition", a.edition}, {"data_version", a.data_version}};
+    json["rulebook"] =
+        object({{"id", "uk"}, {"edition", a.edition}, {"data_version", a.data_version}});
     json["sound"] = a.sound;
     json["schemes"] = Json::array();
     return json;
@@ -83,9 +86,12 @@ void add_dropped(const answer::Answer& a, Json& json) {
 }
 
 Json search_json(const answer::SearchAnswer& s) {
-    Json json{{"candidates", s.candidates},   {"evaluated", s.evaluated},
-              {"set_aside", s.set_aside},     {"sound", s.sound},
-              {"conditional", s.conditional}, {"milliseconds", rounded(s.milliseconds)}};
+    Json json = object({{"candidates", s.candidates},
+                        {"evaluated", s.evaluated},
+                        {"set_aside", s.set_aside},
+                        {"sound", s.sound},
+                        {"conditional", s.conditional},
+                        {"milliseconds", rounded(s.milliseconds)}});
     if (s.stopped) json["stopped"] = true;
     if (s.rounds > 0) {
         json["proved"] = s.proved;
@@ -114,7 +120,7 @@ std::string write_answer(const answer::Answer& a, Layout layout) {
     json["search"] = search_json(a.search);
     json["sources"] = Json::array();
     for (const auto& s : a.sources) {
-        json["sources"].push_back({{"key", s.key}, {"title", s.title}, {"basis", s.basis}});
+        json["sources"].push_back(object({{"key", s.key}, {"title", s.title}, {"basis", s.basis}}));
     }
     return text_of(json, layout);
 }
@@ -138,22 +144,26 @@ std::string write_first(const answer::FirstAnswer& first) {
 }
 
 std::string write_faults(const Faults& faults, Layout layout) {
-    Json json{{"format", "toft-faults/1"}, {"faults", Json::array()}};
+    Json json = object({{"format", "toft-faults/1"}, {"faults", Json::array()}});
     for (const Fault& fault : faults) {
-        json["faults"].push_back({{"code", fault.code},
-                                  {"pointer", fault.pointer},
-                                  {"says", fault.says},
-                                  {"nearest", fault.nearest.empty() ? Json() : Json(fault.nearest)},
-                                  {"allowed", fault.allowed}});
+        json["faults"].push_back(
+            object({{"code", fault.code},
+                    {"pointer", fault.pointer},
+                    {"says", fault.says},
+                    {"nearest", fault.nearest.empty() ? Json() : Json(fault.nearest)},
+                    {"allowed", fault.allowed}}));
     }
     return text_of(json, layout);
 }
 
 std::string write_working(const answer::Working& working, const std::string& scheme_key) {
-    Json json{{"format", "toft-working/1"},     {"scheme", scheme_key},
-              {"name", working.name},           {"title", working.title},
-              {"value", finite(working.value)}, {"unit", working.unit},
-              {"lines", Json::array()}};
+    Json json = object({{"format", "toft-working/1"},
+                        {"scheme", scheme_key},
+                        {"name", working.name},
+                        {"title", working.title},
+                        {"value", finite(working.value)},
+                        {"unit", working.unit},
+                        {"lines", Json::array()}});
     for (const Line& line : working.lines) json["lines"].push_back(line_json(line));
     return text_of(json);
 }

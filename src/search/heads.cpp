@@ -1,6 +1,7 @@
 #include "search/heads.h"
 
-#include <algorithm>
+#include "base/order.h"
+
 #include <map>
 #include <tuple>
 
@@ -108,12 +109,12 @@ void HeadList::sort() {
         if (fallen_[rule].count++ == 0) fallen_[rule].says = head.miss.says;
         if (head.finding.failures == 1) near_misses_.push_back(&head);
     }
-    std::stable_sort(live_.begin(), live_.end(), [](const JudgedHead* a, const JudgedHead* b) {
+    put_in_order(live_, [](const JudgedHead* a, const JudgedHead* b) {
         return a->finding.price.total < b->finding.price.total;
     });
-    std::stable_sort(
-        near_misses_.begin(), near_misses_.end(),
-        [](const JudgedHead* a, const JudgedHead* b) { return a->miss.use < b->miss.use; });
+    put_in_order(near_misses_, [](const JudgedHead* a, const JudgedHead* b) {
+        return a->miss.use < b->miss.use;
+    });
 }
 
 std::vector<std::size_t> rules_on_both() {

@@ -1,5 +1,7 @@
 #include "search/keep.h"
 
+#include "base/order.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -18,7 +20,7 @@ bool equal(const Sound& a, const Sound& b) {
 std::vector<std::size_t> unbeaten(const std::vector<Sound>& found) {
     std::vector<std::size_t> order(found.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    put_in_order(order, [&](std::size_t a, std::size_t b) {
         return comes_before(found[a], found[b], site::Prefer::price);
     });
     std::map<double, double, std::greater<>> best;  // headroom reached, by dependability
@@ -92,8 +94,8 @@ bool beats(const Sound& a, const Sound& b) {
 }
 
 std::vector<Sound> ranked(std::vector<Sound> found, site::Prefer prefer) {
-    std::sort(found.begin(), found.end(),
-              [prefer](const Sound& a, const Sound& b) { return comes_before(a, b, prefer); });
+    put_in_order(found,
+                 [prefer](const Sound& a, const Sound& b) { return comes_before(a, b, prefer); });
     return found;
 }
 

@@ -1,5 +1,6 @@
 #include "search/search.h"
 
+#include "base/order.h"
 #include "loss/energy.h"
 #include "search/heads.h"
 #include "search/judge.h"
@@ -75,7 +76,7 @@ private:
             PartFinding& found = live.back().finding;
             if (collects_) found.span = span_of_route(*judge_, book_, scheme, found);
         }
-        std::stable_sort(live.begin(), live.end(), [](const JudgedRoute& a, const JudgedRoute& b) {
+        put_in_order(live, [](const JudgedRoute& a, const JudgedRoute& b) {
             return a.finding.price.total < b.finding.price.total;
         });
         for (const JudgedRoute& route : live) {
@@ -397,8 +398,7 @@ private:
         for (auto* found : {&sound_.found, &unsure_.found}) {
             for (Sound& s : *found) keys_.emplace_back(study::scheme_key(s.scheme), &s);
         }
-        std::sort(keys_.begin(), keys_.end(),
-                  [](const auto& a, const auto& b) { return a.first < b.first; });
+        put_in_order(keys_, [](const auto& a, const auto& b) { return a.first < b.first; });
         long place = 0;
         for (auto& [key, s] : keys_) s->order = place++;
     }

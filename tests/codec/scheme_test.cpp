@@ -6,6 +6,8 @@
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 #include <limits>
 
 namespace toft::codec {
@@ -95,6 +97,16 @@ TEST(Rounding, KeepsNineDigitsAndWhatIsEndless) {
     EXPECT_TRUE(finite(std::numeric_limits<double>::infinity()).is_null());
     EXPECT_TRUE(finite(std::nan("")).is_null());
     EXPECT_EQ(finite(2.5), 2.5);
+}
+
+RC_GTEST_PROP(Rounding, IsThatOfTheStandardLibrary, (double x, int power)) {
+    const double sized = std::ldexp(x, power % 200);
+    for (const double y : {x, sized}) {
+        if (!std::isfinite(y)) continue;
+        char text[40];
+        std::snprintf(text, sizeof text, "%.9g", y);
+        RC_ASSERT(rounded(y) == std::strtod(text, nullptr));
+    }
 }
 
 RC_GTEST_PROP(Rounding, IsCloseAndDoneOnce, (double x)) {

@@ -15,7 +15,7 @@ protected:
 
 TEST_F(Ask, TheScreenAsksInOrderOfWorthAndSaysHow) {
     const Ran ran = program_.run({"ask", example("three-facts")});
-    EXPECT_EQ(ran.code, 0);
+    EXPECT_EQ(ran.code, 5) << "nobody said what the house draws, nor how deep the cable lies";
     for (const char* part : {"GO AND FIND OUT", "  1. ", "how: ", "on it hangs: ", "minutes",
                              "NOT WORTH A JOURNEY", "competent, licensed person"}) {
         EXPECT_NE(ran.out.find(part), std::string::npos) << part;
@@ -32,7 +32,7 @@ TEST_F(Ask, LeversSayWhatOneChangeBrings) {
 }
 
 TEST_F(Ask, ExitCodesAreThoseOfDesign) {
-    for (const char* name : {"demo", "caravan-no-scheme", "tt-shed"}) {
+    for (const char* name : {"demo", "caravan-no-scheme", "three-facts", "tt-shed"}) {
         const int code = program_.run({"design", example(name), "--json"}).code;
         EXPECT_EQ(program_.run({"ask", example(name)}).code, code) << name;
         EXPECT_EQ(program_.run({"levers", example(name)}).code, code) << name;

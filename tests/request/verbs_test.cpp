@@ -51,11 +51,23 @@ TEST(Verbs, AnswersOfTheJobAreThoseOfTheCommandLine) {
     EXPECT_EQ(text_of("check", demo().body), "{}\n");
 }
 
+/// Takes out what a first answer leaves out: lengths by rule, and how well figures are known.
+void leave_out(Tree& tree) {
+    if (tree.is_object()) {
+        tree.erase("longest_m");
+        if (tree.contains("verdict")) tree.erase("basis");
+    }
+    if (!tree.is_structured()) return;
+    for (Tree& part : tree) leave_out(part);
+}
+
 TEST(Verbs, FirstWritesTheSchemeOfTheKeyWhole) {
     const answer::SchemeAnswer& second = demo().answer.schemes.at(1);
-    const Tree first = ask_for("first", body_with("key", second.key));
+    Tree first = ask_for("first", body_with("key", second.key));
     EXPECT_EQ(first["chosen_key"], second.key);
-    const Tree whole = Tree::parse(text_of("design", demo().body));
+    Tree whole = Tree::parse(text_of("design", demo().body));
+    leave_out(first["chosen"]);
+    leave_out(whole["schemes"][1]);
     EXPECT_EQ(first["chosen"], whole["schemes"][1]);
     EXPECT_EQ(first["schemes"].size(), whole["schemes"].size());
     EXPECT_EQ(first["assumed"], whole["assumed"]);

@@ -28,6 +28,10 @@ site::Job plain_job();
 /// The same with a run of `legs`.
 site::Job job_with_legs(std::vector<site::Leg> legs);
 
+/// `job` with what nobody said stated: what the house draws, its electrode, depths. Without them
+/// no answer is sound, whatever is built.
+site::Job all_said(site::Job job);
+
 /// A leg with every fact stated: 30 m, 20 °C around it, alone, 0.6 m deep, in the open, not hidden,
 /// 6 m up where it hangs.
 site::Leg plain_leg(site::LegMethod method, double length_m = 30);

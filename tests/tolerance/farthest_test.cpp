@@ -1,8 +1,8 @@
 #include "tolerance/farthest.h"
 
-#include "answer/longest.h"
 #include "support/questions.h"
 #include "varying.h"
+#include "worked/longest.h"
 
 #include <gtest/gtest.h>
 
@@ -55,7 +55,8 @@ TEST(Farthest, TheLongestRunIsThatOfTheAnswer) {
     const Farthest* length = of(all, "length of the whole run");
     ASSERT_NE(length, nullptr);
     EXPECT_DOUBLE_EQ(length->now, 20);
-    const auto answered = answer::longest_by_rule(support::question_of(job), thin_scheme());
+    const worked::Subject subject{support::catalogue(), support::demo_book(), job, 0};
+    const auto answered = worked::longest_by_rule(subject, support::prepared(job), thin_scheme());
     ASSERT_FALSE(answered.empty());
     for (const auto& [rule, metres] : answered) {
         for (const Bound& bound : length->up_to) {

@@ -169,6 +169,7 @@ export interface Lever {
 export interface Levers {
   format: "toft-levers/1";
   sound: boolean;
+  conditional: boolean;
   key: string | null;
   scheme: string | null;
   price: number | null;

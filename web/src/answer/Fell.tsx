@@ -110,7 +110,8 @@ export function Levers() {
       {told && behind.value && <p class="quiet">{say("answer.behind")}</p>}
       {told?.levers.length === 0 && (
         <p class="quiet">
-          {say(told.sound ? "answer.levers_none" : "answer.levers_none_sound", { count: tried })}
+          {say(told.sound || told.conditional ? "answer.levers_none" : "answer.levers_none_sound",
+            { count: tried })}
         </p>
       )}
       {told && told.levers.length > 0 && (

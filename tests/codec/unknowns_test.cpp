@@ -18,14 +18,24 @@ Json asked(const char* name) {
 TEST(AskText, ThreeFactsStillGiveAListToGoBy) {
     const Json json = asked("three-facts");
     EXPECT_EQ(json["format"], "toft-ask/1");
-    EXPECT_EQ(json["sound"], true);
+    EXPECT_EQ(json["sound"], false) << "a rule is not known, whatever is built";
+    EXPECT_EQ(json["conditional"], true);
     ASSERT_GT(json["find_out"].size(), 2u);
+    EXPECT_EQ(json["find_out"][0]["fact"], "/runs/0/legs/0/depth_m");
+    EXPECT_EQ(json["find_out"][1]["fact"], "/intake/demand_a");
+    std::size_t hangs = 0;
     for (const Json& u : json["find_out"]) {
         EXPECT_EQ(u["ask"], true);
         EXPECT_FALSE(u["question"].get<std::string>().empty());
-        EXPECT_FALSE(u["hangs"].get<std::string>().empty());
-        EXPECT_FALSE(u["answers"].empty());
+        EXPECT_FALSE(u["how"].get<std::string>().empty());
+        // Neither scheme nor price hangs on what nobody said: the rule does.
+        const bool unsaid =
+            u["why"].get<std::string>().find("rule is not known") != std::string::npos;
+        EXPECT_EQ(u["hangs"].get<std::string>().empty(), unsaid);
+        EXPECT_EQ(u["answers"].empty(), unsaid);
+        hangs += unsaid ? 0 : 1;
     }
+    EXPECT_EQ(json["find_out"].size() - hangs, 2u);
     for (const Json& u : json["leave"]) EXPECT_EQ(u["ask"], false);
     EXPECT_FALSE(json["cautions"].empty());
 }

@@ -35,10 +35,11 @@ inline std::size_t number_of_rule(const std::string& name) {
     return rules::rule_count;
 }
 
-/// Whether that rule holds in the job, prepared from nothing.
+/// Whether that rule holds in the job, prepared from nothing; what merely cautions beyond its limit
+/// holds no longer there.
 inline bool holds(const site::Job& job, const study::RunScheme& scheme, const std::string& rule) {
-    return search::judge_one(support::prepared(job), scheme, number_of_rule(rule)) !=
-           rules::Verdict::fails;
+    return search::surely_met(
+        search::finding_of_one(support::prepared(job), scheme, number_of_rule(rule)));
 }
 
 inline site::Job of_length(site::Job job, double length) {

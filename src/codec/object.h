@@ -16,10 +16,11 @@ namespace toft::codec {
 class Field {
 public:
     Field(const char* key, double x) : key_(key), kind_(Kind::number), number_(x) {}
-    Field(const char* key, bool x) : key_(key), kind_(Kind::truth), whole_(x) {}
-    template <class T, class = std::enable_if_t<std::is_integral_v<T> && !std::is_same_v<T, bool>>>
+    template <class T, class = std::enable_if_t<std::is_integral_v<T>>>
     Field(const char* key, T x)
-        : key_(key), kind_(Kind::whole), whole_(static_cast<long long>(x)) {}
+        : key_(key),
+          kind_(std::is_same_v<T, bool> ? Kind::truth : Kind::whole),
+          whole_(static_cast<long long>(x)) {}
     Field(const char* key, std::nullptr_t) : key_(key), kind_(Kind::nothing), at_(nullptr) {}
     Field(const char* key, const char* x) : key_(key), kind_(Kind::word), at_(x) {}
     Field(const char* key, const std::string& x) : key_(key), kind_(Kind::text), at_(&x) {}

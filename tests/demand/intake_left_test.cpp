@@ -29,6 +29,7 @@ double least(const IntakeLimits<Silent>& of, bool behind_switch) {
 
 TEST(IntakeLeft, ThreeWaysToKnowTheHouse) {
     site::Job job = support::plain_job();
+    job.intake.demand = {};
     EXPECT_FALSE(house(job).best());
     job.buildings[0].circuits = {drawing(CircuitKind::socket_ring, 32),
                                  drawing(CircuitKind::shower, 40)};

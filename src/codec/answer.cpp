@@ -4,7 +4,6 @@
 #include "codec/object.h"
 #include "codec/scheme.h"
 #include "codec/unknowns.h"
-#include "codec/why_tree.h"
 
 namespace toft::codec {
 

@@ -2,7 +2,6 @@
 
 #include "codec/object.h"
 #include "codec/scheme.h"
-#include "codec/why_tree.h"
 
 namespace toft::codec {
 

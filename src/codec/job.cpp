@@ -1,6 +1,5 @@
 #include "codec/job.h"
 
-#include "codec/job_offer.h"
 #include "codec/job_parts.h"
 #include "site/validate.h"
 

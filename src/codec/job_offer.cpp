@@ -1,4 +1,4 @@
-#include "codec/job_offer.h"
+#include "codec/job_parts.h"
 
 #include "search/candidates.h"
 #include "site/built.h"

@@ -23,6 +23,10 @@ void read_wishes(Reader& in, site::Job& job);
 std::optional<site::NamedDevice> read_device(Reader& in, const char* key,
                                              const tables::Catalogue* catalogue = nullptr);
 
+/// Faults of a (valid) job whose named cables, devices and places leave nothing to build with
+/// (job_offer.cpp).
+Faults nothing_on_offer(const site::Job& job, const tables::Catalogue& catalogue);
+
 /// 1 or 3 phases; nothing when left out.
 std::optional<int> read_phases(Reader& in);
 

@@ -1,8 +1,9 @@
 #pragma once
-// One scheme of an answer as a JSON tree. Private to codec.
+// One scheme of an answer, and the walks to its earthing, as JSON trees. Private to codec.
 
 #include "answer/answer.h"
 #include "codec/document.h"
+#include "walk/walk.h"
 
 namespace toft::codec {
 
@@ -16,5 +17,10 @@ Json finite(double x);
 Json brief_json(const answer::SchemeAnswer& scheme);
 
 Json scheme_json(const answer::SchemeAnswer& scheme);
+
+/// Whose word it is; null for none (why.cpp).
+Json basis_json(const tables::EarthingBasis* basis);
+
+Json walks_json(const std::vector<walk::Walk>& walks);
 
 }  // namespace toft::codec

@@ -1,7 +1,7 @@
 #include "codec/why.h"
 
 #include "codec/object.h"
-#include "codec/why_tree.h"
+#include "codec/scheme.h"
 
 namespace toft::codec {
 

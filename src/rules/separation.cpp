@@ -10,6 +10,7 @@ const RuleInfo separation_rule{
         "a building with its own electrode is out of touch with everything on the house's earth",
     .clause = "410.3.5, 542.1.3.3, 411.5",
     .unit = "m",
+    .heavier = Trend::worse,  // a lost neutral lifts the house's earth further
     .reads =
         "the building's metalwork, its distance and that of its electrode to anything on the "
         "house's "

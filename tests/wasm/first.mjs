@@ -28,7 +28,7 @@ for (const [name, job] of jobs) {
         must(answer === whole.work("first", { job }), `${name}: another answer than the whole's`);
         ++answered;
     }
-    must(first.work("check", { job }) === whole.work("check", { job }), `${name}: other faults`);
+    must(first.work("check", { job }) === whole.work("check", { job }), `${name}: faults`);
 }
 must(first.work("about", {}) === whole.work("about", {}), "another engine than the whole");
 let seed = 1066;

@@ -69,5 +69,5 @@ for (const verb of ["design", "ask", "levers", "explain", "why", "picture", "pap
 }
 refuses(first, jobs[0][1]);
 console.log(
-    `toft-first.wasm: ${answered} jobs answered and ${same} changed ones, ${sent} sent to the whole`,
+    `toft-first.wasm: ${answered} jobs answered, ${same} changed ones, ${sent} sent to the whole`,
 );

@@ -4,7 +4,7 @@ import { useEffect, useState } from "preact/hooks";
 import { job, jobId, ownPrices, rest } from "../bench";
 import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
 import { Overtaken, RestAway, work } from "../engine";
-import { first } from "./told";
+import { shownFirst } from "./told";
 
 export interface Asked<T> {
   answer: T | null;
@@ -25,7 +25,7 @@ export function useWork<V extends Verb>(verb: V, body: Rest<V> | null): Asked<An
   const id = jobId.value;
   const nothing = { answer: null, failed: null, waiting: true, of: id };
   const [state, setState] = useState<Asked<AnswerOf<V>> & { of: string | null }>(nothing);
-  const answered = first.value;
+  const answered = shownFirst.value;
   const asks = body === null ? "" : JSON.stringify(body);
   const [lacks, setLacks] = useState(false);
   const again = lacks && rest.value === "here";

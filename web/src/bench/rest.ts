@@ -2,7 +2,7 @@
 // on. What is here goes on answering meanwhile.
 
 import { effect } from "@preact/signals";
-import { rest } from "../engine/rest";
+import { otherBuild, rest } from "../engine/rest";
 import { answerNow, answerRest, isAsking } from "./answer";
 import { faults, NOT_WHOLE } from "./state";
 
@@ -20,7 +20,7 @@ export function tryRest(): void {
 
 /**
  * Tries again while it is away: when the network comes back, and after a while, which grows with
- * each try of its own. Whoever fetched it: a job that lacked it is answered when it is here.
+ * each try of its own; not where the program has another build by now. Whoever fetched it: a job that lacked it is answered when it is here.
  */
 export function keepTryingRest(): () => void {
   let wait = FIRST_WAIT_MS;
@@ -35,7 +35,7 @@ export function keepTryingRest(): () => void {
   addEventListener("online", atOnce);
   const end = effect(() => {
     if (rest.value === "here" && lacksAnswer() && !isAsking()) void answerNow();
-    if (rest.value !== "away") return undefined;
+    if (rest.value !== "away" || otherBuild.value) return undefined;
     const timer = setTimeout(afterAWhile, wait);
     return () => clearTimeout(timer);
   });

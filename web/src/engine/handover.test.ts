@@ -17,6 +17,7 @@ function lane(name: string) {
     asked, retired: 0, cleared: 0, renewed: 0, warmed: 0, slow: false, about: "1",
     ends: [] as Array<(text: string) => void>, answers: undefined as string | Error | undefined,
     async call(verb: string) {
+      if (verb === "about" && this.answers instanceof Error) throw this.answers;
       if (verb === "about") return JSON.stringify({ version: this.about, by: name });
       asked.push(verb);
       if (this.answers instanceof Error) throw this.answers;
@@ -223,4 +224,48 @@ test("a whole module of another build is not used, and the page can say so", asy
   await asked;
   expect([others, told, whole.asked]).toEqual([1, ["coming", "away"], []]);
   expect(await both.work("first", body)).toEqual({ by: "small" });
+});
+
+test("a small module that never comes holds up no newer question, nor the whole one that comes at last", async () => {
+  vi.useFakeTimers();
+  const both = engine();
+  const newest = latestWins((job: Job, newer) => both.work("first", { job }, newer));
+  early.slow = true;
+  const one = expect(newest({} as Job)).rejects.toBeInstanceOf(Overtaken);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  fetched[0]!.failed(new Error("no network"));
+  await vi.advanceTimersByTimeAsync(1);
+  const two = newest({} as Job);
+  await one;
+  expect(early.cleared).toBe(1);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  fetched[1]!.failed(new Error("no network"));
+  await vi.advanceTimersByTimeAsync(1);
+  void both.fetchRest();
+  fetched[2]!.done();
+  expect(await two).toEqual({ by: "whole" });
+  expect([early.cleared, early.retired]).toEqual([2, 1]);
+});
+
+test("where it says after a while that it cannot, the page learns what it lacks", async () => {
+  vi.useFakeTimers();
+  const both = engine();
+  early.slow = true;
+  const asked = expect(both.work("first", body)).rejects.toBeInstanceOf(RestAway);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  early.ends[0]!(elsewhere);
+  fetched[0]!.failed(new Error("no network"));
+  await asked;
+});
+
+test("one that breaks off at everything is told as what it is, not as another build", async () => {
+  const both = engine();
+  await both.work("first", body);
+  early.answers = new Error("unreachable");
+  whole.answers = new Error("unreachable");
+  const asked = expect(both.work("first", body)).rejects.toThrow("unreachable");
+  await soon();
+  fetched[0]!.done();
+  await asked;
+  expect([others, told]).toEqual([0, ["coming", "here"]]);
 });

@@ -35,6 +35,8 @@ export class HandOver {
   #early: Lane | null;
   #coming: Promise<void> | undefined;
   #here = false;
+  #arrive = () => {};
+  readonly #arrived = new Promise<void>((done) => { this.#arrive = done; });
   /** What the small module says of itself; empty until it has. */
   #about = "";
   #asksAbout = false;
@@ -116,22 +118,27 @@ export class HandOver {
   Promise<AnswerOf<V>> {
     const enough = new AbortController();
     newer?.addEventListener("abort", () => enough.abort());
-    const whole = this.#whole(verb, text, { none: NotLoaded, newer: enough.signal });
-    let settled = false;
+    if (newer?.aborted) enough.abort();
+    const whole = this.#whole(verb, text, { newer: enough.signal });
     const bySmall = said.then((now) => {
-      if ("none" in now) return whole;
-      settled = true;
+      if ("none" in now) return whole.catch((error) => { throw as(now.none, error); });
       enough.abort();
       return sound<V>(now.answer);
     });
-    const byWhole = whole.then((answer) => {
-      if (!settled) this.#giveUpSmall();
+    const byWhole = whole.catch(async (error) => {
+      if (!(error instanceof NotLoaded)) throw error;
+      await unless(enough.signal, this.#arrived);  // the small one may still answer meanwhile
+      return this.#whole(verb, text);
+    }).then((answer) => {
+      if (!enough.signal.aborted) this.#giveUpSmall();
       return answer;
-    }, (error) => {
-      if (error instanceof NotLoaded) return bySmall;
-      throw error;
     });
-    return Promise.race([bySmall, byWhole]);
+    try {
+      return await Promise.race([bySmall, byWhole]);
+    } catch (error) {
+      if (error instanceof Overtaken) this.#early?.clear();  // nobody waits for it any more
+      throw error;
+    }
   }
 
   #giveUpSmall(): void {
@@ -145,7 +152,7 @@ export class HandOver {
     try {
       await unless(newer, this.fetchRest());
     } catch (error) {
-      throw error instanceof Overtaken ? error : new none((error as Error).message);
+      throw as(none, error as Error);
     } finally {
       if (first) this.parts.hold(false);
     }
@@ -157,6 +164,7 @@ export class HandOver {
       await this.parts.fetchWhole();
       if (await this.#differs()) throw new OtherBuild("another version or other data");
       this.#here = true;
+      this.#arrive();
       this.parts.tell("here");
     } catch (error) {
       this.#coming = undefined;
@@ -169,9 +177,9 @@ export class HandOver {
   /** Whether the modules are of two builds: what one answered cannot stand beside the other's. */
   async #differs(): Promise<boolean> {
     if (!this.#about) return false;
-    const small: EngineAbout = JSON.parse(this.#about);
-    const whole: EngineAbout = JSON.parse(await this.parts.lanes.about.call("about", "{}"));
-    return small.version !== whole.version || small.data_version !== whole.data_version;
+    const said = await this.parts.lanes.about.call("about", "{}").catch(() => this.#about);
+    const [small, whole] = [this.#about, said].map((text) => JSON.parse(text) as EngineAbout);
+    return small!.version !== whole!.version || small!.data_version !== whole!.data_version;
   }
 
   async #whole<V extends Verb>(
@@ -181,6 +189,10 @@ export class HandOver {
     return sound<V>(JSON.parse(await this.parts.lanes[verb].call(verb, text)));
   }
 }
+
+/** What a call is told that needed what did not come. */
+const as = (none: typeof NotLoaded, error: Error): Error =>
+  (error instanceof NotLoaded ? new none(error.message) : error);
 
 async function isLate(said: Promise<unknown>): Promise<boolean> {
   let timer: ReturnType<typeof setTimeout> | undefined;

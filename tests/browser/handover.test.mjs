@@ -117,7 +117,7 @@ test("where only the small module does not come, the whole one answers", async (
     assert.match(await sentence(page), /^Feed it with 3-core 10 mm² armoured cable/);
 });
 
-test("where the small module lets wait the whole one answers, and no more is asked of the other", async () => {
+test("where the small module lets wait the whole one answers, now and from then on", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
     await context.route(small, () => {});  // neither comes nor fails
     const page = await openPage(browser, alone.url, { context });
@@ -126,11 +126,11 @@ test("where the small module lets wait the whole one answers, and no more is ask
     assert.deepEqual(page.wrong, []);
 });
 
-test("a whole module of another build is not used, and the page offers to be fetched anew", async () => {
+test("a whole module of another build is not used, and the page says so", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
     await context.route(whole, async (route) => {
         const response = await route.fetch();
-        const section = Buffer.from([0, 2, 1, 0x78]);  // one named x, of nothing: still a sound module
+        const section = Buffer.from([0, 2, 1, 0x78]);  // one named x, of nothing
         await route.fulfill({ response, body: Buffer.concat([await response.body(), section]) });
     });
     const page = await openPage(browser, alone.url, { context });
@@ -144,7 +144,7 @@ test("a whole module of another build is not used, and the page offers to be fet
     assert.equal(await page.locator(".notices .notice").count(), 0);
 });
 
-test("a job that needs the whole module is answered when it comes, whoever asked for it", async () => {
+test("a job that needs the whole module is answered once it is here", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
     await context.route(whole, (route) => route.abort());
     const page = await openPage(browser, alone.url, { context });

@@ -68,7 +68,7 @@ it("goes on waiting for the rest of the engine, and asks again when it is here",
   render(null, place);
 });
 
-it("of what waits for the rest only the newest is asked when it is here, and nothing once closed", async () => {
+it("of what waits for the rest asks only the newest when it is here, and nothing once closed", async () => {
   const place = document.body.appendChild(document.createElement("div"));
   let here = () => {};
   fetching = new Promise((done) => { here = done; });

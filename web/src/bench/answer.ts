@@ -62,6 +62,7 @@ export async function answerNow(): Promise<void> {
   clearTimeout(saying);
   saying = undefined;
   working.value = false;
+  clearTimeout(idle);
   idle = setTimeout(() => void answerRest(), IDLE_MS);
 }
 

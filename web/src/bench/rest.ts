@@ -20,7 +20,8 @@ export function tryRest(): void {
 
 /**
  * Tries again while it is away: when the network comes back, and after a while, which grows with
- * each try of its own; not where the program has another build by now. Whoever fetched it: a job that lacked it is answered when it is here.
+ * each try of its own; not where the program has another build by now. Whoever fetched it: a job
+ * that lacked it is answered when it is here.
  */
 export function keepTryingRest(): () => void {
   let wait = FIRST_WAIT_MS;

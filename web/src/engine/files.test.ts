@@ -8,7 +8,8 @@ let isOtherBuild: typeof import("./files").isOtherBuild;
 
 beforeEach(async () => {
   vi.resetModules();
-  vi.stubGlobal("__DIGESTS__", { toft: sum("whole").slice(0, 16), "toft-first": sum("small").slice(0, 16) });
+  const [toft, early] = [sum("whole").slice(0, 16), sum("small").slice(0, 16)];
+  vi.stubGlobal("__DIGESTS__", { toft, "toft-first": early });
   ({ isOtherBuild } = await import("./files"));
 });
 

@@ -42,7 +42,8 @@ const body = { job: {} as Job };
 function engine(small: typeof early | null = early) {
   const lanes = new Proxy({}, { get: () => whole }) as Record<Verb, typeof whole>;
   return new HandOver({
-    early: small, lanes, other: () => { others += 1; }, tell: (rest) => told.push(rest), hold: (yes) => held.push(yes),
+    early: small, lanes, other: () => { others += 1; },
+    tell: (rest) => told.push(rest), hold: (yes) => held.push(yes),
     fetchWhole: () => new Promise<void>((done, failed) => fetched.push({ done, failed })),
   });
 }
@@ -226,7 +227,7 @@ test("a whole module of another build is not used, and the page can say so", asy
   expect(await both.work("first", body)).toEqual({ by: "small" });
 });
 
-test("a small module that never comes holds up no newer question, nor the whole one that comes at last", async () => {
+test("a small module that never comes holds up neither a newer question nor the whole one", async () => {
   vi.useFakeTimers();
   const both = engine();
   const newest = latestWins((job: Job, newer) => both.work("first", { job }, newer));

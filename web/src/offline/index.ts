@@ -20,8 +20,7 @@ const keeps = (): boolean => import.meta.env.PROD && isSecureContext && "service
  * Notices when the browser takes up another build of the page than the one that is open; from the
  * beginning, so that none goes by.
  */
-export function followBuild(kept: ServiceWorkerContainer | null = keeps() ? navigator.serviceWorker : null):
-void {
+export function followBuild(kept = keeps() ? navigator.serviceWorker : undefined): void {
   if (!kept) return;
   let before = kept.controller;
   kept.addEventListener("controllerchange", () => {

@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { engine } from "./build/engine.ts";
+import { digests, engine } from "./build/engine.ts";
 import { offline } from "./build/offline.ts";
 import { pocket } from "./build/pocket.ts";
 
@@ -15,6 +15,7 @@ export default defineConfig(({ mode }) => {
     base: "./",
     publicDir: single ? false : "public",
     plugins: single ? [pocket()] : [engine(), offline()],
+    define: { __DIGESTS__: JSON.stringify(single ? {} : digests()) },
     oxc: { jsx: { runtime: "automatic" as const, importSource: "preact" } },
     build: {
       target: "es2022",

@@ -121,7 +121,7 @@ test("two pages of one browser show the same job", async () => {
 
 test("where the engine does not come nothing is shown as sound", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
-    await context.route("**/*.wasm", (route) => route.abort());
+    await context.route("**/*.wasm*", (route) => route.abort());
     const page = await openPage(browser, alone.url, { context });
     await page.waitForSelector("[role=alert]");
     assert.match(await page.textContent("[role=alert]"), /could not be loaded/);

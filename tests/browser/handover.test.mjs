@@ -16,7 +16,8 @@ after(async () => {
     await alone?.close();
 });
 
-const whole = "**/toft.wasm";
+const whole = "**/toft.wasm?v=*";
+const small = "**/toft-first.wasm?v=*";
 const restIs = (page, word) =>
     page.waitForFunction((rest) => globalThis.toft.rest.value === rest, word, { timeout: 60_000 });
 const leversCome = (page) =>
@@ -33,7 +34,7 @@ test("the small module answers first; then the whole one takes over from it", as
     const context = await browser.newContext({ serviceWorkers: "block" });
     const asked = [];
     context.on("request", (request) => {
-        const [name] = /[a-z-]+\.wasm$/.exec(request.url()) ?? [];
+        const [name] = /[a-z-]+\.wasm(?=\?v=[0-9a-f]{16}$)/.exec(request.url()) ?? [];
         if (name) asked.push(name);
     });
     const before = [];
@@ -111,9 +112,53 @@ test("a network that is back fetches what was missing by itself", async () => {
 
 test("where only the small module does not come, the whole one answers", async () => {
     const context = await browser.newContext({ serviceWorkers: "block" });
-    await context.route("**/toft-first.wasm", (route) => route.abort());
+    await context.route(small, (route) => route.abort());
     const page = await openPage(browser, alone.url, { context });
     assert.match(await sentence(page), /^Feed it with 3-core 10 mm² armoured cable/);
+});
+
+test("where the small module lets wait the whole one answers, now and from then on", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await context.route(small, () => {});  // neither comes nor fails
+    const page = await openPage(browser, alone.url, { context });
+    assert.match(await sentence(page), /^Feed it with 3-core 10 mm² armoured cable/);
+    assert.ok(await changeLength(page, 60) > 0);
+    assert.deepEqual(page.wrong, []);
+});
+
+test("a whole module of another build is not used, and the page says so", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await context.route(whole, async (route) => {
+        const response = await route.fetch();
+        const section = Buffer.from([0, 2, 1, 0x78]);  // one named x, of nothing
+        await route.fulfill({ response, body: Buffer.concat([await response.body(), section]) });
+    });
+    const page = await openPage(browser, alone.url, { context });
+    await page.locator(".notices", { hasText: "of another edition" }).waitFor();
+    assert.equal(await page.evaluate(() => globalThis.toft.rest.value), "away");
+    assert.equal(await page.evaluate(() => globalThis.toft.ask.value), null);
+    assert.ok(await changeLength(page, 60) > 0, "what is here goes on answering");
+    await context.unroute(whole);
+    await page.click("text=Fetch the page anew");
+    await leversCome(page);
+    assert.equal(await page.locator(".notices .notice").count(), 0);
+});
+
+test("a job that needs the whole module is answered once it is here", async () => {
+    const context = await browser.newContext({ serviceWorkers: "block" });
+    await context.route(whole, (route) => route.abort());
+    const page = await openPage(browser, alone.url, { context });
+    await restIs(page, "away");
+    await page.evaluate(() => globalThis.toft.change("A second run", (job) => {
+        job.runs.push({ ...structuredClone(job.runs[0]), id: "second" });
+    }));
+    await page.waitForFunction(() => globalThis.toft.faults.value[0]?.code === "program-not-whole");
+    await context.unroute(whole);
+    await page.goto(`${alone.url}#/papers`);
+    await page.locator("button").filter({ hasText: "Look" }).first().click();
+    await page.waitForFunction(() => globalThis.toft.rest.value === "here"
+        && !globalThis.toft.faults.value.some(({ code }) => code === "program-not-whole"),
+    undefined, { timeout: 60_000 });
 });
 
 test("once both are kept it opens, answers and lays out papers without a network", async () => {

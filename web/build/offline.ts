@@ -1,9 +1,11 @@
-// Writes sw.js once everything else is there: it names every file and a digest of them all.
+// Writes sw.js once everything else is there: it names every file as the page asks for
+// it, and a digest of them all.
 
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import type { Plugin, ResolvedConfig } from "vite";
+import { addressed } from "./engine.ts";
 
 /** What a page that is offline can do without. */
 const left = new Set(["pocket.html", "sw.js"]);
@@ -29,7 +31,7 @@ export function offline(): Plugin {
       const source = readFileSync(new URL("../src/offline/sw.js", import.meta.url), "utf8");
       writeFileSync(join(folder, "sw.js"), source
         .replace("__VERSION__", digest.digest("hex").slice(0, 16))
-        .replace("__FILES__", JSON.stringify(files)));
+        .replace("__FILES__", JSON.stringify(files.map(addressed))));
     },
   };
 }

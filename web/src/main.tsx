@@ -2,7 +2,7 @@ import { render } from "preact";
 import * as bench from "./bench";
 import { begin, whenAnswered } from "./bench/begin";
 import { Shell } from "./shell";
-import { keepPage } from "./offline";
+import { followBuild, keepPage } from "./offline";
 import { keepBook } from "./prices/book";
 import { fetchParts } from "./shell/later";
 import { followKeys } from "./shell/keys";
@@ -13,6 +13,7 @@ import "./style/page.css";
 import "./style/shell.css";
 import "./style/print.css";
 
+followBuild();
 followTheme();
 followHash();
 followKeys();

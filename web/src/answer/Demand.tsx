@@ -5,7 +5,7 @@ import { figure } from "./figure";
 import { runAsked, runs } from "./look";
 import { numberAt, type Demand as Told } from "./shapes";
 import { buildingWords } from "./speak";
-import { first } from "./told";
+import { shownFirst } from "./told";
 import { Live } from "./Was";
 import { Opens } from "./Opens";
 
@@ -77,7 +77,7 @@ function Left({ told }: { told: Told }) {
 }
 
 export function Demand() {
-  const told = first.value!.demand as Told | null;
+  const told = shownFirst.value!.demand as Told | null;
   if (!told) return null;
   return (
     <section class="demand" aria-labelledby="demand-title">

@@ -11,7 +11,7 @@ import { priceOf } from "./Headline";
 import { runAsked } from "./look";
 import type { Nearest } from "./shapes";
 import { keyWords, ruleWords, schemeWords } from "./speak";
-import { first } from "./told";
+import { shownFirst } from "./told";
 import { Working } from "./Working";
 
 function NearestMiss({ rule, nearest }: { rule: string; nearest: Nearest }) {
@@ -58,7 +58,7 @@ function FellRow({ dropped }: { dropped: Dropped }) {
 }
 
 export function Fell() {
-  const answer = first.value!;
+  const answer = shownFirst.value!;
   if (answer.dropped.length === 0) return null;
   const list = (
     <ul class="fell-list">
@@ -100,7 +100,7 @@ function LeverRow({ lever, currency }: { lever: Lever; currency: string }) {
 
 export function Levers() {
   const told = levers.value;
-  const scheme = first.value?.schemes[0];
+  const scheme = shownFirst.value?.schemes[0];
   const currency = scheme ? priceOf(scheme).currency : "GBP";
   const tried = (told as unknown as { tried?: number } | null)?.tried ?? 0;
   return (

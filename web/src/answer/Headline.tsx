@@ -12,7 +12,7 @@ import { Shape } from "./Mark";
 import { governed, tasks } from "./sentence";
 import type { OverYears, Price } from "./shapes";
 import { factWords, ruleWords, runWords } from "./speak";
-import { first } from "./told";
+import { shownFirst } from "./told";
 import { Live } from "./Was";
 
 /** Headroom in words. */
@@ -22,7 +22,7 @@ export const roomOf = (scheme: { headroom: number | null }): string =>
 export const priceOf = (scheme: { price: unknown }): Price => scheme.price as Price;
 
 export function Looking() {
-  const answer = first.value;
+  const answer = shownFirst.value;
   if (!astray.value || !answer?.chosen) return null;
   const top = answer.schemes[0]!;
   return (
@@ -188,7 +188,7 @@ function PriceLine({ scheme }: { scheme: Scheme }) {
   const price = priceOf(scheme);
   const by = governed(scheme.governed_by ?? "");
   const room = roomOf(scheme);
-  const invented = first.value!.cautions.some((c) => c.includes("invented"));
+  const invented = shownFirst.value!.cautions.some((c) => c.includes("invented"));
   return (
     <div class="price">
       <p class="price-line">
@@ -223,7 +223,7 @@ function PriceLine({ scheme }: { scheme: Scheme }) {
 }
 
 function Unfinished() {
-  const answer = first.value!;
+  const answer = shownFirst.value!;
   if (answer.proved && !answer.stopped) return null;
   return <p class="quiet">{say(answer.stopped ? "answer.stopped" : "answer.not_proved")}</p>;
 }
@@ -233,7 +233,7 @@ function nothingWords(): { verdict: string; words: string; why: string } {
   if (faults.value.length > 0) {
     return { verdict: "not known", words: say("answer.of_before"), why: "" };
   }
-  if (first.value!.stopped) {
+  if (shownFirst.value!.stopped) {
     return {
       verdict: "not known",
       words: say("answer.nothing_stopped"),
@@ -260,7 +260,7 @@ export function Headline({ scheme }: { scheme: Scheme }) {
   const status = statusWords(scheme);
   const before = faults.value.length > 0;
   const hangs = status.words === say("answer.conditional") && !before;
-  const taken = first.value!.assumed.length;
+  const taken = shownFirst.value!.assumed.length;
   return (
     <div class="headline">
       {hangs ? (

@@ -6,7 +6,7 @@ import type { Scheme, Unknown } from "../contract";
 import { say } from "../words";
 import { count } from "./figure";
 import { Fold } from "./Fold";
-import { first } from "./told";
+import { shownFirst } from "./told";
 
 function Listed({ title, items }: { title: string; items: string[] }) {
   if (items.length === 0) return null;
@@ -48,7 +48,7 @@ export function Acts({ scheme }: { scheme: Scheme }) {
 export function Standing() {
   return (
     <section class="standing">
-      {first.value!.cautions.map((c) => (
+      {shownFirst.value!.cautions.map((c) => (
         <p key={c}>{c}</p>
       ))}
     </section>
@@ -67,7 +67,7 @@ function OpenFact({ fact }: { fact: Unknown }) {
 }
 
 export function Grounds() {
-  const answer = first.value!;
+  const answer = shownFirst.value!;
   const open = [...(ask.value?.find_out ?? []), ...(ask.value?.leave ?? [])];
   return (
     <section class="grounds">
@@ -100,7 +100,7 @@ interface Source {
 }
 
 function Sources() {
-  const answer = first.value!;
+  const answer = shownFirst.value!;
   const sources = (answer as unknown as { sources?: Source[] }).sources ?? [];
   const search = answer.search;
   return (

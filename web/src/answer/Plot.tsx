@@ -10,7 +10,7 @@ import { priceOf, roomOf } from "./Headline";
 import { lookedKey, recommendedKey } from "./look";
 import { layoutPlot, nearest, touched, type Layout, type Mark } from "./plot";
 import { sayOr, schemeWords } from "./speak";
-import { first } from "./told";
+import { shownFirst } from "./told";
 
 /** How a scheme earths, where it does so everywhere alike. */
 export function earthingOf(scheme: SchemeLine): string {
@@ -236,7 +236,7 @@ function SchemeRow({ scheme }: { scheme: SchemeLine }) {
 }
 
 export function Others() {
-  const schemes = first.value?.schemes ?? [];
+  const schemes = shownFirst.value?.schemes ?? [];
   if (schemes.length === 0) return null;
   return (
     <section class="others" aria-labelledby="others-title">

@@ -5,7 +5,9 @@ import type { First, Job } from "../contract";
 
 const asked: Array<{ done: (answer: unknown) => void; failed: (error: Error) => void }> = [];
 const { RestAway } = vi.hoisted(() => ({ RestAway: class extends Error {} }));
+let fetching: Promise<void> = Promise.resolve();
 vi.mock("../engine", () => ({
+  fetchRest: () => fetching,
   work: () => new Promise((done, failed) => asked.push({ done, failed })),
   workFirst: () => new Promise(() => {}),
   clearSlow: () => {},
@@ -63,4 +65,31 @@ it("goes on waiting for the rest of the engine, and asks again when it is here",
   asked.at(-1)!.done({ of: "c" });
   await settled();
   expect(place.textContent).toContain('"of":"c"');
+  render(null, place);
+});
+
+it("of what waits for the rest asks only the newest when it is here, and nothing once closed", async () => {
+  const place = document.body.appendChild(document.createElement("div"));
+  let here = () => {};
+  fetching = new Promise((done) => { here = done; });
+  rest.value = "coming";
+  const before = asked.length;
+  render(<Readings />, place);
+  for (let n = 0; n < 6; n += 1) {
+    first.value = { job: `c${n}` } as First;
+    await settled();
+  }
+  expect(asked.length).toBe(before);
+  here();
+  await settled();
+  expect(asked.length).toBe(before + 1);
+  render(null, place);
+  fetching = new Promise((done) => { here = done; });
+  render(<Readings />, place);
+  await settled();
+  render(null, place);
+  await settled();
+  here();
+  await settled();
+  expect(asked.length).toBe(before + 1);
 });

@@ -1,10 +1,11 @@
 // What the engine is asked for when something is opened. What was there stays until the new comes.
 
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { job, jobId, ownPrices, rest } from "../bench";
 import type { AnswerOf, BodyOf, Job, Verb } from "../contract";
-import { Overtaken, RestAway, work } from "../engine";
-import { first } from "./told";
+import { fetchRest, Overtaken, RestAway, work } from "../engine";
+import { latestWins } from "../engine/latest";
+import { shownFirst } from "./told";
 
 export interface Asked<T> {
   answer: T | null;
@@ -20,20 +21,32 @@ export function whole(): { job: Job; prices?: string } {
   return { job: job.peek()!, ...(prices ? { prices } : {}) };
 }
 
+interface Question<V extends Verb> { verb: V; body: BodyOf<V>; idle: () => boolean }
+
+/** What one asker asks: while the whole module is on its way only the newest of it waits. */
+const asker = <V extends Verb>() => latestWins(async ({ verb, body, idle }: Question<V>) => {
+  if (rest.peek() !== "here") await fetchRest();
+  if (idle()) throw new Overtaken();
+  return work(verb, body);
+});
+
 /** Asks `verb` now and again after each answer to a change, as long as it is shown. */
 export function useWork<V extends Verb>(verb: V, body: Rest<V> | null): Asked<AnswerOf<V>> {
   const id = jobId.value;
   const nothing = { answer: null, failed: null, waiting: true, of: id };
   const [state, setState] = useState<Asked<AnswerOf<V>> & { of: string | null }>(nothing);
-  const answered = first.value;
+  const answered = shownFirst.value;
   const asks = body === null ? "" : JSON.stringify(body);
+  const own = useRef<ReturnType<typeof asker<V>> | null>(null);
+  own.current ??= asker<V>();
   const [lacks, setLacks] = useState(false);
   const again = lacks && rest.value === "here";
   useEffect(() => {
     if (!asks || !job.peek()) return undefined;
     let gone = false;
     setState((was) => (was.of === id ? { ...was, waiting: true } : nothing));
-    work(verb, { ...whole(), ...JSON.parse(asks) } as BodyOf<V>).then(
+    const body = { ...whole(), ...JSON.parse(asks) } as BodyOf<V>;
+    own.current!({ verb, body, idle: () => gone }).then(
       (answer) => {
         if (!gone) setState({ answer, failed: null, waiting: false, of: id });
       },

@@ -12,7 +12,7 @@ import { Headline, Looking, Nothing } from "./Headline";
 import { Acts, Grounds, Standing } from "./Notes";
 import { Shape } from "./Mark";
 import { faultSays, lacksEarthing } from "./speak";
-import { first } from "./told";
+import { shownFirst } from "./told";
 
 const further = () => import("./further");
 const Circuits = later(async () => (await further()).Circuits, true);
@@ -124,7 +124,7 @@ function Before({ answer }: { answer: First }) {
 }
 
 export function Answer() {
-  const answer = first.value;
+  const answer = shownFirst.value;
   return (
     <section
       key={jobId.value}

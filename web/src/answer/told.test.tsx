@@ -8,7 +8,7 @@ vi.mock("../engine", () => ({
   work: () => new Promise(() => {}), workFirst: () => new Promise(() => {}), clearSlow: () => {},
 }));
 const { faults, first: newest, jobId } = await import("../bench");
-const { first, inSight } = await import("./told");
+const { shownFirst, inSight } = await import("./told");
 const { Fold } = await import("./Fold");
 
 const answer = (of: string) => ({ job: of }) as First;
@@ -23,32 +23,32 @@ beforeEach(() => {
 
 it("goes with the answer while it is in sight", () => {
   newest.value = answer("now");
-  expect(first.value).toBe(newest.value);
+  expect(shownFirst.value).toBe(newest.value);
 });
 
 it("follows after the paint while it is out of sight, with the newest", async () => {
   inSight.value = false;
   newest.value = answer("one");
-  expect(first.value!.job).toBe("before");
+  expect(shownFirst.value!.job).toBe("before");
   newest.value = answer("two");
-  await vi.waitFor(() => expect(first.value!.job).toBe("two"));
+  await vi.waitFor(() => expect(shownFirst.value!.job).toBe("two"));
 });
 
 it("never lags behind a fault, its end, another job or no answer", () => {
   inSight.value = false;
   newest.value = answer("one");
   faults.value = [fault];
-  expect(first.value!.job).toBe("one");
+  expect(shownFirst.value!.job).toBe("one");
   newest.value = answer("sound again");
   faults.value = [];
-  expect(first.value!.job).toBe("sound again");
+  expect(shownFirst.value!.job).toBe("sound again");
   newest.value = null;
-  expect(first.value).toBeNull();
+  expect(shownFirst.value).toBeNull();
   newest.value = answer("begun");
-  expect(first.value!.job).toBe("begun");
+  expect(shownFirst.value!.job).toBe("begun");
   jobId.value = "b";
   newest.value = answer("of b");
-  expect(first.value!.job).toBe("of b");
+  expect(shownFirst.value!.job).toBe("of b");
 });
 
 it("draws what is folded away when it is opened, or when the page has come to rest", async () => {

@@ -6,7 +6,7 @@ import { effect, signal, untracked } from "@preact/signals";
 import { faults, first as newest, jobId } from "../bench";
 import type { First } from "../contract";
 
-export const first = signal<First | null>(null);
+export const shownFirst = signal<First | null>(null);
 /** False while the answer's room is known to be off the screen. */
 export const inSight = signal(true);
 
@@ -32,7 +32,7 @@ effect(() => {
 function show(): void {
   waiting = false;
   shown = came;
-  first.value = came.answer;
+  shownFirst.value = came.answer;
 }
 
 const LONGEST_MS = 100;  // a page in the background paints nothing

@@ -18,6 +18,9 @@ const IDLE_MS = 250;
 let typing: ReturnType<typeof setTimeout> | undefined;
 let idle: ReturnType<typeof setTimeout> | undefined;
 let saying: ReturnType<typeof setTimeout> | undefined;
+/** Raised with each question: what an earlier one was answered is not shown as of now. */
+let turn = 0;
+let asking = 0;
 
 interface Body { job: Job; prices?: string; key?: string }
 
@@ -31,6 +34,7 @@ function body(): Body {
 export function answerSoon(pace: "tap" | "typing"): void {
   clearTimeout(typing);
   behind.value = true;
+  turn += 1;
   if (pace === "typing") typing = setTimeout(() => void answerNow(), TYPING_MS);
   else void answerNow();
 }
@@ -41,6 +45,8 @@ export async function answerNow(): Promise<void> {
   const another = () => jobId.peek() !== id;  // opened meanwhile: it asks for itself
   clearTimeout(idle);
   clearSlow();
+  turn += 1;
+  asking += 1;
   saying ??= setTimeout(() => { working.value = true; }, SAY_MS);
   try {
     const answer = await workFirst(body());
@@ -50,12 +56,18 @@ export async function answerNow(): Promise<void> {
   } catch (error) {
     if (error instanceof Overtaken || another()) return;
     faults.value = error instanceof EngineFaults ? error.faults : [programFault(error)];
+  } finally {
+    asking -= 1;
   }
   clearTimeout(saying);
   saying = undefined;
   working.value = false;
+  clearTimeout(idle);
   idle = setTimeout(() => void answerRest(), IDLE_MS);
 }
+
+/** Whether an answer is on its way. */
+export const isAsking = (): boolean => asking > 0;
 
 function programCode(error: unknown): string {
   if (error instanceof RestAway) return NOT_WHOLE;
@@ -76,29 +88,34 @@ const PRACTICE_PAUSE_MS = 60;
 const LONGEST_PRACTICE_MS = 500;
 let practised = 0;
 
-async function practise(asked: Omit<Body, "key">): Promise<void> {
+/** Ends early when `past`: what a touch needs is not held up by practice for an earlier state. */
+async function practise(asked: Omit<Body, "key">, past: () => boolean): Promise<void> {
   for (; practised < PRACTICE; practised += 1) {
     const begun = performance.now();
     await practiseFor("first", asked);
     if (performance.now() - begun > LONGEST_PRACTICE_MS) break;  // a change would wait for it
     await new Promise((done) => setTimeout(done, PRACTICE_PAUSE_MS));
+    if (past()) return;
   }
   takeOver();
 }
 
 /** What the whole module is asked once the page is quiet; it is fetched for that. */
 export async function answerRest(): Promise<void> {
+  const mine = turn;
   const id = jobId.peek();
+  const past = () => turn !== mine || jobId.peek() !== id;
   try {
     await fetchRest();
-    if (jobId.peek() !== id || faults.peek().length > 0) return;
+    if (past() || faults.peek().length > 0) return;
     const { key: _, ...asked } = body();
     const open = await work("ask", asked);
-    if (jobId.peek() !== id) return;
+    if (past()) return;
     ask.value = open;
-    await practise(asked);
+    await practise(asked, past);
+    if (past()) return;
     const changes = await work("levers", asked);
-    if (jobId.peek() !== id) return;
+    if (past()) return;
     levers.value = changes;
     behind.value = false;
   } catch (error) {

@@ -7,7 +7,7 @@ import { isInside, moduleFile } from "./files";
 import { HandOver } from "./handover";
 import { Lane, type WorkerLike } from "./lane";
 import { latestWins } from "./latest";
-import { firstHeld, rest } from "./rest";
+import { firstHeld, otherBuild, rest } from "./rest";
 import EngineWorker from "./start";
 
 export { EngineFaults, NotLoaded, Overtaken, RestAway } from "./faults";
@@ -28,6 +28,7 @@ const engine = new HandOver({
   lanes,
   fetchWhole: whole,
   tell: (now) => { rest.value = now; },
+  other: () => { otherBuild.value = true; },
   hold: (held) => { firstHeld.value = held; },
 });
 
@@ -39,7 +40,8 @@ export const takeOver = () => engine.takeOver();
 export const warmEngine = () => engine.warm();
 
 /** `first`, of which only the newest call counts. */
-export const workFirst = latestWins((body: BodyOf<"first">) => work("first", body));
+export const workFirst = latestWins(
+  (body: BodyOf<"first">, newer) => engine.work("first", body, newer));
 
 /** Ends what is being worked out in the background; its callers see Overtaken. */
 export function clearSlow(): void {

@@ -125,3 +125,56 @@ test("a worker starts while its module is on the way, and is asked at once when 
   void made.call("first", "1");
   expect(workers[0]!.asked.length).toBe(1);
 });
+
+/** A lane whose module comes, or does not, when it is told. */
+function laneAwaiting() {
+  const workers: SlowWorker[] = [];
+  const modules: Array<{ come: () => void; fail: () => void }> = [];
+  const made = new Lane(() => {
+    workers.push(new SlowWorker());
+    return workers.at(-1)!;
+  }, () => new Promise((done, failed) => modules.push({
+    come: () => done({} as WebAssembly.Module), fail: () => failed(new Error("404")),
+  })));
+  return { made, workers, modules };
+}
+
+test("a lane that is let go while its module is on the way leaves no worker behind", async () => {
+  const { made, workers, modules } = laneAwaiting();
+  const warm = expect(made.warm()).rejects.toBeInstanceOf(Overtaken);
+  made.retire();
+  modules[0]!.come();
+  await warm;
+  await soon();
+  expect(workers.map(({ ended }) => ended)).toEqual([true]);
+});
+
+test("a module that did not come for one call is not the fault of the next", async () => {
+  const { made, workers, modules } = laneAwaiting();
+  const old = expect(made.call("ask", "1")).rejects.toBeInstanceOf(Overtaken);
+  made.clear();
+  await old;
+  const now = made.call("ask", "2");
+  modules[0]!.fail();
+  await soon();
+  modules[1]!.come();
+  await soon();
+  workers.at(-1)!.answer("two");
+  expect(await now).toBe("two");
+});
+
+test("a lane that begins anew lets what runs finish, and answers the next in a new worker", async () => {
+  const { made, workers } = lane();
+  const one = made.call("first", "1");
+  const two = made.call("first", "2");
+  await soon();
+  made.renew();
+  workers[0]!.answer("one");
+  expect(await one).toBe("one");
+  await soon();
+  expect(workers[0]!.ended).toBe(true);
+  workers[1]!.answer("two");
+  expect(await two).toBe("two");
+  made.renew();
+  expect(workers[1]!.ended).toBe(true);
+});

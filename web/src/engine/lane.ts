@@ -30,6 +30,7 @@ export class Lane {
   #running: Call | undefined;
   #waiting: Call[] = [];
   #retired = false;
+  #spent = false;
   #next = 1;
 
   constructor(
@@ -63,25 +64,40 @@ export class Lane {
     if (!this.#running) this.#end();
   }
 
+  /** Ends the worker after what runs in it; the next call gets a new one. */
+  renew(): void {
+    if (this.#running) this.#spent = true;
+    else this.#end();
+  }
+
   #end(): void {
     this.#worker?.terminate();
     this.#worker = undefined;
     this.#running = undefined;
+    this.#spent = false;
+    if (this.#retired) this.#endSpare();
+  }
+
+  #endSpare(): void {
+    this.#spare?.terminate();
+    this.#spare = undefined;
   }
 
   /** The worker starts while its module is still on the way. */
   async #ready(): Promise<WorkerLike> {
     if (!this.#worker) this.#spare ??= this.start();
     const module = await this.module().catch((error) => {
-      this.#spare?.terminate();
-      this.#spare = undefined;
+      this.#endSpare();
       throw new NotLoaded(String(error));
     });
+    if (this.#retired && !this.#running) throw new Overtaken();  // let go meanwhile
     if (!this.#worker) {
       const worker = this.#spare ?? this.start();
       this.#spare = undefined;
       worker.onmessage = ({ data }) => this.#answered(data);
-      worker.onerror = (event) => this.#broke(new Error(event.message || "the worker broke"));
+      worker.onerror = (event) => {
+        if (this.#worker === worker) this.#broke(new Error(event.message || "the worker broke"));
+      };
       worker.postMessage({ module });
       this.#worker = worker;
     }
@@ -90,6 +106,7 @@ export class Lane {
 
   #go(): void {
     if (this.#running) return;
+    if (this.#spent) this.#end();
     const call = this.#waiting.shift();
     if (!call) {
       if (this.#retired) this.#end();
@@ -101,7 +118,9 @@ export class Lane {
     if (this.#worker) return this.#worker.postMessage({ id, verb, body });
     this.#ready().then((worker) => {
       if (this.#running === call) worker.postMessage({ id, verb, body });
-    }, (error: Error) => this.#broke(error));
+    }, (error: Error) => {
+      if (this.#running === call) this.#broke(error);
+    });
   }
 
   #answered(answer: Answered): void {

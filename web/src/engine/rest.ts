@@ -9,3 +9,5 @@ export type Rest = "later" | "coming" | "here" | "away";
 export const rest = signal<Rest>("later");
 /** True while a `first` waits for it. */
 export const firstHeld = signal(false);
+/** True once a whole module of another build came: it is not used, the page must be fetched anew. */
+export const otherBuild = signal(false);

@@ -4,20 +4,36 @@ import { effect, signal } from "@preact/signals";
 import { about, rest, serverThere } from "../bench";
 import type { EngineAbout } from "../contract";
 import { work } from "../engine";
+import { otherBuild } from "../engine/rest";
 
 /** True where the program has another edition than this page and its engine. */
 export const outdated = signal(false);
 
+effect(() => {
+  if (otherBuild.value) outdated.value = true;
+});
+
+const keeps = (): boolean => import.meta.env.PROD && isSecureContext && "serviceWorker" in navigator
+  && location.protocol !== "file:";
+
+/**
+ * Notices when the browser takes up another build of the page than the one that is open; from the
+ * beginning, so that none goes by.
+ */
+export function followBuild(kept = keeps() ? navigator.serviceWorker : undefined): void {
+  if (!kept) return;
+  let before = kept.controller;
+  kept.addEventListener("controllerchange", () => {
+    if (before) outdated.value = true;
+    before = kept.controller;
+  });
+}
+
 /** Lets the browser keep the page; where it cannot (plain http from elsewhere), nothing changes. */
 export async function keepPage(): Promise<void> {
   followEdition();
-  if (!import.meta.env.PROD || !isSecureContext || !("serviceWorker" in navigator)) return;
-  if (location.protocol === "file:") return;
+  if (!keeps()) return;
   await restHere();  // what keeps the page fetches all of it: the first answer goes before
-  const before = navigator.serviceWorker.controller;
-  navigator.serviceWorker.addEventListener("controllerchange", () => {
-    if (before) outdated.value = true;  // another build of the page was fetched meanwhile
-  });
   try {
     await navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
   } catch (error) {

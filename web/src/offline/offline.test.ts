@@ -6,7 +6,8 @@ vi.mock("../engine", () => ({
 const own = { program: "toft", version: "1.0", edition: "2018+A2", data_version: "7" };
 
 const { about } = await import("../bench");
-const { keepPage, outdated, sameEdition } = await import(".");
+const { otherBuild } = await import("../engine/rest");
+const { followBuild, keepPage, outdated, sameEdition } = await import(".");
 
 it("is of the program's edition only where version, edition and data are the program's", () => {
   expect(sameEdition(own, { ...own })).toBe(true);
@@ -22,4 +23,24 @@ it("tells when a program of another edition is reached", async () => {
   expect(outdated.value).toBe(false);
   about.value = { ...own, data_version: "8", by: "", lan: false, paired: true };
   await vi.waitFor(() => expect(outdated.value).toBe(true));
+});
+
+it("tells when the browser takes up another build, but not when it keeps its first", () => {
+  outdated.value = false;
+  const kept = Object.assign(new EventTarget(), { controller: null as object | null });
+  followBuild(kept as unknown as ServiceWorkerContainer);
+  const takesUp = (build: object) => {
+    kept.controller = build;
+    kept.dispatchEvent(new Event("controllerchange"));
+  };
+  takesUp({ build: 1 });
+  expect(outdated.value).toBe(false);
+  takesUp({ build: 2 });
+  expect(outdated.value).toBe(true);
+});
+
+it("tells when the whole module that came is of another build", () => {
+  outdated.value = false;
+  otherBuild.value = true;
+  expect(outdated.value).toBe(true);
 });

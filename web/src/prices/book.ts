@@ -1,9 +1,9 @@
 // The price book in use: kept on this device and by the server, and used by the answer at once.
 
-import { signal } from "@preact/signals";
-import { choose, chosenKey, job, ownPrices, serverThere } from "../bench";
+import { effect, signal, untracked } from "@preact/signals";
+import { choose, chosenKey, job, ownPrices, rest, serverThere } from "../bench";
 import type { Fault, PriceBook } from "../contract";
-import { EngineFaults, work } from "../engine";
+import { EngineFaults, RestAway, work } from "../engine";
 import { cabinet } from "../keep/cabinet";
 import { call, NotThere, Refused } from "../keep/server";
 import type { Item } from "./table";
@@ -19,8 +19,16 @@ interface Kept {
 const PLACE = "prices";
 const OWN_NAME = "own price book";
 
-/** A book that has faults: shown, not used. */
-export const draft = signal<{ csv: string; name: string; faults: Fault[] } | null>(null);
+interface Draft {
+  csv: string;
+  name: string;
+  faults: Fault[];
+  /** True until the engine has looked it through. */
+  unread: boolean;
+}
+
+/** A book that has faults, or has not been looked through: shown, not used. */
+export const draft = signal<Draft | null>(null);
 export const bookName = signal("");
 /** True while the server keeps the same book, or there is no server. */
 export const bookKept = signal(true);
@@ -73,11 +81,34 @@ async function tellServer(kept: Kept): Promise<void> {
   }
 }
 
-/** Uses a book from now on, if it has no faults; else shows them. Says whether it is used. */
+/** Raised with each book that is taken or dropped: what was found in an earlier one is idle. */
+let newest = 0;
+
+export function dropDraft(): void {
+  newest += 1;
+  draft.value = null;
+}
+
+/**
+ * Uses a book from now on, if it has no faults; else shows them. One that cannot be looked through
+ * yet stays as a draft. Says whether it is used.
+ */
 export async function take(csv: string, name = bookName.peek() || OWN_NAME): Promise<boolean> {
-  const faults = await faultsOf(csv);
+  newest += 1;
+  const mine = newest;
+  const unread = { csv, name, faults: [], unread: true };
+  if (rest.peek() !== "here") draft.value = unread;
+  let faults: Fault[];
+  try {
+    faults = await faultsOf(csv);
+  } catch (error) {
+    if (!(error instanceof RestAway)) console.warn(error);
+    if (mine === newest) draft.value = unread;
+    return false;
+  }
+  if (mine !== newest) return false;
   if (faults.length > 0) {
-    draft.value = { csv, name, faults };
+    draft.value = { csv, name, faults, unread: false };
     return false;
   }
   draft.value = null;
@@ -88,8 +119,14 @@ export async function take(csv: string, name = bookName.peek() || OWN_NAME): Pro
   return true;
 }
 
+/** Looks the draft through that could not be before. */
+export function retake(): void {
+  const now = draft.peek();
+  if (now?.unread) void take(now.csv, now.name);
+}
+
 export async function backToInvented(): Promise<void> {
-  draft.value = null;
+  dropDraft();
   use(null, "");
   const kept: Kept = { csv: null, name: "", told: false };
   await (await cabinet()).update<Kept>(PLACE, () => kept);
@@ -121,12 +158,19 @@ export async function recallBook(): Promise<void> {
   }
 }
 
-/** Once when the page begins, and each time the server comes back. */
+/** Once when the page begins, and each time the server comes back; a draft when the engine is whole. */
 export function keepBook(): () => void {
   void recallBook();
+  const end = effect(() => {
+    if (rest.value === "here") untracked(retake);
+  });
   let was = serverThere.peek();
-  return serverThere.subscribe((now) => {
+  const endToo = serverThere.subscribe((now) => {
     if (now === true && was !== true) void recallBook();
     was = now;
   });
+  return () => {
+    end();
+    endToo();
+  };
 }

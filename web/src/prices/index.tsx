@@ -6,7 +6,7 @@ import { RestAway } from "../engine/faults";
 import { handOver } from "../papers/office";
 import { awaited } from "../shell/rest";
 import { hasWords, say } from "../words";
-import { backToInvented, bookKept, bookName, draft, listed, take } from "./book";
+import { backToInvented, bookKept, bookName, draft, dropDraft, listed, retake, take } from "./book";
 import "./prices.css";
 import "./words";
 import { PriceRow } from "./PriceRow";
@@ -39,23 +39,35 @@ function useBook(): { csv: string | null; uses: Map<string, string>; failed: str
   return { csv: draft.value?.csv ?? own ?? begin, uses, failed };
 }
 
-function Import() {
+export function Import() {
+  const [failed, setFailed] = useState(false);
   const read = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
     if (!file) return;
-    await take(await file.text(), file.name);
-    input.value = "";
+    try {
+      const text = await file.text();
+      setFailed(false);
+      void take(text, file.name);
+    } catch (error) {
+      console.warn(error);
+      setFailed(true);
+    } finally {
+      input.value = "";  // the same file may be read again
+    }
   };
   return (
-    <label class="button">
-      {say("prices.import")}
-      <input
-        type="file"
-        class="unseen"
-        accept=".csv,text/csv,text/plain"
-        onChange={(e) => void read(e.currentTarget)}
-      />
-    </label>
+    <>
+      <label class="button">
+        {say("prices.import")}
+        <input
+          type="file"
+          class="unseen"
+          accept=".csv,text/csv,text/plain"
+          onChange={(e) => void read(e.currentTarget)}
+        />
+      </label>
+      {failed && <strong role="alert">{say("prices.unreadable")}</strong>}
+    </>
   );
 }
 
@@ -104,8 +116,28 @@ function Standing({ rows }: { rows: Row[] }) {
   );
 }
 
+/** A book that waits for what looks it through. */
+function Unread() {
+  return (
+    <div class="faulty" role="alert">
+      <p>
+        <strong>{say(rest.value === "here" ? "prices.unread_broke" : "prices.unread")}</strong>
+      </p>
+      <div class="actions">
+        <button type="button" onClick={retake}>
+          {say("shell.rest_try")}
+        </button>
+        <button type="button" onClick={dropDraft}>
+          {say("prices.drop_draft")}
+        </button>
+      </div>
+    </div>
+  );
+}
+
 function Faulty({ whole }: { whole: string[] }) {
   if (!draft.value) return null;
+  if (draft.value.unread) return <Unread />;
   return (
     <div class="faulty" role="alert">
       <p>
@@ -120,12 +152,7 @@ function Faulty({ whole }: { whole: string[] }) {
           <li key={says}>{says}</li>
         ))}
       </ul>
-      <button
-        type="button"
-        onClick={() => {
-          draft.value = null;
-        }}
-      >
+      <button type="button" onClick={dropDraft}>
         {say("prices.drop_draft")}
       </button>
     </div>

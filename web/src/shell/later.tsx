@@ -3,9 +3,13 @@
 import { signal, type Signal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
+import { renew } from "../offline";
 import { say } from "../words";
 
 type Came<P> = { is: ComponentType<P> } | "coming" | "lacking";
+
+/** A browser may remember that a part did not come: after so many tries only a new page helps. */
+const ENOUGH_TRIES = 2;
 
 const all: Array<() => Promise<void>> = [];
 
@@ -19,11 +23,13 @@ export function later<P extends object>(load: () => Promise<ComponentType<P>>, q
 Later<P> {
   const came: Signal<Came<P>> = signal<Came<P>>("coming");
   let fetching: Promise<void> | undefined;
+  let failed = 0;
   const fetch = (): Promise<void> => fetching ??= load().then(
     (is) => { came.value = { is }; },
     (error) => {
       console.warn(error);
       fetching = undefined;
+      failed += 1;
       came.value = "lacking";
     });
   all.push(fetch);
@@ -36,6 +42,12 @@ Later<P> {
       <p class="sheet" role="status">
         {say("shell.room_lacks")}{" "}
         <button type="button" onClick={() => { came.value = "coming"; void fetch(); }}>{say("shell.rest_try")}</button>
+        {failed >= ENOUGH_TRIES && (
+          <>
+            {" "}
+            <button type="button" onClick={() => void renew()}>{say("shell.renew")}</button>
+          </>
+        )}
       </p>
     );
   }

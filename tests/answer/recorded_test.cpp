@@ -23,21 +23,10 @@ study::RunScheme plain() {
                            support::fuse(32));
 }
 
-/// A scheme of the job, any.
-study::RunScheme any_scheme(const site::Job& job) {
-    const auto setting = support::prepared(job);
-    const search::Shop shop = search::shop_for(setting);
-    const auto routes = search::routes_of(shop, setting);
-    const auto heads = search::heads_of(shop, setting);
-    RC_PRE(!routes.empty() && !heads.empty());
-    return search::scheme_of(routes[*rc::gen::inRange<std::size_t>(0, routes.size())],
-                             heads[*rc::gen::inRange<std::size_t>(0, heads.size())]);
-}
-
 RC_GTEST_PROP(Recorded, EveryFigureHasAWorkingWhoseFormulasGiveItsResults, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const Question q = question_of(job);
-    const Recorded recorded(q, any_scheme(job));
+    const Recorded recorded(q, support::any_scheme_of(job));
     for (const std::string& name : recorded.names()) {
         RC_LOG() << name << "\n";
         const auto working = recorded.working(name);
@@ -52,7 +41,7 @@ RC_GTEST_PROP(Recorded, EveryFigureHasAWorkingWhoseFormulasGiveItsResults, ()) {
 RC_GTEST_PROP(Recorded, FiguresOfDemandReadAsFormulasWhateverIsStatedOfTheLoad, ()) {
     const site::Job job = support::random_demand_job(*rc::gen::arbitrary<unsigned>());
     const Question q = question_of(job);
-    const Recorded recorded(q, any_scheme(job));
+    const Recorded recorded(q, support::any_scheme_of(job));
     for (const std::string& name : recorded.names()) {
         const bool of_demand = name.rfind("demand.", 0) == 0 || name.rfind("intake", 0) == 0 ||
                                name == "design_current_a";
@@ -69,7 +58,7 @@ RC_GTEST_PROP(Recorded, FiguresOfDemandReadAsFormulasWhateverIsStatedOfTheLoad, 
 RC_GTEST_PROP(Recorded, FindingsAreTheSilentOnes, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
     const Question q = question_of(job);
-    const auto scheme = any_scheme(job);
+    const auto scheme = support::any_scheme_of(job);
     const Recorded recorded(q, scheme);
     const auto silent = support::evaluated(job, scheme);
     for (std::size_t i = 0; i < rules::rule_count; ++i) {

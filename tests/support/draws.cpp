@@ -1,5 +1,6 @@
 #include "support/draws.h"
 
+#include "search/candidates.h"
 #include "support/catalogue.h"
 #include "support/jobs.h"
 
@@ -237,6 +238,16 @@ void showValue(const Drawn& d, std::ostream& out) {
             << leg.height_m << " m up" << (leg.indoors ? ", indoors" : "")
             << (leg.concealed ? ", hidden" : "") << ", stretch " << leg.stretch + 1;
     }
+}
+
+study::RunScheme any_scheme_of(const site::Job& job) {
+    const auto setting = prepared(job);
+    const search::Shop shop = search::shop_for(setting);
+    const auto routes = search::routes_of(shop, setting);
+    const auto heads = search::heads_of(shop, setting);
+    RC_PRE(!routes.empty() && !heads.empty());
+    return search::scheme_of(routes[*rc::gen::inRange<std::size_t>(0, routes.size())],
+                             heads[*rc::gen::inRange<std::size_t>(0, heads.size())]);
 }
 
 }  // namespace toft::support

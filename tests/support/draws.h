@@ -80,4 +80,7 @@ rc::Gen<Drawn> any_armoured();
 
 void showValue(const Drawn& drawn, std::ostream& out);
 
+/// Any scheme that the shop offers for the job's run; the case is passed over where it offers none.
+study::RunScheme any_scheme_of(const site::Job& job);
+
 }  // namespace toft::support

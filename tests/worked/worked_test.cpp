@@ -2,7 +2,6 @@
 
 #include "worked/worked.h"
 
-#include "search/candidates.h"
 #include "support/draws.h"
 #include "support/jobs.h"
 #include "support/judging.h"
@@ -23,17 +22,6 @@ study::RunScheme plain_scheme() {
                            support::fuse(32));
 }
 
-/// A scheme of the job, any.
-study::RunScheme any_scheme(const site::Job& job) {
-    const auto setting = support::prepared(job);
-    const search::Shop shop = search::shop_for(setting);
-    const auto routes = search::routes_of(shop, setting);
-    const auto heads = search::heads_of(shop, setting);
-    RC_PRE(!routes.empty() && !heads.empty());
-    return search::scheme_of(routes[*rc::gen::inRange<std::size_t>(0, routes.size())],
-                             heads[*rc::gen::inRange<std::size_t>(0, heads.size())]);
-}
-
 Subject subject_of(const site::Job& job) {
     return {support::catalogue(), support::demo_book(), job, 0};
 }
@@ -45,7 +33,7 @@ bool alike(double a, double b) {
 
 RC_GTEST_PROP(Worked, EveryFigureIsTheSameOverEitherLedger, ()) {
     const site::Job job = support::random_job(*rc::gen::arbitrary<unsigned>());
-    const study::RunScheme scheme = any_scheme(job);
+    const study::RunScheme scheme = support::any_scheme_of(job);
     const Worked<Silent> bare(subject_of(job), scheme);
     const Worked<Recording> recorded(subject_of(job), scheme);
     RC_ASSERT(bare.named().size() == recorded.named().size());

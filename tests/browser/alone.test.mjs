@@ -4,21 +4,13 @@ import assert from "node:assert/strict";
 import { appendFileSync, cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import {
-    answered, axe, kept, openBrowser, openPage, picture, problem, root, sentence, servePageAlone,
+    answered, axe, kept, openPage, picture, problem, root, sentence, servePageAlone,
 } from "./harness.mjs";
+import { alone, browser, withPageAlone } from "./page_alone.mjs";
 
-let browser;
-let alone;
-before(async () => {
-    browser = await openBrowser();
-    alone = await servePageAlone();
-});
-after(async () => {
-    await browser?.close();
-    await alone?.close();
-});
+withPageAlone();
 
 const places = ["survey", "readings", "papers", "prices", "history", "jobs", "pair", "clash"];
 

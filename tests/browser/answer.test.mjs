@@ -1,20 +1,11 @@
 // The answer as people use it: workings in place, another scheme looked at, prices and readings.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { answered, axe, openBrowser, openPage, picture, servePageAlone, sizes }
-    from "./harness.mjs";
+import { test } from "node:test";
+import { answered, axe, openPage, picture, sizes } from "./harness.mjs";
+import { alone, browser, withPageAlone } from "./page_alone.mjs";
 
-let browser;
-let alone;
-before(async () => {
-    browser = await openBrowser();
-    alone = await servePageAlone();
-});
-after(async () => {
-    await browser?.close();
-    await alone?.close();
-});
+withPageAlone();
 
 const rowOf = (page, words) => page.locator(".bar-row", { hasText: words });
 

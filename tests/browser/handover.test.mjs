@@ -1,20 +1,11 @@
 // The engine comes in two parts: a small module that answers at once, and the whole one after it.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { answered, axe, openBrowser, openPage, picture, sentence, servePageAlone }
-    from "./harness.mjs";
+import { test } from "node:test";
+import { answered, axe, openPage, picture, sentence } from "./harness.mjs";
+import { alone, browser, withPageAlone } from "./page_alone.mjs";
 
-let browser;
-let alone;
-before(async () => {
-    browser = await openBrowser();
-    alone = await servePageAlone();
-});
-after(async () => {
-    await browser?.close();
-    await alone?.close();
-});
+withPageAlone();
 
 const whole = "**/toft.wasm?v=*";
 const small = "**/toft-first.wasm?v=*";

@@ -2,21 +2,11 @@
 
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { after, before, test } from "node:test";
-import {
-    answered, axe, openBrowser, openPage, picture, root, sentence, servePageAlone,
-} from "./harness.mjs";
+import { test } from "node:test";
+import { answered, axe, openPage, picture, root, sentence } from "./harness.mjs";
+import { alone, browser, withPageAlone } from "./page_alone.mjs";
 
-let browser;
-let alone;
-before(async () => {
-    browser = await openBrowser();
-    alone = await servePageAlone();
-});
-after(async () => {
-    await browser?.close();
-    await alone?.close();
-});
+withPageAlone();
 
 const job = (page) => page.evaluate(() => globalThis.toft.job.value);
 const faults = (page) => page.evaluate(() => globalThis.toft.faults.value.map((f) => f.pointer));

@@ -1,19 +1,11 @@
 // What the page says of an answer beyond its figures: what is not judged, which scheme, on paper.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { axe, openBrowser, openPage, servePageAlone } from "./harness.mjs";
+import { test } from "node:test";
+import { axe, openPage } from "./harness.mjs";
+import { alone, browser, withPageAlone } from "./page_alone.mjs";
 
-let browser;
-let alone;
-before(async () => {
-    browser = await openBrowser();
-    alone = await servePageAlone();
-});
-after(async () => {
-    await browser?.close();
-    await alone?.close();
-});
+withPageAlone();
 
 test("circuits without a length are asked for where they are said not to be judged", async () => {
     const page = await openPage(browser, alone.url, { size: "desk" });
